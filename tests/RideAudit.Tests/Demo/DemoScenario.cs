@@ -25,12 +25,9 @@ internal static class DemoScenario
     {
         var step = (week - 1) / 4;
         var within = (week - 1) % 4;
-        yield return Ride(week, IsoDayOfWeek.Tuesday, 18, "intervals", HighBlocks(3 + Math.Min(2, step), 300, 1.04)) with { Indoor = week == 2 };
-        yield return Ride(week, IsoDayOfWeek.Wednesday, 18, "recovery", [new(2700, 0.50)]);
-        if (within == 2)
-            yield return Ride(week, IsoDayOfWeek.Thursday, 18, "tempo", ThresholdBlocks(2 + step / 2));
-        else
-            yield return Ride(week, IsoDayOfWeek.Thursday, 18, "steady", [new(600, 0.52), new(3300, 0.65), new(300, 0.45)]);
+        yield return Ride(week, IsoDayOfWeek.Tuesday, 18, "intervals", HighBlocks(4 + step / 2, 360, 1.02)) with { Indoor = week == 2 };
+        yield return Ride(week, IsoDayOfWeek.Wednesday, 18, "recovery", [new(2100, 0.50)]);
+        yield return Ride(week, IsoDayOfWeek.Thursday, 18, "tempo", ThresholdBlocks(2 + step / 2));
         foreach (var ride in LongRide(week, 9000 + 300 * step + 300 * within))
             yield return ride;
         var sunday = Ride(week, IsoDayOfWeek.Sunday, 10, "endurance", [new(600, 0.52), new(3600 + 300 * within, 0.64), new(300, 0.48)]);
