@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using NodaTime;
 using RideAudit.Fit;
 using RideAudit.Fit.Messages;
 using RideAudit.Ingest.Csv;

@@ -1,5 +1,4 @@
 using System.Buffers.Binary;
-using System.Collections.Immutable;
 using System.Security.Cryptography;
 using NodaTime;
 using RideAudit.Plan;

@@ -135,12 +135,14 @@ public static class RiderFileReader
     private static ImmutableDictionary<string, string> ReadColumns(TomlSection? section)
     {
         var columns = ImmutableDictionary.CreateBuilder<string, string>(StringComparer.Ordinal);
-        foreach (var channel in section is null ? [] : CsvChannels)
+        if (section is null)
+            return columns.ToImmutable();
+        foreach (var channel in CsvChannels)
         {
             if (section.Text(channel, "the column's header as the CSV file spells it") is { } header)
                 columns[channel] = header;
         }
-        section?.RejectUnknown();
+        section.RejectUnknown();
         return columns.ToImmutable();
     }
 }

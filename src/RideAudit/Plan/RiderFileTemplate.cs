@@ -1,6 +1,5 @@
 using System.Globalization;
 using System.Text;
-using NodaTime;
 
 namespace RideAudit.Plan;
 
@@ -24,7 +23,7 @@ public static class RiderFileTemplate
     {
         Line(text, "# The rider that a review is for. Lines that begin with # are not read.");
         Line(text, "");
-        Line(text, $"label = {Quoted(answers.Label)}", "printed on the review; no other personal detail is needed");
+        Line(text, $"label = {Quoted(string.IsNullOrWhiteSpace(answers.Label) ? "Rider" : answers.Label)}", "printed on the review; no other personal detail is needed");
         Key(text, "time_zone", answers.TimeZone is { } zone ? Quoted(zone) : null, Quoted("Europe/Lisbon"), "an IANA time zone; without it, the machine's");
         Line(text, $"sex = {Quoted(Lower(answers.Sex))}", "female, male or unset; only used for heart-rate load");
         Key(text, "mass_kg", answers.MassKg, "68.0", "body mass");

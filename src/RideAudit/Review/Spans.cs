@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using RideAudit.Figures;
 using RideAudit.Rules;
-using RideAudit.Weeks;
 
 namespace RideAudit.Review;
 

@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using NodaTime;
 using RideAudit.Figures;
 using RideAudit.Plan;
-using RideAudit.Rules;
 using RideAudit.Units;
 using RideAudit.Weeks;
 

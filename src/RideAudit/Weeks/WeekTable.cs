@@ -20,11 +20,12 @@ public static class WeekTable
     /// <param name="firstDay">The week's first day.</param>
     /// <param name="lastWeek">First day of the last week to build.</param>
     /// <param name="asOf">Days from this date on do not count.</param>
+    /// <param name="limits">The limits in force.</param>
     /// <param name="exceptionOf">What the rider file excepts a week for, by its first day.</param>
     /// <returns>Oldest first; only the last week when there is no ride before it.</returns>
     public static ImmutableArray<WeekFacts> Build(
         IReadOnlyCollection<RideFigures> rides, IReadOnlyCollection<OtherActivity> others, IsoDayOfWeek firstDay,
-        LocalDate lastWeek, LocalDate asOf, Func<LocalDate, ExceptionKind?> exceptionOf)
+        LocalDate lastWeek, LocalDate asOf, Limits limits, Func<LocalDate, ExceptionKind?> exceptionOf)
     {
         var ridesByDate = rides.ToLookup(r => r.Date);
         var othersByDate = others.ToLookup(o => o.Date);
@@ -35,7 +36,7 @@ public static class WeekTable
         {
             var days = ImmutableArray.CreateBuilder<DayFacts>(7);
             for (var date = start; days.Count < 7; date = date.PlusDays(1))
-                days.Add(DayFacts.Build(date, ridesByDate[date], othersByDate[date].Sum(o => o.DurationSeconds)));
+                days.Add(DayFacts.Build(date, ridesByDate[date], othersByDate[date].Sum(o => o.DurationSeconds), limits));
             var counting = Math.Clamp(Period.DaysBetween(start, asOf), 0, 7);
             var week = WeekFacts.Build(days.MoveToImmutable(), load, first, exceptionOf(start), counting);
             weeks.Add(week);
