@@ -48,7 +48,7 @@ internal static class CsvFields
     /// <summary>Columns of <c>weeks</c>.</summary>
     public static IReadOnlyList<(string Name, Func<WeekEntry, object?> Value)> Weeks { get; } =
     [
-        ("starts_on", w => Words.Iso(w.StartsOn)),
+        ("starts_on", w => Say.Iso(w.StartsOn)),
         ("iso_week", w => w.IsoWeek),
         ("finished", w => w.Finished),
         ("hours", w => w.Hours),

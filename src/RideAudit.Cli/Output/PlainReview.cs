@@ -40,27 +40,27 @@ internal static class PlainReview
     private static void Split(Page page, ReviewDocument document)
     {
         if (document.Week.SplitByTime is { } split)
-            page.Text($"By time: low {Words.Percent(split.Low, 1)}, middle {Words.Percent(split.Middle, 1)}, high {Words.Percent(split.High, 1)}."
-                + (document.Week.IntendedLowShare is { } share ? $" Intended: {Words.Percent(share)} low." : ""));
+            page.Text($"By time: low {Say.Percent(split.Low, 1)}, middle {Say.Percent(split.Middle, 1)}, high {Say.Percent(split.High, 1)}."
+                + (document.Week.IntendedLowShare is { } share ? $" Intended: {Say.Percent(share)} low." : ""));
         if (document.Week.SplitBySession is { } sessions)
-            page.Text($"By session: easy {Words.Percent(sessions.Easy)}, hard {Words.Percent(sessions.Hard)}.");
+            page.Text($"By session: easy {Say.Percent(sessions.Easy)}, hard {Say.Percent(sessions.Hard)}.");
         page.Text(document.Summary.SplitSentence);
     }
 
     private static void Figures(Page page, ReviewDocument document)
     {
         var week = document.Week;
-        page.Text(Summary.Figures(page, document));
-        page.Text($"Rides {week.RideCount}, work {Words.Number(week.WorkKj)} kJ, acute load {Words.Number(week.AcuteLoad, 1)}, "
-            + $"acute over chronic {Words.Number(week.AcuteChronicRatio, 2)} (disputed; drives no verdict), "
-            + $"monotony {Words.Number(week.Monotony, 2)}, strain {Words.Number(week.Strain)}"
-            + (week.PolarizationIndex is { } index ? $", polarization index {Words.Number(index, 2)}." : "."));
+        page.Text(Say.Sentence(Summary.Figures(document)));
+        page.Text($"Rides {week.RideCount}, work {Say.Number(week.WorkKj)} kJ, acute load {Say.Number(week.AcuteLoad, 1)}, "
+            + $"acute over chronic {Say.Number(week.AcuteChronicRatio, 2)} (disputed; drives no verdict), "
+            + $"monotony {Say.Number(week.Monotony, 2)}, strain {Say.Number(week.Strain)}"
+            + (week.PolarizationIndex is { } index ? $", polarization index {Say.Number(index, 2)}." : "."));
         if (week.SettlingIn)
             page.Text("Loads are still settling in: less than 42 days since the first ride.");
         if (week.StressUnknownHours > 0)
-            page.Text($"No stress is known for {Words.Number(week.StressUnknownHours, 1)} h.");
+            page.Text($"No stress is known for {Say.Number(week.StressUnknownHours, 1)} h.");
         if (week.OtherActivityHours > 0)
-            page.Text($"Other activity: {Words.Number(week.OtherActivityHours, 1)} h.");
+            page.Text($"Other activity: {Say.Number(week.OtherActivityHours, 1)} h.");
     }
 
     private static void Changes(Page page, ReviewDocument document)
@@ -95,7 +95,7 @@ internal static class PlainReview
                 page.Text(reason, indent: 2);
             if (finding.WouldHaveKept is { } kept)
                 page.Text(kept, indent: 2);
-            page.Text(Words.Grounds(finding.Evidence, finding.Source), Tone.Quiet, indent: 2);
+            page.Text(Say.Grounds(finding.Evidence, finding.Source), Tone.Quiet, indent: 2);
         }
     }
 

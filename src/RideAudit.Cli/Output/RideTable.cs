@@ -8,21 +8,21 @@ internal static class RideTable
 {
     private static readonly IReadOnlyList<Column<RideEntry>> Columns =
     [
-        new("start", r => Words.Start(r.StartsAt)),
+        new("start", r => Say.Start(r.StartsAt)),
         new("kind", r => new Piece(r.Kind ?? "–", r.Kind is "high" or "threshold" ? Tone.Strong : Tone.Plain)),
-        new("time", r => Words.Duration(r.DurationSeconds)) { Right = true },
-        new("stress", r => Words.Number(r.Stress, 1)) { Right = true },
-        new("norm. W", r => Words.Number(r.NormalisedPowerW)) { Right = true, Priority = 2 },
-        new("ratio", r => Words.Number(r.IntensityRatio, 2)) { Right = true, Priority = 3 },
+        new("time", r => Say.Duration(r.DurationSeconds)) { Right = true },
+        new("stress", r => Say.Number(r.Stress, 1)) { Right = true },
+        new("norm. W", r => Say.Number(r.NormalisedPowerW)) { Right = true, Priority = 2 },
+        new("ratio", r => Say.Number(r.IntensityRatio, 2)) { Right = true, Priority = 3 },
         new("low", r => LowShare(r.BandSeconds)) { Right = true, Priority = 1 },
         new("mid", r => Share(r.BandSeconds, r.BandSeconds.Middle)) { Right = true, Priority = 6 },
         new("high", r => Share(r.BandSeconds, r.BandSeconds.High)) { Right = true, Priority = 6 },
-        new("mean W", r => Words.Number(r.MeanPowerW)) { Right = true, Priority = 9 },
-        new("kJ", r => Words.Number(r.WorkKj)) { Right = true, Priority = 10 },
-        new("bpm", r => Words.Number(r.MeanHeartRateBpm)) { Right = true, Priority = 5 },
-        new("drift", r => r.HeartRateDriftPercent is { } d ? Words.Signed(d, 1) + " %" : "–") { Right = true, Priority = 11 },
-        new("thresh. W", r => Words.Number(r.ThresholdPowerW)) { Right = true, Priority = 8 },
-        new("power", r => Words.Percent(r.PowerCoverage)) { Right = true, Priority = 12 },
+        new("mean W", r => Say.Number(r.MeanPowerW)) { Right = true, Priority = 9 },
+        new("kJ", r => Say.Number(r.WorkKj)) { Right = true, Priority = 10 },
+        new("bpm", r => Say.Number(r.MeanHeartRateBpm)) { Right = true, Priority = 5 },
+        new("drift", r => r.HeartRateDriftPercent is { } d ? Say.Signed(d, 1) + " %" : "–") { Right = true, Priority = 11 },
+        new("thresh. W", r => Say.Number(r.ThresholdPowerW)) { Right = true, Priority = 8 },
+        new("power", r => Say.Percent(r.PowerCoverage)) { Right = true, Priority = 12 },
         new("sport", r => r.Sport) { Priority = 7 },
         new("file", r => r.File) { Elastic = true },
     ];
@@ -35,6 +35,6 @@ internal static class RideTable
     private static string Share(BandEntry bands, long seconds)
     {
         var all = bands.Low + bands.Middle + bands.High;
-        return all > 0 ? Words.Percent((double)seconds / all) : "–";
+        return all > 0 ? Say.Percent((double)seconds / all) : "–";
     }
 }

@@ -19,7 +19,7 @@ internal static class RuleTable
             page.Hanging(new Piece(rule.Rule, Tone.Strong), rule.Sentence, column: TextColumn);
             if (!rule.Limits.IsDefaultOrEmpty)
                 page.Text("limits: " + Limits(rule), Tone.Quiet, TextColumn);
-            page.Text(Words.Grounds(rule.Evidence, rule.Source), Tone.Quiet, TextColumn);
+            page.Text(Say.Grounds(rule.Evidence, rule.Source), Tone.Quiet, TextColumn);
         }
     }
 

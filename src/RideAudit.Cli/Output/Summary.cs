@@ -18,13 +18,11 @@ internal static class Summary
         Head(page, document);
         page.Blank();
         WeekStrip.Write(page, document);
-        page.Blank();
         Split(page, document);
-        page.Text(Figures(page, document));
+        page.Text(Figures(document));
         ToChange(page, document, details: page.Width >= WideEnoughForDetails);
         Held(page, document);
         Notices(page, document);
-        page.Blank();
         if (!document.Summary.Cautions.IsDefaultOrEmpty)
             page.Text(document.Summary.Cautions[0], Tone.Quiet);
         if (written.Count > 0)
@@ -36,7 +34,7 @@ internal static class Summary
     {
         var dot = page.Marks.Dot;
         var week = document.Week;
-        var line = $"Week of {Words.Date(week.StartsOn)}";
+        var line = $"Week of {Say.Date(week.StartsOn)}";
         if (week.IsoWeek is { } iso)
             line += $"{dot}ISO week {iso[(iso.IndexOf('W', StringComparison.Ordinal) + 1)..].TrimStart('0')}";
         line += week.Finished ? ", finished" : ", unfinished";
@@ -57,18 +55,13 @@ internal static class Summary
     }
 
     /// <summary>The week's sums in one sentence.</summary>
-    public static string Figures(Page page, ReviewDocument document)
+    public static string Figures(ReviewDocument document)
     {
         var week = document.Week;
-        var planned = document.Rider.PlannedHours is { } hours ? $" of {Words.Number(hours, 1)} planned" : "";
-        var asked = week.LongRideAskedSeconds is { } length ? $", {Words.Duration(length)} asked" : "";
-        return string.Join(page.Marks.Dot,
-        [
-            $"{Words.Number(week.Hours, 1)} h{planned}",
-            $"stress {Words.Number(week.Stress)} points",
-            $"ramp {Words.Signed(week.RampPerWeek, 1)}, chronic load {Words.Number(week.ChronicLoad)}",
-            $"longest ride {Words.Duration(week.LongestRideSeconds)}{asked}",
-        ]);
+        var planned = document.Rider.PlannedHours is { } hours ? $" of {Say.Number(hours, 1)}" : "";
+        var asked = week.LongRideAskedSeconds is { } length ? $" of {Say.Duration(length)}" : "";
+        return $"{Say.Number(week.Hours, 1)}{planned} h, stress {Say.Number(week.Stress)}, chronic load {Say.Number(week.ChronicLoad)}, "
+            + $"ramp {Say.Signed(week.RampPerWeek, 1)}, longest {Say.Duration(week.LongestRideSeconds)}{asked}";
     }
 
     private static string Rider(RiderEntry rider, string dot)
@@ -77,7 +70,7 @@ internal static class Summary
         if (rider.Tier is { } tier)
             line += $"{dot}{tier} volume";
         if (rider.PlannedHours is { } hours)
-            line += $", {Words.Number(hours, 1)} h planned{(rider.PlannedHoursFromHistory ? " (mean of the weeks before)" : "")}";
+            line += $", {Say.Number(hours, 1)} h planned{(rider.PlannedHoursFromHistory ? " (mean of the weeks before)" : "")}";
         return line;
     }
 
@@ -86,9 +79,9 @@ internal static class Summary
         if (document.Week.SplitByTime is not { } split)
             return;
         var intended = document.Week.IntendedLowShare is { } share
-            ? $"  intended {Words.Percent(share)} low" + (document.Week.SplitTolerance is { } t ? $" ± {Words.Number(100 * t)}" : "")
+            ? $"  intended {Say.Percent(share)} low" + (document.Week.SplitTolerance is { } t ? $" ± {Say.Number(100 * t)}" : "")
             : "";
-        var text = $"low {Words.Percent(split.Low)}, middle {Words.Percent(split.Middle)}, high {Words.Percent(split.High)}";
+        var text = $"low {Say.Percent(split.Low)}, middle {Say.Percent(split.Middle)}, high {Say.Percent(split.High)}";
         var cells = Math.Max(10, page.Measure - 2 - Wrap.Cells(page.Marks.Show(text + intended)) - 1);
         var low = (int)Math.Round(split.Low * cells);
         var high = Math.Min(cells - low, (int)Math.Round(split.High * cells));
@@ -132,11 +125,10 @@ internal static class Summary
         var shown = document.Notices.Where(n => n.Unusable || n.File is null || n.Problem == "assumption").ToList();
         if (document.Notices.IsEmpty)
             return;
-        page.Blank();
         foreach (var notice in shown)
             NoticeLine.Write(page, notice);
         var rest = document.Notices.Length - shown.Count;
         if (rest > 0)
-            page.Text($"{(shown.Count > 0 ? "Another " : "")}{Words.Count(rest, "notice")} about the data: in the PDF, and with --text.", Tone.Quiet);
+            page.Text($"{Say.Count(rest, shown.Count > 0 ? "other notice" : "notice")} about the data: in the PDF, and with --text.", Tone.Quiet);
     }
 }

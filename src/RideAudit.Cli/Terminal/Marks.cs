@@ -48,7 +48,7 @@ internal sealed class Marks(bool unicode)
     public string Show(string text)
     {
         text = WithoutControls(text);
-        if (unicode || text.All(char.IsAscii))
+        if (unicode)
             return text;
         var shown = new StringBuilder(text.Length);
         foreach (var c in text)
@@ -74,7 +74,7 @@ internal sealed class Marks(bool unicode)
         '’' or '‘' => "'",
         '“' or '”' => "\"",
         '°' => " deg",
-        '\u00A0' or '\u202F' or '\u2009' => " ",
+        '\u2009' => " ",
         '²' => "^2",
         _ => c.ToString(),
     };

@@ -22,9 +22,11 @@ internal sealed class Page(Shell shell, int measure)
     public void Line(params IReadOnlyList<Piece> pieces)
     {
         var shown = pieces.Select(p => p with { Text = Marks.Show(p.Text) }).ToList();
+        while (shown.Count > 0 && string.IsNullOrWhiteSpace(shown[^1].Text))
+            shown.RemoveAt(shown.Count - 1);
         if (shown.Count > 0)
             shown[^1] = shown[^1] with { Text = shown[^1].Text.TrimEnd() };
-        shell.Console.Write(new StyledLine(shown));
+        Emit(shown);
     }
 
     /// <summary>Running text, wrapped.</summary>
@@ -37,7 +39,7 @@ internal sealed class Page(Shell shell, int measure)
         var lead = first ?? indent;
         foreach (var line in Wrap.Lines(Marks.Show(text), Measure - indent, Measure - lead))
         {
-            shell.Console.Write(new StyledLine([new string(' ', lead), new Piece(line, tone)]));
+            Emit([new string(' ', lead), new Piece(line, tone)]);
             lead = indent;
         }
     }
@@ -54,8 +56,12 @@ internal sealed class Page(Shell shell, int measure)
         var before = new Piece(Wrap.Pad(shownLead, indent), lead.Tone);
         foreach (var line in Wrap.Lines(Marks.Show(text), Measure - indent))
         {
-            shell.Console.Write(new StyledLine([before, new Piece(line, tone)]));
+            Emit([before, new Piece(line, tone)]);
             before = new string(' ', indent);
         }
     }
+
+    // A no-break space keeps a figure and its unit on one line; once the lines are broken it has done its work.
+    private void Emit(IReadOnlyList<Piece> pieces) =>
+        shell.Console.Write(new StyledLine([.. pieces.Select(p => p with { Text = p.Text.Replace('\u00A0', ' ').Replace('\u202F', ' ') })]));
 }

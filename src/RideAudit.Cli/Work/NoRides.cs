@@ -12,7 +12,7 @@ internal static class NoRides
     /// <param name="content">What it held.</param>
     public static UserError Error(string folder, FolderContent content)
     {
-        var text = new StringBuilder($"No usable ride in {folder}: {Words.Count(content.FilesSeen, "file")} looked at. ");
+        var text = new StringBuilder($"No usable ride in {folder}: {Say.Count(content.FilesSeen, "file")} looked at. ");
         text.Append("Ride files are .fit or .csv, each also as .gz or in a .zip; rides on or after the as-of date are left out.");
         foreach (var notice in content.Notices.Where(n => n.Unusable))
             text.Append($"\n  {notice.File}: {notice.Sentence}");

@@ -44,12 +44,13 @@ internal sealed class ReadProgress(Shell shell) : IProgress<IngestProgress>, IDi
         var filled = (int)(share * BarCells);
         var (done, left) = shell.Unicode ? ('━', '╌') : ('#', '.');
         var rate = value.FilesDone / elapsed.TotalSeconds;
-        var text = $"{new string(done, filled)}{new string(left, BarCells - filled)} {value.FilesDone} of {Words.Count(value.FilesFound, "file")}";
+        var text = $"{new string(done, filled)}{new string(left, BarCells - filled)} {value.FilesDone} of {Say.Count(value.FilesFound, "file")}";
         if (rate > 0)
-            text += $"{new Marks(shell.Unicode).Dot}{Words.Number(rate)} a second{new Marks(shell.Unicode).Dot}{TimeLeft((value.FilesFound - value.FilesDone) / rate)} left";
+            text += $"{new Marks(shell.Unicode).Dot}{Say.Number(rate)} a second{new Marks(shell.Unicode).Dot}{TimeLeft((value.FilesFound - value.FilesDone) / rate)} left";
+        text = text.Replace('\u00A0', ' ');
         return text.Length < shell.Width ? text : text[..(shell.Width - 1)];
     }
 
     private static string TimeLeft(double seconds) =>
-        seconds < 90 ? $"{Words.Number(Math.Ceiling(seconds))} s" : Words.Duration((long)seconds);
+        seconds < 90 ? $"{Say.Number(Math.Ceiling(seconds))} s" : Say.Duration((long)seconds);
 }

@@ -46,7 +46,7 @@ internal static class ReviewWork
     {
         var written = new List<string>();
         if (!asked.NoPdf)
-            Write(asked.Pdf ?? $"review-{Words.Iso(document.Week.StartsOn)}.pdf", s => Drawing.WritePdf(s, document, asked.Paper, asked.RoomForNotes));
+            Write(asked.Pdf ?? $"review-{Say.Iso(document.Week.StartsOn)}.pdf", s => Drawing.WritePdf(s, document, asked.Paper, asked.RoomForNotes));
         if (asked.Png is not null)
             Write(asked.Png, s => Drawing.WritePng(s, document, asked.Paper, asked.RoomForNotes));
         if (asked.Json is not null && !asked.JsonToOutput)

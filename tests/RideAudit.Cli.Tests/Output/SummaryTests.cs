@@ -14,9 +14,18 @@ public class SummaryTests
         Golden.Check(golden, Written(width, unicode, colour: false));
 
     [Fact]
-    public void The_summary_fits_one_screen_of_80_by_24()
+    public void The_summary_of_a_week_with_three_things_to_change_fits_one_screen_of_80_by_24()
     {
-        var lines = Written(80, unicode: true, colour: false).TrimEnd('\n').Split('\n');
+        var sample = Samples.Review();
+        var advice = sample.Summary.ToChange;
+        var document = sample with
+        {
+            Notices = [sample.Notices[2]],
+            Summary = sample.Summary with { ToChange = [advice[0], advice[1], new("endurance-volume", "Ride the easy hours: 2.9 of 4.9 h low.", "…")] },
+        };
+        using var shell = new TestShell();
+        Summary.Write(new Page(shell.Shell, 100), document, ["review-2026-06-08.pdf"]);
+        var lines = shell.Out.TrimEnd('\n').Split('\n');
         Assert.True(lines.Length <= 24, $"{lines.Length} lines");
         Assert.All(lines, l => Assert.True(Wrap.Cells(l) <= 80, l));
     }

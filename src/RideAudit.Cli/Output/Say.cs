@@ -1,16 +1,18 @@
 using System.Globalization;
 using NodaTime;
 using NodaTime.Text;
+using RideAudit.Review;
 using RideAudit.Rules;
 
 namespace RideAudit.Cli.Output;
 
 /// <summary>Numbers, dates and verdicts as the review writes them.</summary>
-internal static class Words
+internal static class Say
 {
     /// <summary>Printed where a figure is missing.</summary>
     public const string Missing = "–";
 
+    private const string Joint = "\u00A0";
     private static readonly CultureInfo Culture = CultureInfo.InvariantCulture;
     private static readonly LocalDatePattern LongDate = LocalDatePattern.CreateWithInvariantCulture("d MMMM uuuu");
     private static readonly LocalDatePattern DayOfMonth = LocalDatePattern.CreateWithInvariantCulture("ddd d");
@@ -33,7 +35,7 @@ internal static class Words
     public static string Duration(long seconds)
     {
         var minutes = (long)Math.Round(seconds / 60.0, MidpointRounding.AwayFromZero);
-        return minutes < 60 ? $"{minutes} min" : string.Create(Culture, $"{minutes / 60} h {minutes % 60:00}");
+        return minutes < 60 ? $"{minutes}{Joint}min" : string.Create(Culture, $"{minutes / 60}{Joint}h{Joint}{minutes % 60:00}");
     }
 
     /// <summary>A number with so many decimals and a true minus sign; a dash when missing.</summary>
@@ -56,37 +58,20 @@ internal static class Words
     /// <summary>A share such as <c>75 %</c>; a dash when missing.</summary>
     /// <param name="share">0 to 1.</param>
     /// <param name="decimals">Decimals of the percentage.</param>
-    public static string Percent(double? share, int decimals = 0) => share is { } s ? Number(100 * s, decimals) + " %" : Missing;
+    public static string Percent(double? share, int decimals = 0) => share is { } s ? Number(100 * s, decimals) + Joint + "%" : Missing;
 
     /// <summary>A count with its noun, such as <c>1 file</c> or <c>3 files</c>.</summary>
     public static string Count(long count, string noun) => string.Create(Culture, $"{count} {noun}{(count == 1 ? "" : "s")}");
 
-    /// <summary>The verdict's word.</summary>
-    public static string Of(Verdict verdict) => verdict switch
-    {
-        Verdict.Broken => "broken",
-        Verdict.Watch => "watch",
-        Verdict.Kept => "kept",
-        _ => "not judged",
-    };
-
-    /// <summary>The evidence's words.</summary>
-    public static string Of(Evidence evidence) => evidence switch
-    {
-        Evidence.PublishedStudy => "published study",
-        Evidence.Handbook => "handbook",
-        _ => "common practice",
-    };
-
     /// <summary>What a rule rests on and its source, without saying the same twice.</summary>
     public static string Grounds(Evidence evidence, string source)
     {
-        var grade = Of(evidence);
+        var grade = Words.Of(evidence);
         return Sentence(source.StartsWith(grade, StringComparison.OrdinalIgnoreCase) ? source : $"{grade}: {source}");
     }
 
     /// <summary>A short length of time, such as <c>5 s</c> or <c>20 min</c>.</summary>
-    public static string Window(int seconds) => seconds < 60 ? Number(seconds) + " s" : Number(seconds / 60) + " min";
+    public static string Window(int seconds) => seconds < 60 ? Number(seconds) + Joint + "s" : Number(seconds / 60) + Joint + "min";
 
     /// <summary>A point of a ride, such as <c>1:05:00</c>.</summary>
     public static string Clock(int seconds) => string.Create(Culture, $"{seconds / 3600}:{seconds / 60 % 60:00}:{seconds % 60:00}");
