@@ -35,10 +35,14 @@ const decoders = {
     gpsbabel: { columns: [0, 1, 2, 3, 5, 6], tolerance: [0, 0, 0, 1, 0, 0.0051, 0.051], missingIsZero: true },
 };
 
-// Heart rate that was sent in hr messages is joined to the records by every decoder in its own way: see F8.
+// Heart rate that was sent in hr messages is joined to the records by every decoder in its own way (row F8): the official one
+// rounds to whole beats, weighs by quarter seconds and leaves out the last record; we hold a value for up to five seconds.
 const agreesOnJoinedHeartRate = (ours, theirs) => {
-    const [a, b] = [values(ours, 2), values(theirs, 2)];
-    return Math.abs(a.length - b.length) <= 1 && Math.abs(sum(a) - sum(b)) <= 0.001 * sum(b);
+    const both = ours.map((r, i) => [r[2], theirs[i]?.[2] ?? null]).filter(([a, b]) => a !== null && b !== null);
+    const missing = values(ours, 2).length - both.length;
+    const mean = sum(both.map(([a, b]) => a - b)) / both.length;
+    return both.length > 0 && missing >= 0 && missing <= 6 && both.length >= values(theirs, 2).length - 1
+        && Math.abs(mean) <= 0.5 && both.every(([a, b]) => Math.abs(a - b) <= 5);
 };
 
 const differs = (a, b, column, { tolerance, missingIsZero }) => {

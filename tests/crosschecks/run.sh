@@ -32,4 +32,10 @@ if command -v gpsbabel >/dev/null 2>&1; then
 else
     echo "gpsbabel is not installed: only the official decoder is compared"
 fi
+node "$here/summarise.mjs" "$work/official.jsonl" "$root/testdata/fit/good" > "$work/expected.json"
+if [ "${WRITE_EXPECTED:-}" = 1 ]; then cp "$work/expected.json" "$here/expected.json"; fi
+if ! cmp -s "$work/expected.json" "$here/expected.json"; then
+    echo "expected.json is not what the official decoder gives; write it again with WRITE_EXPECTED=1"
+    exit 1
+fi
 node "$here/compare.mjs" "$work/ours.jsonl" "$work/official.jsonl" "$work/tracks"
