@@ -1,0 +1,106 @@
+using System.Collections.Immutable;
+using RideAudit.Report.Look;
+using RideAudit.Report.Words;
+using RideAudit.Review;
+using ScottPlot;
+using SkiaSharp;
+using Palette = RideAudit.Report.Look.Palette;
+
+namespace RideAudit.Report.Charts;
+
+/// <summary>A plot with one place a week, the reviewed week last, drawn as vectors into a page.</summary>
+internal sealed class WeekPlot : IDisposable
+{
+    private const int FewestPlaces = 12;
+    private const float LeftRoom = 30;
+    private const float BottomRoom = 13;
+    private const float TopRoom = 5;
+    private readonly ImmutableArray<HistoryEntry> history;
+
+    /// <param name="history">Weeks, oldest first.</param>
+    /// <param name="low">Bottom of the value axis.</param>
+    /// <param name="high">Top of the value axis.</param>
+    /// <param name="step">Distance of its ticks.</param>
+    public WeekPlot(ImmutableArray<HistoryEntry> history, double low, double high, double step)
+    {
+        InterResolver.Register();
+        this.history = history;
+        Plot = new Plot();
+        Plot.RenderManager.RenderActions.RemoveAll(action =>
+            action is ScottPlot.Rendering.RenderActions.ClearCanvas or ScottPlot.Rendering.RenderActions.RenderBenchmark);
+        Plot.FigureBackground.Color = Colors.Transparent;
+        Plot.DataBackground.Color = Colors.Transparent;
+        Plot.Layout.Fixed(new PixelPadding(LeftRoom, 0, BottomRoom, TopRoom));
+        Plot.Axes.SetLimits(Math.Min(0, history.Length - FewestPlaces) - 0.6, history.Length - 0.4, low, high);
+        Style(low, high, step);
+    }
+
+    /// <summary>The library's plot, for adding to.</summary>
+    public Plot Plot { get; }
+
+    /// <summary>A colour of the palette for the chart library.</summary>
+    public static Color Of(SKColor colour) => new(colour.Red, colour.Green, colour.Blue, colour.Alpha);
+
+    /// <summary>Draws into an area of a page.</summary>
+    public void Draw(Ink ink, SKRect area)
+    {
+        ink.Canvas.Save();
+        ink.Canvas.ClipRect(new SKRect(area.Left, area.Top, area.Right, area.Bottom + 1));
+        Plot.Render(ink.Canvas, new PixelRect(area.Left, area.Right, area.Bottom, area.Top));
+        ink.Canvas.Restore();
+    }
+
+    /// <summary>Where a value of a week stands, after drawing.</summary>
+    public SKPoint At(double week, double value)
+    {
+        Pixel pixel = Plot.GetPixel(new Coordinates(week, value));
+        return new SKPoint(pixel.X, pixel.Y);
+    }
+
+    /// <summary>A bar of a week.</summary>
+    public static Bar BarOf(int week, double from, double to, SKColor colour, double width = 0.62) => new()
+    {
+        Position = week, ValueBase = from, Value = to, Size = width, FillColor = Of(colour), LineWidth = 0,
+    };
+
+    /// <inheritdoc/>
+    public void Dispose() => Plot.Dispose();
+
+    private void Style(double low, double high, double step)
+    {
+        Plot.Axes.Frame(false);
+        Plot.Axes.Left.TickGenerator = Ticks(Values(low, high, step), value => Say.Number(value, step < 1 ? 1 : 0));
+        Plot.Axes.Bottom.TickGenerator = Ticks(Weeks(), week => Say.Month(history[(int)week].StartsOn));
+        foreach (IAxis axis in new IAxis[] { Plot.Axes.Left, Plot.Axes.Bottom })
+        {
+            axis.TickLabelStyle.FontName = InterResolver.Name;
+            axis.TickLabelStyle.FontSize = Styles.Tiny.Size;
+            axis.TickLabelStyle.ForeColor = Of(Palette.Quiet);
+            axis.MajorTickStyle.Length = 0;
+            axis.MinorTickStyle.Length = 0;
+        }
+
+        Plot.Grid.XAxisStyle.IsVisible = false;
+        Plot.Grid.MajorLineColor = Of(Palette.Hairline);
+        Plot.Grid.MajorLineWidth = 0.5f;
+    }
+
+    private static IEnumerable<double> Values(double low, double high, double step)
+    {
+        for (double value = Math.Ceiling(low / step) * step; value <= high + (step / 1000); value += step)
+            yield return value;
+    }
+
+    private IEnumerable<double> Weeks()
+    {
+        int every = Math.Max(1, (Math.Max(history.Length, FewestPlaces) + 12) / 13);
+        for (int week = history.Length - 1; week >= 0; week -= every)
+            yield return week;
+    }
+
+    private static ScottPlot.TickGenerators.NumericManual Ticks(IEnumerable<double> places, Func<double, string> label)
+    {
+        double[] all = [.. places];
+        return new ScottPlot.TickGenerators.NumericManual(all, [.. all.Select(label)]);
+    }
+}

@@ -1,0 +1,49 @@
+using RideAudit.Report.Flow;
+using RideAudit.Report.Look;
+using RideAudit.Report.Text;
+using RideAudit.Report.Words;
+using RideAudit.Rules;
+
+namespace RideAudit.Report.Pages;
+
+/// <summary>A finding's verdict, in mark and word, beside its rule's name and sentence.</summary>
+internal sealed class FindingHead : Block
+{
+    private const float Air = 6;
+    private readonly Finding finding;
+    private readonly TextLine name;
+    private readonly List<TextLine> sentence;
+    private readonly float width;
+    private readonly float indent;
+
+    public FindingHead(Finding finding, FontSet fonts, float width, float indent)
+    {
+        this.finding = finding;
+        this.width = width;
+        this.indent = indent;
+        name = TextLine.Of(fonts, RuleWords.Name(finding.Rule), Styles.Strong);
+        sentence = LineBreaker.Break(fonts, [new Span(finding.Sentence, Styles.Body)], width - indent);
+    }
+
+    /// <inheritdoc/>
+    public override float Height => Air + name.Leading + sentence.Sum(line => line.Leading) + 1;
+
+    /// <inheritdoc/>
+    public override void Draw(Ink ink, float x, float y)
+    {
+        ink.Anchor(x, y, Places.Rule(finding.Rule));
+        ink.Hairline(x, x + width, y);
+        y += Air;
+        bool wanting = finding.Verdict is Verdict.Broken or Verdict.Watch;
+        VerdictMark.Draw(ink, finding.Verdict, x, y + name.Ascent, 9.5f);
+        TextStyle style = (wanting ? Styles.Strong : Styles.Body) with { Colour = wanting ? Palette.Rust : Palette.Ink };
+        ink.Text(RuleWords.Verdict(finding.Verdict), style, x + 13, y + name.Ascent);
+        name.Draw(ink, x + indent, y + name.Ascent);
+        y += name.Leading;
+        foreach (TextLine line in sentence)
+        {
+            line.Draw(ink, x + indent, y + line.Ascent);
+            y += line.Leading;
+        }
+    }
+}

@@ -1,0 +1,42 @@
+using RideAudit.Report.Flow;
+using RideAudit.Report.Look;
+using RideAudit.Report.Text;
+using RideAudit.Report.Words;
+using RideAudit.Review;
+
+namespace RideAudit.Report.Pages;
+
+/// <summary>The week's rides: a table and a strip each.</summary>
+/// <param name="review">The review.</param>
+/// <param name="fonts">Fonts.</param>
+/// <param name="width">Width, pt.</param>
+internal sealed class RidesSection(ReviewDocument review, FontSet fonts, float width)
+{
+    /// <summary>The section's blocks.</summary>
+    public IEnumerable<Block> Blocks()
+    {
+        yield return new SectionHead(fonts, "The rides", width) { StartsPage = true, KeepWithNext = true, Outline = "The rides" };
+        if (review.Rides.IsEmpty)
+        {
+            yield return new TextBlock(fonts, "No ride in this week.", Styles.Body, width);
+            yield break;
+        }
+
+        yield return new TextBlock(fonts, Reading(), Styles.Quiet, width) { KeepWithNext = true };
+        foreach (Block block in new RideTable(review, fonts, width).Blocks())
+            yield return block;
+        for (int i = 0; i < review.Rides.Length; i++)
+            yield return new RideStrip(review.Rides[i], i, review.BandCutsPercent, fonts, width) { SpaceBefore = 14, Outline = OutlineOf(review.Rides[i]) };
+    }
+
+    private static string OutlineOf(RideEntry ride) =>
+        $"{Say.Day(ride.StartsAt.Date)} {Say.Time(ride.StartsAt.TimeOfDay)}{(ride.Kind is { } kind ? ", " + kind : "")}";
+
+    private string Reading()
+    {
+        string cuts = string.Join(" and ", review.BandCutsPercent.Select(cut => Say.Number(cut)));
+        return $"Bands part at {cuts} % of threshold power, on means over 30 s. Norm. W is normalised power; ratio is normalised power over threshold power; "
+            + "drift is the fall of power over heart rate from the first half to the second. A dash: not measured, or not meaningful for that ride. "
+            + "The table holds the figures of the spacing line on page one.";
+    }
+}
