@@ -38,6 +38,7 @@ public static class ReviewBuilder
             SmallestChange = change,
             Notices = NoticeWriter.Write(folder, book),
             Summary = SummaryWriter.Write(week, entry, findings, change),
+            BandCutsPercent = [rider.Plan.LowerBandCutPercent, rider.Plan.UpperBandCutPercent],
             Note = request.Note,
         };
     }
