@@ -1,6 +1,6 @@
 using System.CommandLine;
 using NodaTime;
-using RideAudit.Cli.Output;
+using RideAudit.Report;
 
 namespace RideAudit.Cli.Options;
 

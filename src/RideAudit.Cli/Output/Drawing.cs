@@ -6,17 +6,19 @@ namespace RideAudit.Cli.Output;
 /// <summary>The review as a PDF and as a picture.</summary>
 internal static class Drawing
 {
+    private static readonly Lock OneAtATime = new();
+
     /// <summary>All pages.</summary>
-    public static void WritePdf(Stream stream, ReviewDocument document, Paper paper, bool roomForNotes) =>
-        ReviewPdf.Write(document, stream, Options(paper, roomForNotes));
+    public static void WritePdf(Stream stream, ReviewDocument document, PageOptions options) => Into(stream, buffer => ReviewPdf.Write(document, buffer, options));
 
     /// <summary>Page one.</summary>
-    public static void WritePng(Stream stream, ReviewDocument document, Paper paper, bool roomForNotes) =>
-        ReviewPicture.WritePageOne(document, stream, Options(paper, roomForNotes));
+    public static void WritePng(Stream stream, ReviewDocument document, PageOptions options) => Into(stream, buffer => ReviewPicture.WritePageOne(document, buffer, options));
 
-    private static PageOptions Options(Paper paper, bool roomForNotes) => new()
+    private static void Into(Stream stream, Action<Stream> draw)
     {
-        Paper = paper == Paper.Letter ? Report.Paper.Letter : Report.Paper.A4,
-        RoomForNotes = roomForNotes,
-    };
+        using var buffer = new MemoryStream();
+        lock (OneAtATime)
+            draw(buffer);
+        buffer.WriteTo(stream);
+    }
 }

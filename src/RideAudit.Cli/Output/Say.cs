@@ -16,6 +16,8 @@ internal static class Say
     private static readonly CultureInfo Culture = CultureInfo.InvariantCulture;
     private static readonly LocalDatePattern LongDate = LocalDatePattern.CreateWithInvariantCulture("d MMMM uuuu");
     private static readonly LocalDatePattern DayOfMonth = LocalDatePattern.CreateWithInvariantCulture("ddd d");
+    private static readonly LocalDatePattern DayDate = LocalDatePattern.CreateWithInvariantCulture("ddd uuuu-MM-dd");
+    private static readonly LocalTimePattern HourMinute = LocalTimePattern.CreateWithInvariantCulture("HH:mm");
     private static readonly LocalDateTimePattern Minute = LocalDateTimePattern.CreateWithInvariantCulture("ddd uuuu-MM-dd HH:mm");
 
     /// <summary>Such as <c>4 May 2026</c>.</summary>
@@ -26,6 +28,12 @@ internal static class Say
 
     /// <summary>Such as <c>Mon 4</c>.</summary>
     public static string Day(LocalDate date) => DayOfMonth.Format(date);
+
+    /// <summary>Such as <c>Tue 2026-05-05</c>.</summary>
+    public static string DayAndDate(LocalDate date) => DayDate.Format(date);
+
+    /// <summary>Such as <c>18:00</c>.</summary>
+    public static string Time(OffsetDateTime start) => HourMinute.Format(start.TimeOfDay);
 
     /// <summary>Such as <c>Tue 2026-05-05 18:00</c>.</summary>
     public static string Start(OffsetDateTime start) => Minute.Format(start.LocalDateTime);

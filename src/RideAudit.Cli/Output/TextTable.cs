@@ -6,7 +6,7 @@ namespace RideAudit.Cli.Output;
 internal static class TextTable
 {
     private const int Gap = 2;
-    private const int LeastElastic = 14;
+    private const int LeastElastic = 18;
 
     /// <summary>Writes a heading, a rule and the rows.</summary>
     /// <typeparam name="T">What a row is made from.</typeparam>
