@@ -1,7 +1,7 @@
 using RideAudit.Report.Flow;
+using RideAudit.Report.Fonts;
 using RideAudit.Report.Look;
 using RideAudit.Report.Notes;
-using RideAudit.Report.Text;
 using RideAudit.Report.Words;
 using RideAudit.Review;
 

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using RideAudit.Report.Charts;
 using RideAudit.Report.Flow;
+using RideAudit.Report.Fonts;
 using RideAudit.Report.Look;
 using RideAudit.Report.Text;
 using RideAudit.Report.Words;

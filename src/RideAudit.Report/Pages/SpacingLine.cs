@@ -1,6 +1,6 @@
 using RideAudit.Report.Flow;
+using RideAudit.Report.Fonts;
 using RideAudit.Report.Look;
-using RideAudit.Report.Text;
 using RideAudit.Report.Words;
 using RideAudit.Review;
 using SkiaSharp;

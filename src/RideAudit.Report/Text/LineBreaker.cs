@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text;
+using RideAudit.Report.Fonts;
 
 namespace RideAudit.Report.Text;
 
