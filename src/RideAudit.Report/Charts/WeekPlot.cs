@@ -37,12 +37,18 @@ internal sealed class WeekPlot : IDisposable
         Plot.FigureBackground.Color = Colors.Transparent;
         Plot.DataBackground.Color = Colors.Transparent;
         Plot.Layout.Fixed(new PixelPadding(LeftRoom, 0, BottomRoom, TopRoom));
-        Plot.Axes.SetLimits(Math.Min(0, history.Length - FewestPlaces) - 0.6, history.Length - 0.4, low, high);
+        Plot.Axes.SetLimits(Math.Min(0, history.Length - FewestPlaces) - 0.65, history.Length - 0.35, low, high);
         Style();
     }
 
     /// <summary>The library's plot, for adding to.</summary>
     public Plot Plot { get; }
+
+    /// <summary>Short dashes, for a level asked for.</summary>
+    public static LinePattern Dashes => new([3, 2.5f], 0, "dashes");
+
+    /// <summary>Dots, for what is still settling in.</summary>
+    public static LinePattern Dots => new([1.2f, 2], 0, "dots");
 
     /// <summary>A colour of the palette for the chart library.</summary>
     public static Color Of(SKColor colour) => new(colour.Red, colour.Green, colour.Blue, colour.Alpha);
@@ -57,7 +63,7 @@ internal sealed class WeekPlot : IDisposable
         foreach (double value in values)
             ink.Text(Say.Number(value, decimals), Styles.Tiny, area.Left + LeftRoom - 6, At(0, value).Y + 2.7f, Align.End);
         foreach (double week in weeks)
-            ink.Text(Say.Month(history[(int)week].StartsOn), Styles.Tiny, At(week, 0).X, area.Bottom - 3, WeekAlign(week));
+            ink.Text(Say.Month(history[(int)week].StartsOn), Styles.Tiny, At(week, 0).X, area.Bottom - 3, Align.Middle);
     }
 
     /// <summary>Where a value of a week stands, after drawing.</summary>
@@ -75,8 +81,6 @@ internal sealed class WeekPlot : IDisposable
 
     /// <inheritdoc/>
     public void Dispose() => Plot.Dispose();
-
-    private Align WeekAlign(double week) => week == history.Length - 1 && history.Length > FewestPlaces ? Align.End : Align.Middle;
 
     private void Style()
     {

@@ -13,7 +13,8 @@ namespace RideAudit.Report.Pages;
 internal sealed class RideStrip : Block
 {
     private const float Air = 6;
-    private const float TraceDepth = 78;
+    private const float TraceDepth = 82;
+    private const float AxisDepth = 15;
     private readonly RideEntry ride;
     private readonly int index;
     private readonly float width;
@@ -34,7 +35,7 @@ internal sealed class RideStrip : Block
     }
 
     /// <inheritdoc/>
-    public override float Height => Air + title.Leading + 2 + (chart is null ? 0 : TraceDepth + 13) + facts.Sum(line => line.Leading);
+    public override float Height => Air + title.Leading + 2 + (chart is null ? 0 : TraceDepth + AxisDepth) + facts.Sum(line => line.Leading);
 
     /// <inheritdoc/>
     public override void Draw(Ink ink, float x, float y)
@@ -48,7 +49,7 @@ internal sealed class RideStrip : Block
         if (chart is not null)
         {
             chart.Draw(ink, x, y);
-            y += TraceDepth + 13;
+            y += TraceDepth + AxisDepth;
         }
 
         foreach (TextLine line in facts)

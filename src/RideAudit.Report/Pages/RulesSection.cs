@@ -14,7 +14,7 @@ namespace RideAudit.Report.Pages;
 /// <param name="width">Width, pt.</param>
 internal sealed class RulesSection(ReviewDocument review, FontSet fonts, float width)
 {
-    private const float Indent = 92;
+    private const float Indent = 82;
 
     /// <summary>The section's blocks.</summary>
     public IEnumerable<Block> Blocks()
@@ -40,7 +40,7 @@ internal sealed class RulesSection(ReviewDocument review, FontSet fonts, float w
     private IEnumerable<Block> Of(Finding finding)
     {
         List<Block> lines = [.. Lines(finding)];
-        yield return new FindingHead(finding, fonts, width, Indent) { SpaceBefore = 9, KeepWithNext = true };
+        yield return new FindingHead(finding, fonts, width, Indent) { SpaceBefore = 7, KeepWithNext = true };
         for (int i = 0; i < lines.Count; i++)
             yield return lines[i];
     }

@@ -53,11 +53,11 @@ internal sealed class TrendSection(ReviewDocument review, FontSet fonts, Sheet s
         $"Training stress {Say.Number(review.Week.Stress)} points this week", $"Training stress a week, points. {Range(week => week.Stress, 0, "points")}", week => week.Stress, 0);
 
     private string LoadCaption() =>
-        $"Chronic load at each week's end, points a day, a mean that forgets over 42 days; dotted while it settles in. {Range(week => week.ChronicLoad, 1, "points")}";
+        $"Chronic load at each week’s end, points a day, a mean that forgets over 42 days; dotted while it settles in. {Range(week => week.ChronicLoad, 1, "points")}";
 
     private BarTopic Ramp() => new(
-        $"Chronic load changed by {Say.Change(review.Week.RampPerWeek)} points this week", $"Ramp: the week's change in chronic load, points. {Range(week => week.RampPerWeek, 1, "points")}",
-        week => week.RampPerWeek, 1) { Ticks = 2 };
+        $"Chronic load changed by {Say.Change(review.Week.RampPerWeek)} points this week", $"Ramp: the week’s change in chronic load, points. {Range(week => week.RampPerWeek, 1, "points")}",
+        week => week.RampPerWeek, 1) { Ticks = 3 };
 
     private BarTopic Longest()
     {
