@@ -17,13 +17,13 @@ internal sealed class FindingHead : Block
     private readonly float width;
     private readonly float indent;
 
-    public FindingHead(Finding finding, FontSet fonts, float width, float indent)
+    public FindingHead(Finding finding, Span[] after, FontSet fonts, float width, float indent)
     {
         this.finding = finding;
         this.width = width;
         this.indent = indent;
         Span name = new(RuleWords.Name(finding.Rule) + "  ", Styles.Strong);
-        lines = LineBreaker.Break(fonts, [name, new Span(finding.Sentence, Styles.Body)], width - indent);
+        lines = LineBreaker.Break(fonts, [name, new Span(finding.Sentence + (after.Length > 0 ? "  " : ""), Styles.Body), .. after], width - indent);
     }
 
     /// <inheritdoc/>

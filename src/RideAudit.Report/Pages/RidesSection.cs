@@ -15,7 +15,7 @@ internal sealed class RidesSection(ReviewDocument review, FontSet fonts, float w
     /// <summary>The section's blocks.</summary>
     public IEnumerable<Block> Blocks()
     {
-        yield return new SectionHead(fonts, "The rides", width) { StartsPage = true, KeepWithNext = true, Outline = "The rides" };
+        yield return new SectionHead(fonts, "The rides", width) { SpaceBefore = 24, KeepWithNext = true, Outline = "The rides" };
         if (review.Rides.IsEmpty)
         {
             yield return new TextBlock(fonts, "No ride in this week.", Styles.Body, width);

@@ -93,7 +93,7 @@ internal static class LineBreaker
         while (elements.MoveNext())
         {
             string element = elements.GetTextElement();
-            bool opens = (before == " " && element != " ") || IsIdeograph(element) || IsIdeograph(before);
+            bool opens = (before == " " && element != " ") || IsIdeograph(element) || IsIdeograph(before) || before == "/";
             if (opens && piece.Length > 0 && element != " " && !IsClosing(element))
             {
                 yield return piece.ToString();
