@@ -8,6 +8,9 @@ internal sealed class GlyphLedger : IDisposable
     private readonly Dictionary<Face, HashSet<ushort>> drawn = [];
     private readonly Dictionary<Face, SKTypeface> cut = [];
 
+    /// <summary>Glyphs drawn so far, by font.</summary>
+    public IReadOnlyDictionary<Face, HashSet<ushort>> Drawn => drawn;
+
     /// <summary>Notes glyphs as drawn.</summary>
     public void Note(Face face, IEnumerable<ushort> glyphs)
     {
