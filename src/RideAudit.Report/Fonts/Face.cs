@@ -2,18 +2,17 @@ using System.Runtime.InteropServices;
 using HarfBuzzSharp;
 using SkiaSharp;
 
-namespace RideAudit.Report.Text;
+namespace RideAudit.Report.Fonts;
 
 /// <summary>One font: its outlines for drawing and its tables for shaping.</summary>
 internal sealed class Face
 {
     private readonly SKFont probe;
+    private readonly byte[] bytes;
+    private readonly int index;
 
     // The font reads its tables from these for as long as it lives.
     private readonly object[] kept;
-
-    private readonly byte[] bytes;
-    private readonly int index;
 
     private Face(byte[] bytes, int index, SKTypeface typeface, Font shaping, object[] kept)
     {
@@ -30,6 +29,9 @@ internal sealed class Face
 
     /// <summary>For shaping, scaled to <see cref="SKTypeface.UnitsPerEm"/>.</summary>
     public Font Shaping { get; }
+
+    /// <summary>The font's tables.</summary>
+    public Sfnt Tables => new(bytes, index);
 
     /// <summary>Null when the bytes are not a font.</summary>
     public static Face? Open(byte[] bytes, int index = 0)

@@ -1,4 +1,4 @@
-namespace RideAudit.Report.Text;
+namespace RideAudit.Report.Fonts;
 
 /// <summary>Weights of the text face in use.</summary>
 internal enum Weight

@@ -1,6 +1,6 @@
 using System.Collections.Concurrent;
 
-namespace RideAudit.Report.Text;
+namespace RideAudit.Report.Fonts;
 
 /// <summary>Fonts of the machine, looked at only for characters that the package font has no glyph for.</summary>
 /// <remarks>Files are tried in the order of their paths, so that one machine always gives the same page.</remarks>

@@ -1,7 +1,7 @@
 using System.Reflection.Metadata;
 using System.Reflection.PortableExecutable;
 
-namespace RideAudit.Report.Text;
+namespace RideAudit.Report.Fonts;
 
 /// <summary>Reads the TrueType files out of the font package's assembly, which is carried as data and never loaded.</summary>
 /// <remarks>

@@ -1,4 +1,4 @@
-namespace RideAudit.Report.Text;
+namespace RideAudit.Report.Fonts;
 
 /// <summary>The fonts of the pages: Inter from the package, and the machine's for what Inter cannot draw.</summary>
 internal sealed class FontSet
