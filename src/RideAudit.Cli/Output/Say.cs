@@ -84,6 +84,9 @@ internal static class Say
     /// <summary>A point of a ride, such as <c>1:05:00</c>.</summary>
     public static string Clock(int seconds) => string.Create(Culture, $"{seconds / 3600}:{seconds / 60 % 60:00}:{seconds % 60:00}");
 
+    /// <summary>A time of day, such as <c>18:05:09</c>.</summary>
+    public static string Clock(LocalTime time) => LocalTimePattern.ExtendedIso.Format(time.With(TimeAdjusters.TruncateToSecond));
+
     /// <summary>With a capital first letter and a full stop.</summary>
     public static string Sentence(string text) =>
         text.Length == 0 ? text : char.ToUpperInvariant(text[0]) + text[1..] + (text.EndsWith('.') ? "" : ".");
