@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using NodaTime;
 using RideAudit.Review;
 
 namespace RideAudit.Report.Tests.Samples;
