@@ -25,7 +25,7 @@ internal sealed class RosterCommand : ICommandSource
         var week = DateOption.Create("--week", "Review the week that holds this date. Default: the last week that has ended.");
         var paper = ChoiceOption.Create("--paper", "The paper of the PDFs.", [("a4", Paper.A4), ("letter", Paper.Letter)], Paper.A4);
         var strict = new Option<bool>("--strict") { Description = "Exit with 4 when some files or riders could not be used." };
-        var failOn = ChoiceOption.Create("--fail-on", "Exit with 1 when a rule is broken.", [("broken", true)], false);
+        var failOn = CommonOptions.FailOn();
         var quiet = CommonOptions.Quiet();
         var command = new Command("roster", "Review every sub-folder of FOLDER, and write one overview ordered by who needs the coach first (CSV, JSON, PDF).");
         command.Arguments.Add(folder);
@@ -38,7 +38,7 @@ internal sealed class RosterCommand : ICommandSource
             parsed.GetValue(week),
             parsed.GetValue(paper),
             parsed.GetValue(strict),
-            parsed.GetValue(failOn),
+            parsed.GetValue(failOn) is not null,
             parsed.GetValue(quiet))));
         return command;
     }

@@ -25,7 +25,7 @@ internal sealed class ReviewOptions
 
     private readonly Option<bool> _room = new("--room-for-notes") { Description = "Leave ruled space for handwriting where there is no note." };
     private readonly Option<bool> _strict = CommonOptions.Strict();
-    private readonly Option<bool> _failOn = ChoiceOption.Create("--fail-on", "Exit with 1 when a rule is broken.", [("broken", true)], false);
+    private readonly Option<string?> _failOn = CommonOptions.FailOn();
     private readonly Option<bool> _quiet = CommonOptions.Quiet();
 
     /// <summary>Adds everything to a command.</summary>
@@ -62,7 +62,7 @@ internal sealed class ReviewOptions
         Note = parsed.GetValue(_note),
         RoomForNotes = parsed.GetValue(_room),
         Strict = parsed.GetValue(_strict),
-        FailOnBroken = parsed.GetValue(_failOn),
+        FailOnBroken = parsed.GetValue(_failOn) is not null,
         Quiet = parsed.GetValue(_quiet),
     };
 
