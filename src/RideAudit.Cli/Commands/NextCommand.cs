@@ -23,8 +23,7 @@ internal sealed class NextCommand : ICommandSource
         var asOf = CommonOptions.AsOf();
         var week = DateOption.Create("--week", "Lay out the week after the one that holds this date. Default: after the last week that has ended.");
         var ics = new Option<string?>("--ics") { Description = "Write the layout as a calendar (RFC 5545) here.", HelpName = "FILE" };
-        var format = ChoiceOption.Create(
-            "--format", "A table to read, or JSON.", [("table", TableFormat.Table), ("json", TableFormat.Json)], TableFormat.Table);
+        var format = ChoiceOption.Create("--format", "A table to read, or JSON. Default: table.", ("table", TableFormat.Table), ("json", TableFormat.Json));
         var command = new Command("next", "Lay out the week after the reviewed one: hard days apart, rest after loaded days, a long ride, judged by the same rules.");
         command.Arguments.Add(folder);
         foreach (var option in new Option[] { rider, asOf, week, ics, format })

@@ -23,7 +23,7 @@ internal sealed class RosterCommand : ICommandSource
         var output = new Option<string?>("--out") { Description = "Folder to write into, made if need be. Default: roster-YYYY-MM-DD in the current folder.", HelpName = "DIR" };
         var asOf = CommonOptions.AsOf();
         var week = DateOption.Create("--week", "Review the week that holds this date. Default: the last week that has ended.");
-        var paper = ChoiceOption.Create("--paper", "The paper of the PDFs.", [("a4", Paper.A4), ("letter", Paper.Letter)], Paper.A4);
+        var paper = ChoiceOption.Create("--paper", "The paper of the PDFs. Default: a4.", ("a4", Paper.A4), ("letter", Paper.Letter));
         var strict = new Option<bool>("--strict") { Description = "Exit with 4 when some files or riders could not be used." };
         var failOn = CommonOptions.FailOn();
         var quiet = CommonOptions.Quiet();

@@ -29,8 +29,8 @@ internal static class TextTable
     private static List<int> Fit<T>(IReadOnlyList<Column<T>> columns, int[] widths, int width)
     {
         var kept = Enumerable.Range(0, columns.Count).ToList();
-        while (Least(columns, widths, kept) > width && kept.Where(i => columns[i].Priority > 0).MaxBy(i => columns[i].Priority) is var last and > 0)
-            kept.Remove(last);
+        while (Least(columns, widths, kept) > width && kept.Any(i => columns[i].Priority > 0))
+            kept.Remove(kept.MaxBy(i => columns[i].Priority));
         var elastic = kept.FindIndex(i => columns[i].Elastic);
         if (elastic >= 0)
         {

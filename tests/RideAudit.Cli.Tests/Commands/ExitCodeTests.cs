@@ -10,12 +10,22 @@ public class ExitCodeTests
     {
         using var folder = new TempFolder();
         Demo.CopyTo(folder);
-        var ended = RealProgram.Run(folder.Path, "rides", "--as-of", Demo.AsOf);
-        Assert.Equal(2, ended.Code);
-        ended = RealProgram.Run(folder.Path, "./rides", "--as-of", Demo.AsOf);
+        var ended = RealProgram.Run(folder.Path, "./rides", "--as-of", Demo.AsOf);
         Assert.Equal((0, ""), (ended.Code, ended.Error));
         Assert.Contains("broken", ended.Out, StringComparison.Ordinal);
         Assert.True(File.Exists(folder.At("review-2026-06-15.pdf")));
+    }
+
+    [Fact]
+    public void A_folder_that_has_a_commands_name_is_reviewed_where_the_command_would_lack_its_folder()
+    {
+        using var folder = new TempFolder();
+        Demo.CopyTo(folder, from: "2026-06-20");
+        Assert.Equal(0, RealProgram.Run(folder.Path, "rides").Code);
+        Assert.True(File.Exists(folder.At("review-2026-06-15.pdf")));
+        var ended = RealProgram.Run(folder.Path, "rides", "--as-of", Demo.AsOf);
+        Assert.Equal(2, ended.Code);
+        Assert.Contains("write ./rides", ended.Error, StringComparison.Ordinal);
     }
 
     [Fact]

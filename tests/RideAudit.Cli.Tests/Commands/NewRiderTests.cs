@@ -20,7 +20,7 @@ public class NewRiderTests
         Assert.Equal(new LocalDate(2026, 6, 16), rider.Thresholds.Single().From);
         Assert.Equal(7.5, rider.Plan.WeeklyHours);
         Assert.Equal(Experience.Racing, rider.Experience);
-        Assert.Equal([IsoDayOfWeek.Tuesday, IsoDayOfWeek.Thursday, IsoDayOfWeek.Sunday], rider.Plan.Days);
+        Assert.Equal([IsoDayOfWeek.Tuesday, IsoDayOfWeek.Thursday, IsoDayOfWeek.Sunday], rider.Plan.Days.ToArray());
         Assert.Equal("Europe/Lisbon", rider.TimeZone!.Id);
     }
 

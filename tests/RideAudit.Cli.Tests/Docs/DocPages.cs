@@ -36,6 +36,8 @@ internal static class DocPages
 
     private static IEnumerable<DocBlock> Transcripts(string page, string[] lines, int from, int to)
     {
+        // Elsewhere a block without output only says what to type.
+        var shows = page == "docs/commands.md" || lines[from..to].Any(l => !l.StartsWith("$ ", StringComparison.Ordinal));
         for (var i = from; i < to; i++)
         {
             if (!lines[i].StartsWith("$ ", StringComparison.Ordinal))
@@ -43,7 +45,7 @@ internal static class DocPages
             var next = i + 1;
             while (next < to && !lines[next].StartsWith("$ ", StringComparison.Ordinal))
                 next++;
-            yield return new DocBlock(page, i, lines[i][2..], lines[(i + 1)..next], IsTranscript: true);
+            yield return new DocBlock(page, i, lines[i][2..], lines[(i + 1)..next], shows);
         }
     }
 
