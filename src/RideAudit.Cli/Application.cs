@@ -85,7 +85,9 @@ internal static class Application
     private static IReadOnlyList<string> WithCommand(IReadOnlyList<string> args, RootCommand root, Shell shell)
     {
         var first = args[0];
-        var isRoots = RootOnly.Contains(first) || root.Directives.Any(d => first.StartsWith($"[{d.Name}", StringComparison.Ordinal));
+        if (Completion.Asks(args))
+            return Completion.WithCommand(args, root);
+        var isRoots = RootOnly.Contains(first);
         var command = root.Subcommands.FirstOrDefault(c => c.Name == first);
         // A command that still lacks its folder means nothing; a folder of that name does.
         var isFolder = args.Count == 1 && command?.Arguments.Count > 0 && Directory.Exists(shell.FullPath(first));

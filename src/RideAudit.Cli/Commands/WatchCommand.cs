@@ -11,7 +11,7 @@ internal sealed class WatchCommand : ICommandSource
     /// <inheritdoc/>
     public IReadOnlyList<Example> Examples { get; } =
     [
-        new("rideaudit watch rides/", "review now, and again whenever ride files arrive or change; stop with Ctrl-C"),
+        new("rideaudit watch rides/", "review now, and again whenever files arrive; Ctrl-C stops"),
         new("rideaudit watch rides/ --pdf latest.pdf --quiet", "keep one PDF up to date and say nothing"),
     ];
 

@@ -26,7 +26,7 @@ internal static class RosterPage
     {
         var verdict = VerdictOf(rider);
         var lead = $"{number} {page.Marks.Of(verdict)} ";
-        page.Line([new(lead, Marks.ToneOf(verdict)), new(rider.Label, Tone.Strong), new(Figures(rider), Tone.Quiet)]);
+        page.Line([new(lead, Marks.ToneOf(verdict)), new(rider.Label, Tone.Strong), rider.Label == rider.Folder ? "" : $" ({rider.Folder})", new(Figures(rider), Tone.Quiet)]);
         page.Text(rider.Why, indent: Wrap.Cells(page.Marks.Show(lead)));
     }
 

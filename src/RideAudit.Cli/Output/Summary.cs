@@ -20,7 +20,7 @@ internal static class Summary
         WeekStrip.Write(page, document);
         Split(page, document);
         page.Text(Figures(document));
-        ToChange(page, document, details: page.Width >= WideEnoughForDetails);
+        ToChange(page, document, details: page.TerminalWidth >= WideEnoughForDetails);
         Held(page, document);
         Notices(page, document);
         if (!document.Summary.Cautions.IsDefaultOrEmpty)

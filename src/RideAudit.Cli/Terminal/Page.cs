@@ -2,14 +2,14 @@ namespace RideAudit.Cli.Terminal;
 
 /// <summary>Writes lines to standard output, wrapped to the terminal and in the marks it can show.</summary>
 /// <param name="shell">Where to.</param>
-/// <param name="measure">The longest line of running text; tables may be wider.</param>
+/// <param name="measure">The longest line, where the terminal is wide enough.</param>
 internal sealed class Page(Shell shell, int measure)
 {
-    /// <summary>The longest line of running text.</summary>
+    /// <summary>The longest line.</summary>
     public int Measure { get; } = Math.Min(shell.Width, measure);
 
-    /// <summary>The longest line of a table.</summary>
-    public int Width => shell.Width;
+    /// <summary>Columns of the terminal.</summary>
+    public int TerminalWidth => shell.Width;
 
     /// <summary>The marks this page may use.</summary>
     public Marks Marks { get; } = new(shell.Unicode);

@@ -36,7 +36,7 @@ public partial class DocTests
                 continue;
             }
             Assert.True(line.Contains("rideaudit ", StringComparison.Ordinal), $"{block}: a test does not know how to run this line.");
-            var ended = Bash.Run(folder.Path, line + " 2>&1");
+            var ended = Bash.Run(folder.Path, $"{{ {line}\n}} 2>&1");
             Assert.True(ended.Code is 0 or 1 || block.IsTranscript, $"{block}: exit code {ended.Code}\n{ended.Out}");
             if (block.IsTranscript)
                 actual[block.Line] = Lines(ended.Out);
