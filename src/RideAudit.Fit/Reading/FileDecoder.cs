@@ -46,7 +46,7 @@ internal sealed class FileDecoder(FitDecodeOptions options)
         DataExtent extent = DataExtent.Find(bytes, start, header, options.Tolerance == DamageTolerance.Tolerant);
         PartDecoder decoder = ReadMessages(bytes, start + header.Size, extent);
         int end = decoder.WasClean ? decoder.Position : EndOfBroken(bytes, extent, decoder);
-        FitCrcState crc = extent.Crc ?? CrcOfAssumedEnd(bytes, start, extent.End, decoder);
+        FitCrcState crc = extent.IsAssumed(bytes.Length) ? CrcOfAssumedEnd(bytes, start, extent.End, decoder) : extent.Crc!.Value;
         int next = Math.Min(bytes.Length, end + FitConstants.CrcSize);
         JudgeEnd(extent, crc, decoder, start);
         if (decoder.Content.Messages > 0)
@@ -61,13 +61,13 @@ internal sealed class FileDecoder(FitDecodeOptions options)
         int listed = log.ListedCount, count = log.Count;
         DecodeBudget before = budget.Copy();
         PartDecoder decoder = new(log, budget, options, new DeveloperFields());
-        decoder.Read(bytes, dataStart, extent.End, extent.Crc is null);
+        decoder.Read(bytes, dataStart, extent.End, extent.IsAssumed(bytes.Length));
         if (!decoder.Developer.PowerCameLate || log.MustStop)
             return decoder;
         log.RewindTo(listed, count);
         budget = before;
         decoder = new PartDecoder(log, budget, options, decoder.Developer.ForSecondReading());
-        decoder.Read(bytes, dataStart, extent.End, extent.Crc is null);
+        decoder.Read(bytes, dataStart, extent.End, extent.IsAssumed(bytes.Length));
         return decoder;
     }
 

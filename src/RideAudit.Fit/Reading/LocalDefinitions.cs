@@ -8,6 +8,8 @@ internal sealed class LocalDefinitions(FaultLog log, DeveloperFields developerFi
     private const int RememberedAtMost = 1024;
     private const int MessagesToCompare = 64;
     private readonly MessageDefinition?[] slots = new MessageDefinition?[FitConstants.LocalTypes];
+    private readonly MessageDefinition?[] previous = new MessageDefinition?[FitConstants.LocalTypes];
+    private readonly int[] definedAt = new int[FitConstants.LocalTypes];
     private readonly Dictionary<int, (byte[] Raw, MessageDefinition Definition)> remembered = [];
 
     public MessageDefinition? this[int localType] => slots[localType];
@@ -15,7 +17,8 @@ internal sealed class LocalDefinitions(FaultLog log, DeveloperFields developerFi
     /// <summary>Reads the definition at an offset into its slot; a corrupt one empties the slot.</summary>
     public DefinitionOutcome Read(ReadOnlySpan<byte> bytes, int at, int end, PartContent content, TimeWindow window, out int length)
     {
-        ref MessageDefinition? slot = ref slots[new RecordHeader(bytes[at]).LocalType];
+        int localType = new RecordHeader(bytes[at]).LocalType;
+        ref MessageDefinition? slot = ref slots[localType];
         if (!DefinitionShape.TryMeasure(bytes[at..end], out DefinitionShape shape))
         {
             length = 0;
@@ -24,7 +27,7 @@ internal sealed class LocalDefinitions(FaultLog log, DeveloperFields developerFi
 
         length = shape.Length;
         content.CountUses(slot);
-        slot = null;
+        (previous[localType], definedAt[localType], slot) = (slot, at, null);
         ReadOnlySpan<byte> raw = bytes.Slice(at, length);
         HashCode hash = default;
         hash.AddBytes(raw[1..]);
@@ -50,6 +53,22 @@ internal sealed class LocalDefinitions(FaultLog log, DeveloperFields developerFi
     {
         for (int i = 0; i < slots.Length; i++)
             shapes[i] = slots[i] is { } d ? new LocalShape(d.DataSize, d.TimeOffset, d.BigEndian) : LocalShape.Undefined;
+    }
+
+    /// <summary>Takes back what was defined from an offset on: a stream that has slipped can yield definitions that look whole.</summary>
+    /// <returns>True if anything was taken back.</returns>
+    public bool RollBack(int from)
+    {
+        bool any = false;
+        for (int i = 0; i < slots.Length; i++)
+        {
+            if (definedAt[i] < from || previous[i] is null)
+                continue;
+            (slots[i], previous[i]) = (previous[i], slots[i]);
+            any = true;
+        }
+
+        return any;
     }
 
     public void CountUses(PartContent content)

@@ -21,7 +21,8 @@ internal sealed class MessageClock
         return time;
     }
 
-    private static uint ReadField(MessageDefinition definition, ReadOnlySpan<byte> data)
+    /// <summary>The timestamp field of a message that has one.</summary>
+    public static uint ReadField(MessageDefinition definition, ReadOnlySpan<byte> data)
     {
         if (definition.TimeOffset >= 0)
         {

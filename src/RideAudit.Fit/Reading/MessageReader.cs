@@ -13,6 +13,7 @@ internal sealed class MessageReader
     private readonly RecordReader records;
     private readonly HeartRateExpander heartRates;
     private readonly HashSet<int> reportedDeveloperFields = [];
+    private uint lastRecordTime = RecordChannels.NoTime;
     private int recordsWithoutTime;
     private long firstWithoutTime;
     private bool anchorReported;
@@ -38,8 +39,19 @@ internal sealed class MessageReader
             time = clock.Last;
         if (time == RecordChannels.NoTime && recordsWithoutTime++ == 0)
             firstWithoutTime = offset;
+        lastRecordTime = time;
         records.Read(plan, data, definition.BigEndian, time);
         Content.LastRecordOrder = Content.Messages;
+    }
+
+    /// <summary>The time of a record if it is farther than so many seconds from the last record's; null if it is not.</summary>
+    public uint? JumpsTo(MessageDefinition definition, ReadOnlySpan<byte> data, uint seconds)
+    {
+        if (definition.TimeOffset < 0 || lastRecordTime == RecordChannels.NoTime)
+            return null;
+        uint time = MessageClock.ReadField(definition, data);
+        bool isNear = time - lastRecordTime + seconds <= 2 * seconds;
+        return isNear || time == RecordChannels.NoTime ? null : time;
     }
 
     /// <summary>Reads any other message; false if the limit is reached and it was not kept.</summary>

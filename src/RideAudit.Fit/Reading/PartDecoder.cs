@@ -6,6 +6,8 @@ namespace RideAudit.Fit.Reading;
 internal sealed class PartDecoder(FaultLog log, DecodeBudget budget, FitDecodeOptions options, DeveloperFields developerFields)
 {
     private const int RowsMadeAtOnce = 1 << 17;
+    private const uint JumpSeconds = 86_400;
+    private const int BytesDoubtedBeforeBreak = 512;
     private readonly LocalDefinitions locals = new(log, developerFields);
     private readonly MessageReader messages = new(log, budget, developerFields);
     private bool limitReported;
@@ -63,7 +65,11 @@ internal sealed class PartDecoder(FaultLog log, DecodeBudget budget, FitDecodeOp
 
         ReadOnlySpan<byte> data = bytes.Slice(Position + 1, definition.DataSize);
         if (definition.Global == GlobalMessage.Record)
+        {
+            if (messages.JumpsTo(definition, data, JumpSeconds) is { } time && HasSlipped(bytes, end, time))
+                return false;
             ReadRecord(definition, header, data, end);
+        }
         else if (!messages.ReadOther(definition, header, data, Position))
             ReportLimit();
         definition.Count++;
@@ -121,12 +127,36 @@ internal sealed class PartDecoder(FaultLog log, DecodeBudget budget, FitDecodeOp
 
     private int FindNext(ReadOnlySpan<byte> bytes, int end)
     {
-        Span<LocalShape> shapes = stackalloc LocalShape[FitConstants.LocalTypes];
-        locals.CopyShapes(shapes);
         int header = PartSearch.FindHeader(bytes, Position, end);
         int searchEnd = header >= 0 ? header : end;
-        int resumed = Resynchroniser.Find(bytes, Position + 1, searchEnd, shapes, TimeAround(), budget);
+        int resumed = FindSense(bytes, searchEnd);
+        int doubtedFrom = Math.Max(0, Position - BytesDoubtedBeforeBreak);
+        if (locals.RollBack(doubtedFrom))
+        {
+            int withEarlier = FindSense(bytes, searchEnd);
+            if (withEarlier >= 0 && (resumed < 0 || withEarlier < resumed))
+                return withEarlier;
+            locals.RollBack(doubtedFrom);
+        }
+
         return resumed >= 0 ? resumed : header;
+    }
+
+    private int FindSense(ReadOnlySpan<byte> bytes, int end)
+    {
+        Span<LocalShape> shapes = stackalloc LocalShape[FitConstants.LocalTypes];
+        locals.CopyShapes(shapes);
+        return Resynchroniser.Find(bytes, Position + 1, end, shapes, TimeAround(), budget);
+    }
+
+    /// <summary>A record whose time is far off: the clock was set, and the messages behind it agree; or the stream has slipped, and they do not.</summary>
+    private bool HasSlipped(ReadOnlySpan<byte> bytes, int end, uint time)
+    {
+        Span<LocalShape> shapes = stackalloc LocalShape[FitConstants.LocalTypes];
+        locals.CopyShapes(shapes);
+        breakCode = FitFaultCode.StreamSlipped;
+        return !Resynchroniser.MakesSense(bytes, Position, end, shapes, TimeWindow.Around(time))
+            && (options.Tolerance != DamageTolerance.Tolerant || FindSense(bytes, end) >= 0);
     }
 
     private TimeWindow TimeAround() =>

@@ -5,9 +5,18 @@ namespace RideAudit.Fit.Reading;
 /// <summary>A record definition made ready for reading: only the fields that are kept, in the order in which later ones may overwrite earlier ones.</summary>
 internal sealed class RecordPlan
 {
-    private RecordPlan(RecordSlot[] slots) => Slots = slots;
+    private RecordPlan(RecordSlot[] slots)
+    {
+        Slots = slots;
+        HasPower = Array.Exists(slots, s => s.Column == RecordColumn.Power);
+        HasHeartRate = Array.Exists(slots, s => s.Column == RecordColumn.HeartRate);
+    }
 
     public RecordSlot[] Slots { get; }
+
+    public bool HasPower { get; }
+
+    public bool HasHeartRate { get; }
 
     /// <summary>The state of the developer descriptions that <see cref="DeveloperPower"/> was looked up in.</summary>
     public int DeveloperVersion { get; set; } = -1;
@@ -26,8 +35,6 @@ internal sealed class RecordPlan
 
         return new RecordPlan([.. found.OrderBy(f => f.Rank).ThenBy(f => f.Order).Select(f => f.Slot)]);
     }
-
-    public bool Has(RecordColumn column) => Array.Exists(Slots, s => s.Column == column);
 
     private static RecordSlot SlotFor(in FieldSlot field, bool bigEndian, RecordFieldProfile profile)
     {

@@ -39,8 +39,28 @@ internal static class StreamCases
         ride = new RideBuilder().Open().DefineRecords().Ride(0, 20);
         ride.Messages.Write(RecordType, Start + 3_000_000_00u, 9000, 5, 5, 5, 5, 5);
         ride.Messages.WriteRaw([0x0C, 1, 2, 3, 4, 5, 6, 7, 8, 9]);
-        yield return Case("B05", "garbage-before-break", "a record nine years on just before the stream breaks", ride.Ride(20, 40).Close(), (UndefinedLocalType, Salvage), (DoubtfulMessagesDropped, Skip), (Resynchronised, Salvage));
+        yield return Case("B05", "garbage-before-break", "a record nine years on just before the stream breaks", ride.Ride(20, 40).Close(), (StreamSlipped, Salvage), (Resynchronised, Salvage));
+        ride = new RideBuilder().Open().DefineRecords().Ride(0, 20).Timer(Start + 300_000_000, 4);
+        ride.Messages.WriteRaw([0x0C, 1, 2, 3, 4, 5, 6, 7, 8, 9]);
+        yield return Case("B05", "garbage-event-before-break", "a timer stop nine years on just before the stream breaks", ride.Ride(20, 40).Close(), (UndefinedLocalType, Salvage), (DoubtfulMessagesDropped, Skip), (Resynchronised, Salvage)) with
+        {
+            Also = f => Assert.Equal(2, f.Parts[0].Events.Count),
+        };
+        yield return TwoBytesLost();
         yield return ReservedBits();
+    }
+
+    /// <summary>Record 25 loses two bytes behind its power, so record 26 cannot be found; record 27 can.</summary>
+    private static HazardCase TwoBytesLost()
+    {
+        byte[] file = Whole().Finish();
+        int cut = 14 + new RideBuilder().Open().DefineRecords().Ride(0, 26).Messages.Length - 4;
+        return new HazardCase("B05", "two-bytes-lost", "two bytes lost in mid-ride: the bytes behind still pass for records, with senseless times", [.. file[..cut], .. file[(cut + 2)..]])
+        {
+            Records = Whole().Records - 1,
+            PowerSum = Whole().PowerSum - PowerAt(26),
+            Faults = [(StreamSlipped, Salvage), (Resynchronised, Salvage), (FileCrcMismatch, Salvage)],
+        };
     }
 
     private static HazardCase ReservedBits()
