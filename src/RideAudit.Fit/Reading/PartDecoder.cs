@@ -6,7 +6,6 @@ namespace RideAudit.Fit.Reading;
 internal sealed class PartDecoder(FaultLog log, DecodeBudget budget, FitDecodeOptions options, DeveloperFields developerFields)
 {
     private const int RowsMadeAtOnce = 1 << 17;
-    private const uint JumpSeconds = 86_400;
     private const int BytesDoubtedBeforeBreak = 512;
     private readonly LocalDefinitions locals = new(log, developerFields);
     private readonly MessageReader messages = new(log, budget, developerFields);
@@ -65,32 +64,46 @@ internal sealed class PartDecoder(FaultLog log, DecodeBudget budget, FitDecodeOp
 
         ReadOnlySpan<byte> data = bytes.Slice(Position + 1, definition.DataSize);
         if (definition.Global == GlobalMessage.Record)
-        {
-            if (messages.JumpsTo(definition, data, JumpSeconds) is { } time && HasSlipped(bytes, end, time))
-                return false;
-            ReadRecord(definition, header, data, end);
-        }
-        else if (!messages.ReadOther(definition, header, data, Position))
+            return ReadRecords(definition, bytes, data, end);
+        if (!messages.ReadOther(definition, header, data, Position))
             ReportLimit();
-        definition.Count++;
-        Content.Messages++;
-        Position += 1 + definition.DataSize;
+        Advance(definition, 1);
         return true;
     }
 
-    private void ReadRecord(MessageDefinition definition, RecordHeader header, ReadOnlySpan<byte> data, int end)
+    private bool ReadRecords(MessageDefinition definition, ReadOnlySpan<byte> bytes, ReadOnlySpan<byte> data, int end)
     {
-        if (budget.Records <= 0)
+        if (messages.JumpsTo(definition, data) is { } time && HasSlipped(bytes, end, time))
+            return false;
+        int read = 1;
+        if (budget.Records > 0)
+        {
+            read = messages.ReadRecords(definition, bytes[..end], Position, MakeRoom(definition, end));
+            budget.Records -= read;
+        }
+        else
         {
             ReportLimit();
-            return;
         }
 
+        Advance(definition, read);
+        return true;
+    }
+
+    private void Advance(MessageDefinition definition, int count)
+    {
+        definition.Count += count;
+        Content.Messages += count;
+        Position += count * (1 + definition.DataSize);
+    }
+
+    /// <summary>Makes room for records and says how many may be read.</summary>
+    private int MakeRoom(MessageDefinition definition, int end)
+    {
         RecordColumns records = Content.Records;
         if (records.Count == records.Capacity)
             records.Grow((int)Math.Min(((end - Position) / (1 + definition.DataSize)) + 1, Math.Min(RowsMadeAtOnce, budget.Records)));
-        messages.ReadRecord(definition, header, data, Position);
-        budget.Records--;
+        return Math.Min(records.Capacity - records.Count, budget.Records);
     }
 
     private void ReportLimit()
