@@ -18,11 +18,15 @@ internal sealed class FileDecoder(FitDecodeOptions options)
         while (at >= 0 && at < bytes.Length && !log.MustStop)
             at = drafts.Count < options.MaxParts ? ReadPart(bytes, at) : StopAtLimit(at);
         if (drafts.Count == 0)
-            return Unusable(new FitRejection(FitRejectionReason.NoData, FitContentKind.Fit, bytes.Length, "this FIT file has no data after its header"));
+            return Unusable(new FitRejection(FitRejectionReason.NoData, FitContentKind.Fit, bytes.Length, NoDataText()));
         return new FitFile(PartAssembly.Assemble(drafts), log.Listed, log.Count, null);
     }
 
     public FitFile Unusable(FitRejection rejection) => new([], log.Listed, log.Count, rejection);
+
+    private string NoDataText() => log.MustStop && log.Listed.Count > 0
+        ? "nothing stands before this file's first fault: " + log.Listed[0].Detail
+        : "this FIT file has no data after its header";
 
     private int StopAtLimit(int at)
     {
@@ -51,7 +55,7 @@ internal sealed class FileDecoder(FitDecodeOptions options)
         JudgeEnd(extent, crc, decoder, start);
         if (decoder.Content.Messages > 0)
             drafts.Add(new PartDraft(start, next - start, header, crc, decoder.WasClean, decoder.Content, log.ListedFrom(firstFault)));
-        else
+        else if (!log.MustStop)
             log.Add(start, FitFaultCode.PartWithoutData, FitFaultAction.Reject, "no message can be read behind this header");
         return NextAfter(bytes, next, decoder.WasClean);
     }

@@ -17,36 +17,37 @@ internal sealed class LocalDefinitions(FaultLog log, DeveloperFields developerFi
     /// <summary>Reads the definition at an offset into its slot; a corrupt one empties the slot.</summary>
     public DefinitionOutcome Read(ReadOnlySpan<byte> bytes, int at, int end, PartContent content, TimeWindow window, out int length)
     {
-        int localType = new RecordHeader(bytes[at]).LocalType;
-        ref MessageDefinition? slot = ref slots[localType];
+        length = 0;
         if (!DefinitionShape.TryMeasure(bytes[at..end], out DefinitionShape shape))
-        {
-            length = 0;
             return DefinitionOutcome.DoesNotFit;
-        }
-
         length = shape.Length;
-        content.CountUses(slot);
-        (previous[localType], definedAt[localType], slot) = (slot, at, null);
-        ReadOnlySpan<byte> raw = bytes.Slice(at, length);
-        HashCode hash = default;
-        hash.AddBytes(raw[1..]);
-        int key = hash.ToHashCode();
-        if (remembered.TryGetValue(key, out (byte[] Raw, MessageDefinition Definition) known) && raw[1..].SequenceEqual(known.Raw))
-        {
-            slot = known.Definition;
-            return DefinitionOutcome.Read;
-        }
-
+        int localType = new RecordHeader(bytes[at]).LocalType;
+        content.CountUses(slots[localType]);
+        (previous[localType], definedAt[localType], slots[localType]) = (slots[localType], at, null);
         if (!shape.IsPlausible)
             return DefinitionOutcome.Corrupt;
-        bool widen = shape.WidenedDataSize != shape.DataSize && FollowsTheWidest(bytes, at, end, shape, window);
-        DefinitionOutcome outcome = MessageDefinition.TryParse(raw, widen, out slot, out _);
-        if (outcome == DefinitionOutcome.Read)
-            Report(slot!, at, widen);
-        if (slot is not null && !widen && shape.WidenedDataSize == shape.DataSize && remembered.Count < RememberedAtMost)
-            remembered[key] = (raw[1..].ToArray(), slot);
-        return outcome;
+        slots[localType] = Recall(bytes.Slice(at, length), out int key) ?? Make(bytes, at, end, shape, window, key);
+        return DefinitionOutcome.Read;
+    }
+
+    private MessageDefinition? Recall(ReadOnlySpan<byte> raw, out int key)
+    {
+        HashCode hash = default;
+        hash.AddBytes(raw[1..]);
+        key = hash.ToHashCode();
+        return remembered.TryGetValue(key, out (byte[] Raw, MessageDefinition Definition) known) && raw[1..].SequenceEqual(known.Raw) ? known.Definition : null;
+    }
+
+    private MessageDefinition Make(ReadOnlySpan<byte> bytes, int at, int end, in DefinitionShape shape, TimeWindow window, int key)
+    {
+        bool repeatsDiffer = shape.WidenedDataSize != shape.DataSize;
+        bool widen = repeatsDiffer && FollowsTheWidest(bytes, at, end, shape, window);
+        ReadOnlySpan<byte> raw = bytes.Slice(at, shape.Length);
+        MessageDefinition definition = MessageDefinition.Make(raw, shape, widen);
+        Report(definition, at, widen);
+        if (!repeatsDiffer && remembered.Count < RememberedAtMost)
+            remembered[key] = (raw[1..].ToArray(), definition);
+        return definition;
     }
 
     public void CopyShapes(Span<LocalShape> shapes)
