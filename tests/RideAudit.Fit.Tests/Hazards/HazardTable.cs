@@ -7,7 +7,7 @@ namespace RideAudit.Fit.Tests.Hazards;
 public static class HazardTable
 {
     public static IReadOnlyList<HazardCase> All { get; } =
-        [.. ContainerCases.All(), .. StreamCases.All(), .. DeveloperCases.All(), .. ValueCases.All(), .. TimeCases.All(), .. StructureCases.All(), .. HeartRateCases.All()];
+        [.. ContainerCases.All(), .. StreamCases.All(), .. FieldCases.All(), .. DeveloperCases.All(), .. ValueCases.All(), .. TimeCases.All(), .. StructureCases.All(), .. HeartRateCases.All()];
 
     public static string Root { get; } = RepositoryRoot();
 
