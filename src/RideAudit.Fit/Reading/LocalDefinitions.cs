@@ -15,7 +15,7 @@ internal sealed class LocalDefinitions(FaultLog log, DeveloperFields developerFi
     public MessageDefinition? this[int localType] => slots[localType];
 
     /// <summary>Reads the definition at an offset into its slot; a corrupt one empties the slot.</summary>
-    public DefinitionOutcome Read(ReadOnlySpan<byte> bytes, int at, int end, PartContent content, TimeWindow window, out int length)
+    public DefinitionOutcome Read(ReadOnlySpan<byte> bytes, int at, int end, PartContent content, out int length)
     {
         length = 0;
         if (!DefinitionShape.TryMeasure(bytes[at..end], out DefinitionShape shape))
@@ -26,7 +26,7 @@ internal sealed class LocalDefinitions(FaultLog log, DeveloperFields developerFi
         (previous[localType], definedAt[localType], slots[localType]) = (slots[localType], at, null);
         if (!shape.IsPlausible)
             return DefinitionOutcome.Corrupt;
-        slots[localType] = Recall(bytes.Slice(at, length), out int key) ?? Make(bytes, at, end, shape, window, key);
+        slots[localType] = Recall(bytes.Slice(at, length), out int key) ?? Make(bytes, at, end, shape, content, key);
         return DefinitionOutcome.Read;
     }
 
@@ -38,10 +38,10 @@ internal sealed class LocalDefinitions(FaultLog log, DeveloperFields developerFi
         return remembered.TryGetValue(key, out (byte[] Raw, MessageDefinition Definition) known) && raw[1..].SequenceEqual(known.Raw) ? known.Definition : null;
     }
 
-    private MessageDefinition Make(ReadOnlySpan<byte> bytes, int at, int end, in DefinitionShape shape, TimeWindow window, int key)
+    private MessageDefinition Make(ReadOnlySpan<byte> bytes, int at, int end, in DefinitionShape shape, PartContent content, int key)
     {
         bool repeatsDiffer = shape.WidenedDataSize != shape.DataSize;
-        bool widen = repeatsDiffer && FollowsTheWidest(bytes, at, end, shape, window);
+        bool widen = repeatsDiffer && FollowsTheWidest(bytes, at, end, shape, TimeWindow.AroundLastOf(content.Records));
         ReadOnlySpan<byte> raw = bytes.Slice(at, shape.Length);
         MessageDefinition definition = MessageDefinition.Make(raw, shape, widen);
         Report(definition, at, widen);
@@ -57,20 +57,23 @@ internal sealed class LocalDefinitions(FaultLog log, DeveloperFields developerFi
     }
 
     /// <summary>Takes back what was defined from an offset on: a stream that has slipped can yield definitions that look whole.</summary>
-    /// <returns>True if anything was taken back.</returns>
-    public bool RollBack(int from)
+    /// <returns>What was in force, for <see cref="Restore"/>; null if nothing was taken back.</returns>
+    public MessageDefinition?[]? RollBack(int from)
     {
+        MessageDefinition?[] before = [.. slots];
         bool any = false;
         for (int i = 0; i < slots.Length; i++)
         {
             if (definedAt[i] < from || previous[i] is null)
                 continue;
-            (slots[i], previous[i]) = (previous[i], slots[i]);
+            slots[i] = previous[i];
             any = true;
         }
 
-        return any;
+        return any ? before : null;
     }
+
+    public void Restore(MessageDefinition?[] before) => before.CopyTo(slots, 0);
 
     public void CountUses(PartContent content)
     {

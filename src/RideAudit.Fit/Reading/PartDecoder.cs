@@ -10,6 +10,7 @@ internal sealed class PartDecoder(FaultLog log, DecodeBudget budget, FitDecodeOp
     private readonly LocalDefinitions locals = new(log, developerFields);
     private readonly MessageReader messages = new(log, budget, developerFields);
     private bool limitReported;
+    private int? nextHeader;
     private FitFaultCode breakCode;
 
     public PartContent Content => messages.Content;
@@ -46,7 +47,7 @@ internal sealed class PartDecoder(FaultLog log, DecodeBudget budget, FitDecodeOp
 
     private bool ReadDefinition(ReadOnlySpan<byte> bytes, int end)
     {
-        DefinitionOutcome outcome = locals.Read(bytes, Position, end, Content, TimeAround(), out int length);
+        DefinitionOutcome outcome = locals.Read(bytes, Position, end, Content, out int length);
         if (outcome == DefinitionOutcome.Read)
             Position += length;
         breakCode = outcome == DefinitionOutcome.Corrupt ? FitFaultCode.CorruptDefinition : FitFaultCode.Truncated;
@@ -102,7 +103,7 @@ internal sealed class PartDecoder(FaultLog log, DecodeBudget budget, FitDecodeOp
     {
         RecordColumns records = Content.Records;
         if (records.Count == records.Capacity)
-            records.Grow((int)Math.Min(((end - Position) / (1 + definition.DataSize)) + 1, Math.Min(RowsMadeAtOnce, budget.Records)));
+            records.Grow(Math.Min(((end - Position) / (1 + definition.DataSize)) + 1, Math.Min(RowsMadeAtOnce, budget.Records)));
         return Math.Min(records.Capacity - records.Count, budget.Records);
     }
 
@@ -140,26 +141,34 @@ internal sealed class PartDecoder(FaultLog log, DecodeBudget budget, FitDecodeOp
 
     private int FindNext(ReadOnlySpan<byte> bytes, int end)
     {
-        int header = PartSearch.FindHeader(bytes, Position, end);
+        int header = FindHeader(bytes, end);
         int searchEnd = header >= 0 ? header : end;
         int resumed = FindSense(bytes, searchEnd);
-        int doubtedFrom = Math.Max(0, Position - BytesDoubtedBeforeBreak);
-        if (locals.RollBack(doubtedFrom))
+        if (locals.RollBack(Math.Max(0, Position - BytesDoubtedBeforeBreak)) is { } inForce)
         {
             int withEarlier = FindSense(bytes, searchEnd);
             if (withEarlier >= 0 && (resumed < 0 || withEarlier < resumed))
                 return withEarlier;
-            locals.RollBack(doubtedFrom);
+            locals.Restore(inForce);
         }
 
         return resumed >= 0 ? resumed : header;
+    }
+
+    /// <summary>The next header at or behind the position; looked for once, not again at every break.</summary>
+    private int FindHeader(ReadOnlySpan<byte> bytes, int end)
+    {
+        if (nextHeader is { } known && (known < 0 || known >= Position))
+            return known;
+        nextHeader = PartSearch.FindHeader(bytes, Position, end);
+        return nextHeader.Value;
     }
 
     private int FindSense(ReadOnlySpan<byte> bytes, int end)
     {
         Span<LocalShape> shapes = stackalloc LocalShape[FitConstants.LocalTypes];
         locals.CopyShapes(shapes);
-        return Resynchroniser.Find(bytes, Position + 1, end, shapes, TimeAround(), budget);
+        return Resynchroniser.Find(bytes, Position + 1, end, shapes, TimeWindow.AroundLastOf(Content.Records), budget);
     }
 
     /// <summary>A record whose time is far off: the clock was set, and the messages behind it agree; or the stream has slipped, and they do not.</summary>
@@ -171,7 +180,4 @@ internal sealed class PartDecoder(FaultLog log, DecodeBudget budget, FitDecodeOp
         return !Resynchroniser.MakesSense(bytes, Position, end, shapes, TimeWindow.Around(time))
             && (options.Tolerance != DamageTolerance.Tolerant || FindSense(bytes, end) >= 0);
     }
-
-    private TimeWindow TimeAround() =>
-        DoubtfulTail.LastSoundTime(Content.Records) is { } time ? TimeWindow.Around(time) : TimeWindow.Any;
 }
