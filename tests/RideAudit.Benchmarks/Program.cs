@@ -1,4 +1,3 @@
 using BenchmarkDotNet.Running;
-using RideAudit.Benchmarks.Rules;
 
-BenchmarkSwitcher.FromAssembly(typeof(ChangeSearchBenchmarks).Assembly).Run(args);
+BenchmarkSwitcher.FromAssembly(typeof(Program).Assembly).Run(args);
