@@ -1,1 +1,4 @@
-Console.WriteLine("benchmarks");
+using BenchmarkDotNet.Running;
+using RideAudit.Benchmarks.Rules;
+
+BenchmarkSwitcher.FromAssembly(typeof(ChangeSearchBenchmarks).Assembly).Run(args);

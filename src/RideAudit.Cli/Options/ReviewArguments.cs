@@ -1,5 +1,5 @@
 using NodaTime;
-using RideAudit.Cli.Output;
+using RideAudit.Report;
 
 namespace RideAudit.Cli.Options;
 
@@ -50,6 +50,9 @@ internal sealed record ReviewArguments
 
     /// <summary>Print nothing but errors.</summary>
     public bool Quiet { get; init; }
+
+    /// <summary>How the pages are laid out.</summary>
+    public PageOptions PageOptions => new() { Paper = Paper, RoomForNotes = RoomForNotes };
 
     /// <summary>The JSON takes standard output, and nothing else goes there.</summary>
     public bool JsonToOutput => Json == "-";

@@ -25,7 +25,7 @@ internal static class OutputFile
     {
         try
         {
-            var target = File.ResolveLinkTarget(path, returnFinalTarget: true)?.FullName ?? path;
+            var target = (File.Exists(path) ? File.ResolveLinkTarget(path, returnFinalTarget: true)?.FullName : null) ?? path;
             if (IsDevice(target))
                 WriteInPlace(target, write);
             else

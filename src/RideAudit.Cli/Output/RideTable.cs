@@ -8,7 +8,8 @@ internal static class RideTable
 {
     private static readonly IReadOnlyList<Column<RideEntry>> Columns =
     [
-        new("start", r => Say.Start(r.StartsAt)),
+        new("date", r => Say.DayAndDate(r.StartsAt.Date)),
+        new("start", r => Say.Time(r.StartsAt)) { Priority = 4 },
         new("kind", r => new Piece(r.Kind ?? "–", r.Kind is "high" or "threshold" ? Tone.Strong : Tone.Plain)),
         new("time", r => Say.Duration(r.DurationSeconds)) { Right = true },
         new("stress", r => Say.Number(r.Stress, 1)) { Right = true },

@@ -16,14 +16,14 @@ internal static class WeekTable
         new("low", w => Say.Percent(w.SplitByTime?.Low)) { Right = true },
         new("mid", w => Say.Percent(w.SplitByTime?.Middle)) { Right = true, Priority = 6 },
         new("high", w => Say.Percent(w.SplitByTime?.High)) { Right = true, Priority = 6 },
-        new("hard days", w => Say.Number(w.Days.Count(d => d.Kind is "high" or "threshold"))) { Right = true, Priority = 2 },
-        new("longest", w => w.LongestRideSeconds > 0 ? Say.Duration(w.LongestRideSeconds) : "–") { Right = true, Priority = 3 },
+        new("hard", w => Say.Number(w.Days.Count(d => d.Kind is "high" or "threshold"))) { Right = true, Priority = 2 },
+        new("longest", w => w.LongestRideSeconds > 0 ? Say.Duration(w.LongestRideSeconds) : "–") { Right = true, Priority = 4 },
         new("acute", w => Say.Number(w.AcuteLoad, 1)) { Right = true, Priority = 8 },
         new("chronic", w => Say.Number(w.ChronicLoad, 1)) { Right = true, Priority = 1 },
         new("ramp", w => Say.Signed(w.RampPerWeek, 1)) { Right = true, Priority = 1 },
         new("monotony", w => Say.Number(w.Monotony, 2)) { Right = true, Priority = 7 },
         new("work kJ", w => Say.Number(w.WorkKj)) { Right = true, Priority = 9 },
-        new("note", Note) { Priority = 4 },
+        new("note", Note) { Priority = 1 },
     ];
 
     /// <summary>Writes the table.</summary>

@@ -46,9 +46,9 @@ internal static class ReviewWork
     {
         var written = new List<string>();
         if (!asked.NoPdf)
-            Write(asked.Pdf ?? $"review-{Say.Iso(document.Week.StartsOn)}.pdf", s => Drawing.WritePdf(s, document, asked.Paper, asked.RoomForNotes));
+            Write(asked.Pdf ?? $"review-{Say.Iso(document.Week.StartsOn)}.pdf", s => Drawing.WritePdf(s, document, asked.PageOptions));
         if (asked.Png is not null)
-            Write(asked.Png, s => Drawing.WritePng(s, document, asked.Paper, asked.RoomForNotes));
+            Write(asked.Png, s => Drawing.WritePng(s, document, asked.PageOptions));
         if (asked.Json is not null && !asked.JsonToOutput)
             Write(asked.Json, s => s.Write(Encoding.UTF8.GetBytes(ReviewJson.Write(document))));
         return written;

@@ -88,7 +88,7 @@ internal sealed class FileDecoder(FitDecodeOptions options)
         FitFaultAction action = decoder.WasClean ? FitFaultAction.Warn : FitFaultAction.Salvage;
         if (crc == FitCrcState.Differs)
             log.Add(extent.End, FitFaultCode.FileCrcMismatch, action, "the closing CRC does not agree: some byte is not what was recorded");
-        if (crc == FitCrcState.Missing && decoder.WasClean)
+        if (crc == FitCrcState.Missing && decoder.WasClean && decoder.Content.Messages > 0)
             log.Add(decoder.Position, FitFaultCode.FileCrcMissing, action, "the closing CRC is missing");
         PartJudgement.Judge(decoder.Content, start, log);
     }

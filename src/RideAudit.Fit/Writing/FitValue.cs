@@ -24,7 +24,11 @@ public readonly record struct FitValue
 
     /// <summary>A whole number.</summary>
     /// <param name="value">The number as stored; null is missing.</param>
-    public static implicit operator FitValue(long? value) => value is { } v ? new(FitValueKind.Integer, v, v, null) : Missing;
+    public static implicit operator FitValue(long? value) => value is { } v ? v : Missing;
+
+    /// <summary>A whole number.</summary>
+    /// <param name="value">The number as stored.</param>
+    public static implicit operator FitValue(long value) => new(FitValueKind.Integer, value, value, null);
 
     /// <summary>A whole number.</summary>
     /// <param name="value">The number as stored.</param>

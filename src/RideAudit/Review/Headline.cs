@@ -21,6 +21,8 @@ internal static class Headline
             return week.Week.Finished ? "No rides this week." : "No rides yet this week.";
         if (findings.All(f => f.Verdict == Verdict.NotJudged))
             return "Too little is known to judge this week.";
+        if (ranked.IsEmpty && findings.Count(f => f.Verdict == Verdict.NotJudged) > findings.Length / 2)
+            return "Little of this week could be judged; what could was kept.";
         if (ranked.IsEmpty)
             return week.Week.Finished ? "The week kept the plan." : "So far the week keeps the plan.";
         var broken = ranked.Where(f => f.Verdict == Verdict.Broken).ToArray();
@@ -42,7 +44,7 @@ internal static class Headline
         "rest-after-load" => "no rest after the two heaviest days",
         "hard-day-count" => $"{Phrases.Count((finding.Number("high_days") ?? 0) + (finding.Number("threshold_days") ?? 0))} hard days",
         "rest-days" => finding.Number("rest_or_recovery_days") is { } days ? $"{Phrases.Count(days)} rest {Phrases.Plural(days, "day", "days")}" : "too few rest days",
-        "long-ride-first" => "three hard days in place of a long ride",
+        "long-ride-first" => "no long easy ride",
         "long-ride" => finding.Verdict == Verdict.Watch ? "a long ride not quite long or easy enough" : "no long easy ride",
         "endurance-volume" => "too few easy hours",
         "intensity-split" => finding.Number("low_share") > finding.Number("intended_share") ? "hardly any work above the low band" : "too much riding above the low band",

@@ -15,7 +15,7 @@ internal static class HeldWords
         "endurance-volume" => $"{Phrases.Decimal(week.BandSeconds.Low / 3600.0, 1)} easy hours",
         "intensity-split" => "intensity split",
         "weekly-hours" => $"{Phrases.Decimal(week.Hours, 1)} h ridden",
-        "chronic-ramp" => $"ramp {(week.RampPerWeek < 0 ? "−" : "+")}{Phrases.Decimal(Math.Abs(week.RampPerWeek), 1)}",
+        "chronic-ramp" => $"ramp {Sign(week.RampPerWeek)}{Phrases.Decimal(Math.Abs(week.RampPerWeek), 1)}",
         "weekly-growth" => "growth in small steps",
         "longest-ride-jump" => "longest ride in small steps",
         "growth-is-endurance" => "growth by endurance",
@@ -26,6 +26,8 @@ internal static class HeldWords
         "threshold-fresh" => "threshold power up to date",
         _ => finding.Rule.Replace('-', ' '),
     };
+
+    private static string Sign(double value) => value switch { < 0 => "−", > 0 => "+", _ => "" };
 
     private static int RestDays(WeekEntry week) => week.Days.Count(d => d.Kind is "rest" or "recovery");
 }

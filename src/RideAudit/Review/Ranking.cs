@@ -13,9 +13,14 @@ internal static class Ranking
         "lighter-week", "weekly-hours", "threshold-fresh",
     ];
 
-    public static ImmutableArray<Finding> ToChange(ImmutableArray<Finding> findings) =>
+    /// <summary>Broken and watched rules, most serious first.</summary>
+    public static ImmutableArray<Finding> MostSerious(ImmutableArray<Finding> findings) =>
         [.. findings
             .Where(f => f.Verdict is Verdict.Broken or Verdict.Watch)
             .OrderByDescending(f => f.Verdict)
             .ThenBy(f => Array.IndexOf(MostSeriousFirst, f.Rule) is var at and >= 0 ? at : MostSeriousFirst.Length)];
+
+    /// <summary>The same without the missing long ride where the long ride in place of a hard day is asked for already.</summary>
+    public static IEnumerable<Finding> ToChange(ImmutableArray<Finding> mostSerious) =>
+        mostSerious.Where(f => f.Rule != "long-ride" || !mostSerious.Any(o => o.Rule == "long-ride-first"));
 }

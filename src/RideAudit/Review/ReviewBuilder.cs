@@ -39,6 +39,7 @@ public static class ReviewBuilder
             Thresholds = ThresholdsWriter.Write(book.Figures, book.Week.EndsOn),
             Notices = NoticeWriter.Write(folder, book),
             Summary = SummaryWriter.Write(week, entry, findings, change),
+            BandCutsPercent = [rider.Plan.LowerBandCutPercent, rider.Plan.UpperBandCutPercent],
             Note = request.Note,
         };
     }

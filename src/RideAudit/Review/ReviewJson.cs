@@ -26,5 +26,11 @@ public static class ReviewJson
     /// <summary>Rules as JSON.</summary>
     public static string Write(RulesDocument document) => Write(document, Context.RulesDocument);
 
+    /// <summary>A layout as JSON.</summary>
+    public static string Write(NextWeekDocument document) => Write(document, Context.NextWeekDocument);
+
+    /// <summary>A roster as JSON.</summary>
+    public static string Write(RosterDocument document) => Write(document, Context.RosterDocument);
+
     private static string Write<T>(T document, JsonTypeInfo<T> shape) => JsonSerializer.Serialize(document, shape) + "\n";
 }

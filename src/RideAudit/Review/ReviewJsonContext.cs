@@ -10,4 +10,6 @@ namespace RideAudit.Review;
 [JsonSerializable(typeof(RidesDocument))]
 [JsonSerializable(typeof(WeeksDocument))]
 [JsonSerializable(typeof(RulesDocument))]
+[JsonSerializable(typeof(NextWeekDocument))]
+[JsonSerializable(typeof(RosterDocument))]
 internal sealed partial class ReviewJsonContext : JsonSerializerContext;

@@ -11,7 +11,7 @@ internal static class SummaryWriter
 
     public static SummaryEntry Write(WeekUnderReview week, WeekEntry entry, ImmutableArray<Finding> findings, SmallestChange? change)
     {
-        var ranked = Ranking.ToChange(findings);
+        var ranked = Ranking.MostSerious(findings);
         return new SummaryEntry
         {
             Headline = Headline.Of(week, ranked, findings),
@@ -20,7 +20,7 @@ internal static class SummaryWriter
             Watch = findings.Count(f => f.Verdict == Verdict.Watch),
             Kept = findings.Count(f => f.Verdict == Verdict.Kept),
             NotJudged = findings.Count(f => f.Verdict == Verdict.NotJudged),
-            ToChange = [.. ranked.Take(MostToChange).Select(f => new ChangeAdvice(f.Rule, Advice.Title(f), Advice.Detail(f)))],
+            ToChange = [.. Ranking.ToChange(ranked).Take(MostToChange).Select(f => new ChangeAdvice(f.Rule, Advice.Title(f), Advice.Detail(f)))],
             Held = [.. findings.Where(f => f.Verdict == Verdict.Kept).Select(f => HeldWords.Of(f, entry))],
             SplitSentence = SplitWords.Of(entry),
             Cautions = Cautions.All,

@@ -9,7 +9,11 @@ internal sealed class Background
 {
     private readonly Dictionary<(Basis, int), Trust> trusts = [];
     private readonly Dictionary<int, (double Unknown, double All)> covers = [];
+    private readonly Dictionary<int, double> longest = [];
     private readonly Lazy<IReadOnlyList<WeekFacts>?> ordinary;
+    private readonly Lazy<(double, double, double)?> ordinaryMean;
+    private readonly Dictionary<(int, int), (RideFigures Ride, double MeanW)?> bests = [];
+    private Trust? ordinaryTrust;
 
     public Background(WeekUnderReview review)
     {
@@ -17,6 +21,7 @@ internal sealed class Background
         Plan = review.Plan;
         Exceptions = WeekExceptions.For(Plan.Rider.Exceptions, review.Week.StartsOn).With(review.Week.Exception);
         ordinary = new(FindOrdinary, LazyThreadSafetyMode.None);
+        ordinaryMean = new(FindOrdinaryMean, LazyThreadSafetyMode.None);
     }
 
     public Past Past { get; }
@@ -28,7 +33,10 @@ internal sealed class Background
     /// <summary>The last weeks that were neither lighter nor away, newest first; null when there are too few.</summary>
     public IReadOnlyList<WeekFacts>? OrdinaryWeeks => ordinary.Value;
 
-    /// <summary>The week's own first weeks before it, newest first; null when there are fewer.</summary>
+    /// <summary>Mean hours, hours above low, and hours without a band of those weeks; null when there are too few.</summary>
+    public (double Hours, double AboveLow, double Unbanded)? OrdinaryMean => ordinaryMean.Value;
+
+    /// <summary>The weeks right before this one, newest first; null when there are fewer.</summary>
     public IReadOnlyList<WeekFacts>? WeeksBefore(int count)
     {
         if (Past.Weeks.Length < count)
@@ -64,6 +72,36 @@ internal sealed class Background
         return cover;
     }
 
+    /// <summary>The trust in the thresholds behind the rides of the ordinary weeks.</summary>
+    public Trust TrustInOrdinaryWeeks(Basis basis) =>
+        ordinaryTrust ??= (OrdinaryWeeks ?? []).SelectMany(w => w.Days).Aggregate(Trust.Sound, (worst, day) => Worse(worst, TrustIn(day, basis)));
+
+    /// <summary>The longest ride of the days before the week, s; 0 without one.</summary>
+    public double LongestRideWithin(int days)
+    {
+        if (!longest.TryGetValue(days, out var seconds))
+        {
+            seconds = DaysBefore(days).SelectMany(d => d.Rides).Select(r => r.DurationSeconds).DefaultIfEmpty(0).Max();
+            longest[days] = seconds;
+        }
+        return seconds;
+    }
+
+    /// <summary>The best mean power over one duration on the days before the week; null without one.</summary>
+    public (RideFigures Ride, double MeanW)? BestWithin(int seconds, int days)
+    {
+        if (!bests.TryGetValue((seconds, days), out var best))
+        {
+            foreach (var ride in DaysBefore(days).SelectMany(d => d.Rides))
+            {
+                foreach (var effort in ride.Bests.Where(b => b.DurationSeconds == seconds && !(b.MeanW <= best?.MeanW)))
+                    best = (ride, effort.MeanW);
+            }
+            bests[(seconds, days)] = best;
+        }
+        return best;
+    }
+
     /// <summary>The trust in the thresholds behind one day's rides.</summary>
     public static Trust TrustIn(DayFacts day, Basis basis)
     {
@@ -85,6 +123,10 @@ internal sealed class Background
         for (var back = 0; back < days && back / 7 < Past.Weeks.Length; back++)
             yield return Past.Weeks[^(back / 7 + 1)].Days[6 - back % 7];
     }
+
+    private (double, double, double)? FindOrdinaryMean() => OrdinaryWeeks is { Count: > 0 } weeks
+        ? (weeks.Average(w => w.Hours), weeks.Average(w => w.Bands.AboveLow) / 3600, weeks.Average(Unbanded.SecondsIn) / 3600)
+        : null;
 
     private List<WeekFacts>? FindOrdinary()
     {

@@ -13,11 +13,20 @@ public static class RuleBook
         new HardDaySpacing(),
         new HardDayCount(),
         new RestDays(),
+        new RestAfterLoad(),
         new LongRide(),
         new EnduranceVolume(),
         new IntensitySplit(),
         new WeeklyHours(),
         new ChronicRamp(),
+        new WeeklyGrowth(),
+        new LongestRideJump(),
+        new GrowthIsEndurance(),
+        new EasyRidesEasy(),
+        new LighterWeek(),
+        new Monotony(),
+        new LongRideFirst(),
+        new ThresholdFresh(),
     ];
 
     /// <summary>Judges a week by every rule.</summary>

@@ -9,6 +9,9 @@ internal static class Say
 {
     private static readonly string[] Weekdays = ["Monday", "Tuesday", "Wednesday", "Thursday", "Friday", "Saturday", "Sunday"];
 
+    private static readonly string[] Months =
+        ["January", "February", "March", "April", "May", "June", "July", "August", "September", "October", "November", "December"];
+
     private static readonly string[] Numbers =
         ["no", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven", "twelve"];
 
@@ -16,6 +19,8 @@ internal static class Say
 
     /// <summary>A day of the week, or of the week before and then said so.</summary>
     public static string Day(LocalDate date, WeekFacts week) => date < week.StartsOn ? $"the {Day(date)} before" : Day(date);
+
+    public static string Date(LocalDate date) => $"{date.Day.ToString(CultureInfo.InvariantCulture)} {Months[date.Month - 1]}";
 
     public static string List(IEnumerable<string> items)
     {
