@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using RideAudit.Rides;
 
-namespace RideAudit.Ingest;
+namespace RideAudit.Ingest.Tracks;
 
 /// <summary>Says in plain sentences what laying a track on the grid had to repair.</summary>
 internal static class GridRemarks
