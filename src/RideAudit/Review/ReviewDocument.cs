@@ -38,6 +38,9 @@ public sealed record ReviewDocument
     /// <summary>Page one in words: what the terminal and the text begin with as well.</summary>
     public required SummaryEntry Summary { get; init; }
 
+    /// <summary>Limits of the low and the middle band, % of threshold power.</summary>
+    public ImmutableArray<double> BandCutsPercent { get; init; } = [76, 91];
+
     /// <summary>The coach's note, as plain Markdown; null without one.</summary>
     public string? Note { get; init; }
 }

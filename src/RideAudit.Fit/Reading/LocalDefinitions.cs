@@ -1,0 +1,93 @@
+using RideAudit.Fit.Protocol;
+
+namespace RideAudit.Fit.Reading;
+
+/// <summary>The sixteen local types of a part. A definition that comes again with the same content is made only once.</summary>
+internal sealed class LocalDefinitions(FaultLog log, DeveloperFields developerFields)
+{
+    private const int RememberedAtMost = 1024;
+    private const int MessagesToCompare = 64;
+    private readonly MessageDefinition?[] slots = new MessageDefinition?[FitConstants.LocalTypes];
+    private readonly Dictionary<int, (byte[] Raw, MessageDefinition Definition)> remembered = [];
+
+    public MessageDefinition? this[int localType] => slots[localType];
+
+    /// <summary>Reads the definition at an offset into its slot; a corrupt one empties the slot.</summary>
+    public DefinitionOutcome Read(ReadOnlySpan<byte> bytes, int at, int end, PartContent content, TimeWindow window, out int length)
+    {
+        ref MessageDefinition? slot = ref slots[new RecordHeader(bytes[at]).LocalType];
+        if (!DefinitionShape.TryMeasure(bytes[at..end], out DefinitionShape shape))
+        {
+            length = 0;
+            return DefinitionOutcome.DoesNotFit;
+        }
+
+        length = shape.Length;
+        content.CountUses(slot);
+        slot = null;
+        ReadOnlySpan<byte> raw = bytes.Slice(at, length);
+        HashCode hash = default;
+        hash.AddBytes(raw[1..]);
+        int key = hash.ToHashCode();
+        if (remembered.TryGetValue(key, out (byte[] Raw, MessageDefinition Definition) known) && raw[1..].SequenceEqual(known.Raw))
+        {
+            slot = known.Definition;
+            return DefinitionOutcome.Read;
+        }
+
+        if (!shape.IsPlausible)
+            return DefinitionOutcome.Corrupt;
+        bool widen = shape.WidenedDataSize != shape.DataSize && FollowsTheWidest(bytes, at, end, shape, window);
+        DefinitionOutcome outcome = MessageDefinition.TryParse(raw, widen, out slot, out _);
+        if (outcome == DefinitionOutcome.Read)
+            Report(slot!, at, widen);
+        if (slot is not null && !widen && shape.WidenedDataSize == shape.DataSize && remembered.Count < RememberedAtMost)
+            remembered[key] = (raw[1..].ToArray(), slot);
+        return outcome;
+    }
+
+    public void CopyShapes(Span<LocalShape> shapes)
+    {
+        for (int i = 0; i < slots.Length; i++)
+            shapes[i] = slots[i] is { } d ? new LocalShape(d.DataSize, d.TimeOffset, d.BigEndian) : LocalShape.Undefined;
+    }
+
+    public void CountUses(PartContent content)
+    {
+        foreach (MessageDefinition? definition in slots)
+            content.CountUses(definition);
+    }
+
+    /// <summary>Devices exist that declare one field twice with two sizes and write the larger twice: see which reading gets further.</summary>
+    private bool FollowsTheWidest(ReadOnlySpan<byte> bytes, int at, int end, in DefinitionShape shape, TimeWindow window)
+    {
+        int declared = MessagesAfter(bytes, at, end, shape.DataSize, shape, window);
+        return MessagesAfter(bytes, at, end, shape.WidenedDataSize, shape, window) > declared;
+    }
+
+    private int MessagesAfter(ReadOnlySpan<byte> bytes, int at, int end, int size, in DefinitionShape shape, TimeWindow window)
+    {
+        Span<LocalShape> shapes = stackalloc LocalShape[FitConstants.LocalTypes];
+        CopyShapes(shapes);
+        shapes[new RecordHeader(bytes[at]).LocalType] = new LocalShape(size, shape.TimeOffset, shape.BigEndian);
+        StreamWalker walker = new(bytes, end, shapes, window);
+        walker.Walk(at + shape.Length, MessagesToCompare);
+        return walker.Messages;
+    }
+
+    private void Report(MessageDefinition definition, int at, bool widened)
+    {
+        if (widened)
+            log.Add(at, FitFaultCode.RepeatedFieldWidened, FitFaultAction.Warn, $"message {definition.Global} declares a field twice with two sizes; the data follow the larger");
+        foreach (FieldSlot field in definition.Fields)
+        {
+            if (!FitBaseTypes.TryParse(field.TypeCode, out _))
+                log.Add(at, FitFaultCode.UnknownBaseType, FitFaultAction.Warn, $"field {field.Number} of message {definition.Global} has the unknown base type 0x{field.TypeCode:X2} and is stepped over");
+            else if (!field.IsUsable && field.Size > 0)
+                log.Add(at, FitFaultCode.FieldSizeMismatch, FitFaultAction.Skip, $"field {field.Number} of message {definition.Global} has {field.Size} bytes, which its base type does not divide");
+        }
+
+        foreach (DeveloperSlot field in definition.DeveloperFields)
+            developerFields.NoteUse(field.Key, at);
+    }
+}
