@@ -1,13 +1,14 @@
 using System.Text.RegularExpressions;
 using RideAudit.Plan;
 using RideAudit.Rules;
+using RideAudit.Tests.Support;
 
 namespace RideAudit.Tests.Rules;
 
 /// <summary>Keeps docs/rules.md in step with the rules.</summary>
 public partial class RulesPageTests
 {
-    private static readonly string Page = File.ReadAllText(Repository.PathOf("docs", "rules.md"));
+    private static readonly string Page = File.ReadAllText(Repository.Path("docs", "rules.md"));
 
     [Fact]
     public void The_page_and_the_rule_book_have_the_same_rules_in_the_order_of_the_method()

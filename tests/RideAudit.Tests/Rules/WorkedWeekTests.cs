@@ -1,4 +1,5 @@
 using RideAudit.Rules;
+using RideAudit.Tests.Support;
 
 namespace RideAudit.Tests.Rules;
 
@@ -6,7 +7,7 @@ namespace RideAudit.Tests.Rules;
 public class WorkedWeekTests
 {
     public static TheoryData<string> Files { get; } =
-        [.. Directory.GetFiles(Repository.PathOf("testdata", "weeks"), "*.week").Select(f => Path.GetFileNameWithoutExtension(f)).Order(StringComparer.Ordinal)];
+        [.. Directory.GetFiles(Repository.Path("testdata", "weeks"), "*.week").Select(f => Path.GetFileNameWithoutExtension(f)).Order(StringComparer.Ordinal)];
 
     [Theory]
     [MemberData(nameof(Files))]
@@ -74,7 +75,7 @@ public class WorkedWeekTests
         });
     }
 
-    private static WorkedWeek Read(string name) => WorkedWeek.Read(Repository.PathOf("testdata", "weeks", name + ".week"));
+    private static WorkedWeek Read(string name) => WorkedWeek.Read(Repository.Path("testdata", "weeks", name + ".week"));
 
     private static string Word(Verdict verdict) => verdict == Verdict.NotJudged ? "not judged" : verdict.ToString().ToLowerInvariant();
 }
