@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using RideAudit.Report.Look;
+using RideAudit.Report.Text;
 using RideAudit.Report.Words;
 using RideAudit.Review;
 using ScottPlot;
@@ -71,6 +72,15 @@ internal sealed class WeekPlot : IDisposable
     {
         Pixel pixel = Plot.GetPixel(new Coordinates(week, value));
         return new SKPoint(pixel.X, pixel.Y);
+    }
+
+    /// <summary>A value beside its mark, on a patch of paper so that no line runs through it.</summary>
+    public static void Label(Ink ink, string text, float x, float baseline)
+    {
+        TextStyle style = Styles.Tiny with { Colour = Palette.Ink };
+        float half = (Shaper.Measure(ink.Fonts, text, style) / 2) + 1;
+        ink.Fill(new SKRect(x - half, baseline - style.Size + 1, x + half, baseline + 1), Palette.Paper);
+        ink.Text(text, style, x, baseline, Align.Middle);
     }
 
     /// <summary>A bar of a week.</summary>

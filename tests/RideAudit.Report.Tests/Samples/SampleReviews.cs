@@ -12,14 +12,14 @@ public static class SampleReviews
     {
         ["low"] = Low, ["middle"] = Middle, ["high"] = High, ["very-high"] = VeryHigh, ["new-rider"] = NewRider, ["heart-rate-only"] = HeartRateOnly,
         ["no-rides"] = NoRides, ["twenty-one-rides"] = TwentyOneRides, ["long-notices"] = LongNotices, ["letter"] = Letter,
-        ["greek"] = Greek, ["japanese"] = Japanese, ["noted"] = Noted,
+        ["greek"] = Greek, ["japanese"] = Japanese, ["noted"] = Noted, ["crowded"] = Crowded,
     };
 
     /// <summary>Names, for theories.</summary>
     public static IEnumerable<object[]> Names => All.Keys.Select(name => new object[] { name });
 
     /// <summary>Paper of a sample.</summary>
-    public static Paper PaperOf(string name) => name is "letter" or "twenty-one-rides" ? Paper.Letter : Paper.A4;
+    public static Paper PaperOf(string name) => name is "letter" or "twenty-one-rides" or "crowded" ? Paper.Letter : Paper.A4;
 
     public static ReviewDocument Middle() => ReviewMaker.Make(MiddleSpec);
 
@@ -34,6 +34,24 @@ public static class SampleReviews
         Label = "A rider whose label is far longer than any page head has room for, with the team and the bicycle in it",
         Note = "Good week in spite of the spacing. **Keep the Friday ride**, it is the base of what follows.\n\n- *Thursday* rather than Wednesday\n- the long one on Sunday, all of it easy\n\nWrite to me after the long ride.",
     });
+
+    /// <summary>Every part of page one at its longest, on the shorter paper.</summary>
+    public static ReviewDocument Crowded()
+    {
+        ReviewDocument middle = Noted();
+        string detail = string.Join(' ', Enumerable.Repeat("Longest ride 1 h 00, asked 2 h 30 with at least 75 % low, as the plan in force says for this tier.", 3));
+        return middle with
+        {
+            Summary = middle.Summary with
+            {
+                Headline = "Two hard rides 23 hours apart, three hard days in all, no long easy ride, and two thirds of the hours that the plan has for the week.",
+                Subline = middle.Summary.Subline + " Nothing else of the week needs a change before the long ride is in its place again.",
+                ToChange = [.. middle.Summary.ToChange.Select(advice => advice with { Title = advice.Title + " Then look at the next week’s days again, and keep one of them free.", Detail = detail })],
+                Held = [.. Enumerable.Range(1, 14).Select(number => $"what held, number {number}")],
+                SplitSentence = middle.Summary.SplitSentence + " Polarization index 1.86, which says how far the middle stands behind the two ends; above 2 is polarised.",
+            },
+        };
+    }
 
     public static ReviewDocument Low() => ReviewMaker.Make(new ReviewSpec
     {
