@@ -1,5 +1,5 @@
-using RideAudit.Report.Fonts;
 using RideAudit.Report.Flow;
+using RideAudit.Report.Fonts;
 using RideAudit.Report.Pages;
 using RideAudit.Review;
 using SkiaSharp;

@@ -147,6 +147,11 @@ internal sealed class TraceChart(RideEntry ride, RideTrace trace, ImmutableArray
 
     private static int TickStep(long duration) => duration switch
     {
-        <= 1200 => 300, <= 3600 => 600, <= 7200 => 1200, <= 14400 => 1800, <= 36000 => 3600, _ => 7200,
+        <= 1200 => 300,
+        <= 3600 => 600,
+        <= 7200 => 1200,
+        <= 14400 => 1800,
+        <= 36000 => 3600,
+        _ => 7200,
     };
 }

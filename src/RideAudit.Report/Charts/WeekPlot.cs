@@ -86,7 +86,12 @@ internal sealed class WeekPlot : IDisposable
     /// <summary>A bar of a week.</summary>
     public static Bar BarOf(int week, double from, double to, SKColor colour, double width = 0.62) => new()
     {
-        Position = week, ValueBase = from, Value = to, Size = width, FillColor = Of(colour), LineWidth = 0,
+        Position = week,
+        ValueBase = from,
+        Value = to,
+        Size = width,
+        FillColor = Of(colour),
+        LineWidth = 0,
     };
 
     /// <inheritdoc/>
