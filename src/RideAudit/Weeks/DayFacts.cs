@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using NodaTime;
 using RideAudit.Figures;
+using RideAudit.Plan;
 using RideAudit.Units;
 
 namespace RideAudit.Weeks;
@@ -8,6 +9,8 @@ namespace RideAudit.Weeks;
 /// <summary>One local day of a week.</summary>
 public sealed record DayFacts
 {
+    private static readonly Limits Defaults = new();
+
     /// <summary>The local date.</summary>
     public required LocalDate Date { get; init; }
 
@@ -42,7 +45,8 @@ public sealed record DayFacts
     /// <param name="date">The local date.</param>
     /// <param name="rides">The rides that start on it, in any order.</param>
     /// <param name="otherSeconds">Seconds of other activity.</param>
-    public static DayFacts Build(LocalDate date, IEnumerable<RideFigures> rides, double otherSeconds = 0)
+    /// <param name="limits">The limits in force; null: the defaults.</param>
+    public static DayFacts Build(LocalDate date, IEnumerable<RideFigures> rides, double otherSeconds = 0, Limits? limits = null)
     {
         var ordered = rides.OrderBy(r => r.StartsAt.ToInstant()).ThenBy(r => r.File, StringComparer.Ordinal).ToImmutableArray();
         var bands = ordered.Aggregate(default(BandSeconds), (sum, r) => sum + r.Bands);
@@ -56,14 +60,14 @@ public sealed record DayFacts
             Stress = ordered.Sum(r => r.Stress ?? 0),
             UnknownStressSeconds = ordered.Sum(r => r.Stress is null ? r.DurationSeconds : 0),
             Bands = bands,
-            Kind = KindOf(ordered, seconds, bands, otherSeconds),
+            Kind = KindOf(ordered, seconds, bands, otherSeconds, limits ?? Defaults),
         };
     }
 
-    private static DayKind KindOf(ImmutableArray<RideFigures> rides, double seconds, BandSeconds bands, double otherSeconds)
+    private static DayKind KindOf(ImmutableArray<RideFigures> rides, double seconds, BandSeconds bands, double otherSeconds, Limits limits)
     {
         if (rides.IsEmpty)
-            return otherSeconds >= 30 * 60 ? DayKind.Recovery : DayKind.Rest;
+            return otherSeconds >= limits.OtherActivityMinutes * 60 ? DayKind.Recovery : DayKind.Rest;
         var hardest = rides.Max(r => r.Kind) switch
         {
             RideKind.High => DayKind.High,
@@ -73,7 +77,7 @@ public sealed record DayFacts
             RideKind.Endurance => DayKind.Endurance,
             _ => DayKind.Recovery,
         };
-        var shortAndEasy = seconds <= 60 * 60 && bands.LowShare >= 0.85;
+        var shortAndEasy = seconds <= limits.ShortDayMinutes * 60 && bands.LowShare >= limits.ShortDayLowShare;
         return hardest == DayKind.Endurance && shortAndEasy ? DayKind.Recovery : hardest;
     }
 }

@@ -18,6 +18,9 @@ public sealed record WeekFacts
     /// <summary>False while the as-of date is inside the week.</summary>
     public bool Finished { get; init; } = true;
 
+    /// <summary>Days before the as-of date; 7 in a finished week.</summary>
+    public int DaysThatCount { get; private init; } = 7;
+
     /// <summary>What the rider file excepts the week for; null for an ordinary week.</summary>
     public ExceptionKind? Exception { get; init; }
 
@@ -93,6 +96,7 @@ public sealed record WeekFacts
             StartsOn = days[0].Date,
             Days = days,
             Finished = daysThatCount == 7,
+            DaysThatCount = daysThatCount,
             Exception = exception,
             LoadBefore = loadBefore,
             LoadAfter = load,

@@ -1,0 +1,83 @@
+namespace RideAudit.Fit.Protocol;
+
+/// <summary>A definition message: which fields the data messages of a local type hold, and where.</summary>
+internal sealed class MessageDefinition
+{
+    private MessageDefinition(ushort global, bool bigEndian, FieldSlot[] fields, DeveloperSlot[] developerFields, int dataSize)
+    {
+        Global = global;
+        BigEndian = bigEndian;
+        Fields = fields;
+        DeveloperFields = developerFields;
+        DataSize = dataSize;
+        TimeField = Array.FindIndex(fields, f => f.Number == FitConstants.TimestampField && f.IsUsable);
+        int at = TimeField;
+        TimeOffset = at >= 0 && fields[at] is { Type: FitBaseType.UInt32, Elements: > 0 } ? fields[at].Offset : -1;
+    }
+
+    public ushort Global { get; }
+
+    public bool BigEndian { get; }
+
+    public FieldSlot[] Fields { get; }
+
+    public DeveloperSlot[] DeveloperFields { get; }
+
+    /// <summary>Bytes of a data message behind its header byte.</summary>
+    public int DataSize { get; }
+
+    /// <summary>Index of the timestamp field; -1 if there is none.</summary>
+    public int TimeField { get; }
+
+    /// <summary>Place of a timestamp of the usual type; -1 if it is absent or of another type.</summary>
+    public int TimeOffset { get; }
+
+    /// <summary>How the record reader reads it; null until a record of it is read, or if it is no record.</summary>
+    public Reading.RecordPlan? Plan { get; set; }
+
+    /// <summary>Data messages of it that were read.</summary>
+    public int Count { get; set; }
+
+    /// <summary>Makes the definition that lies in some bytes.</summary>
+    /// <param name="bytes">From the header byte to the definition's end.</param>
+    /// <param name="shape">What was measured of it.</param>
+    /// <param name="widenRepeats">Step over repeated fields by the largest of their sizes.</param>
+    public static MessageDefinition Make(ReadOnlySpan<byte> bytes, in DefinitionShape shape, bool widenRepeats)
+    {
+        int offset = 0;
+        FieldSlot[] fields = ReadFields(shape.Fields(bytes), widenRepeats, ref offset);
+        DeveloperSlot[] developerFields = ReadDeveloperFields(shape.DeveloperFields(bytes), ref offset);
+        return new MessageDefinition(shape.Global, shape.BigEndian, fields, developerFields, offset);
+    }
+
+    private static FieldSlot[] ReadFields(ReadOnlySpan<byte> triples, bool widenRepeats, ref int offset)
+    {
+        FieldSlot[] fields = new FieldSlot[triples.Length / FitConstants.FieldDefinitionSize];
+        for (int i = 0; i < fields.Length; i++)
+        {
+            ReadOnlySpan<byte> triple = triples.Slice(i * FitConstants.FieldDefinitionSize, FitConstants.FieldDefinitionSize);
+            bool known = FitBaseTypes.TryParse(triple[2], out FitBaseType type);
+            byte size = widenRepeats ? DefinitionShape.WidestOf(triples, triple[0]) : triple[1];
+            bool usable = known && size > 0 && size % FitBaseTypes.SizeOf(type) == 0;
+            fields[i] = new FieldSlot(triple[0], size, triple[2], type, usable, offset);
+            offset += size;
+        }
+
+        return fields;
+    }
+
+    private static DeveloperSlot[] ReadDeveloperFields(ReadOnlySpan<byte> triples, ref int offset)
+    {
+        if (triples.IsEmpty)
+            return [];
+        DeveloperSlot[] fields = new DeveloperSlot[triples.Length / FitConstants.FieldDefinitionSize];
+        for (int i = 0; i < fields.Length; i++)
+        {
+            ReadOnlySpan<byte> triple = triples.Slice(i * FitConstants.FieldDefinitionSize, FitConstants.FieldDefinitionSize);
+            fields[i] = new DeveloperSlot(triple[0], triple[1], triple[2], offset);
+            offset += triple[1];
+        }
+
+        return fields;
+    }
+}

@@ -1,0 +1,177 @@
+using RideAudit.Fit.Messages;
+using RideAudit.Fit.Protocol;
+
+namespace RideAudit.Fit.Reading;
+
+/// <summary>Turns data messages into the content of a part.</summary>
+internal sealed class MessageReader
+{
+    private const uint JumpSeconds = 86_400;
+    private readonly FaultLog log;
+    private readonly DecodeBudget budget;
+    private readonly DeveloperFields developerFields;
+    private readonly MessageClock clock = new();
+    private readonly RecordReader records;
+    private readonly HeartRateExpander heartRates;
+    private readonly HashSet<int> reportedDeveloperFields = [];
+    private uint lastRecordTime = RecordChannels.NoTime;
+    private int recordsWithoutTime;
+    private long firstWithoutTime;
+    private bool anchorReported;
+
+    public MessageReader(FaultLog log, DecodeBudget budget, DeveloperFields developerFields)
+    {
+        this.log = log;
+        this.budget = budget;
+        this.developerFields = developerFields;
+        records = new RecordReader(Content.Records);
+        heartRates = new HeartRateExpander(Content.HeartRate);
+    }
+
+    public PartContent Content { get; } = new();
+
+    /// <summary>Reads records that begin at an offset: as many as follow each other under one header byte with times that go together, at least one.</summary>
+    /// <param name="definition">Their definition.</param>
+    /// <param name="bytes">The file up to the data end.</param>
+    /// <param name="offset">The first header byte.</param>
+    /// <param name="most">Most records to read, at least 1.</param>
+    /// <returns>How many were read.</returns>
+    public int ReadRecords(MessageDefinition definition, ReadOnlySpan<byte> bytes, int offset, int most)
+    {
+        RecordPlan plan = definition.Plan ??= RecordPlan.Make(definition);
+        if (definition.DeveloperFields.Length > 0 && plan.DeveloperVersion != developerFields.Version)
+            ResolveDeveloperPower(plan, definition, offset);
+        int stride = 1 + definition.DataSize;
+        RecordHeader header = new(bytes[offset]);
+        bool single = header.IsCompressed || definition.TimeOffset < 0;
+        int count = single ? 1 : RecordBlock.CountFrom(bytes[offset..], stride, most);
+        RecordBlock block = new(bytes.Slice(offset, count * stride), stride, count);
+        Span<uint> times = stackalloc uint[RecordBlock.MaxCount];
+        count = single ? 0 : clock.ReadRun(definition, in block, times, JumpSeconds);
+        if (count == 0)
+        {
+            times[0] = ReadSingleTime(definition, header, block.At(0, 0), offset);
+            count = 1;
+        }
+
+        lastRecordTime = times[count - 1];
+        records.Read(plan, new RecordBlock(block.Bytes, stride, count), definition.BigEndian, times[..count]);
+        Content.LastRecordOrder = Content.Messages + count - 1;
+        return count;
+    }
+
+    private uint ReadSingleTime(MessageDefinition definition, RecordHeader header, ReadOnlySpan<byte> data, int offset)
+    {
+        uint time = clock.Read(definition, header, data);
+        if (time == RecordChannels.NoTime && !header.IsCompressed)
+            time = clock.Last;
+        if (time == RecordChannels.NoTime && recordsWithoutTime++ == 0)
+            firstWithoutTime = offset;
+        return time;
+    }
+
+    /// <summary>The time of a record if it is more than a day from the last record's; null if it is not.</summary>
+    public uint? JumpsTo(MessageDefinition definition, ReadOnlySpan<byte> data)
+    {
+        if (definition.TimeOffset < 0 || lastRecordTime == RecordChannels.NoTime)
+            return null;
+        uint time = MessageClock.ReadField(definition, data);
+        return MessageClock.IsNear(time, lastRecordTime, JumpSeconds) || time == RecordChannels.NoTime ? null : time;
+    }
+
+    /// <summary>Reads any other message; false if the limit is reached and it was not kept.</summary>
+    public bool ReadOther(MessageDefinition definition, RecordHeader header, ReadOnlySpan<byte> data, int offset)
+    {
+        uint time = clock.Read(definition, header, data);
+        MessageView message = new(definition, data);
+        if (ReadSingle(in message, offset))
+            return true;
+        if (budget.OtherMessages <= 0)
+            return !IsListed(definition.Global);
+        budget.OtherMessages -= IsListed(definition.Global) ? 1 : 0;
+        ReadListed(in message, time == RecordChannels.NoTime ? null : time, offset);
+        return true;
+    }
+
+    /// <summary>Reports what can only be said at the end.</summary>
+    public void Finish(long partStart)
+    {
+        if (recordsWithoutTime > 0)
+            log.Add(firstWithoutTime, FitFaultCode.RecordWithoutTime, FitFaultAction.Skip, $"{recordsWithoutTime} records have no time and none before them; no timeline can place them");
+        foreach ((int key, long offset) in developerFields.Undescribed())
+            log.Add(Math.Max(partStart, offset), FitFaultCode.DeveloperFieldUndescribed, FitFaultAction.Skip, $"developer field {key & 0xFF} of index {key >> 8} is never described");
+    }
+
+    private static bool IsListed(ushort global) => global is GlobalMessage.Session or GlobalMessage.Lap or GlobalMessage.Event
+        or GlobalMessage.ZonesTarget or GlobalMessage.DeviceSettings or GlobalMessage.TimestampCorrelation or GlobalMessage.HeartRate;
+
+    private bool ReadSingle(in MessageView message, int offset)
+    {
+        switch (message.Definition.Global)
+        {
+            case GlobalMessage.FileId: Content.FileId ??= SummaryReader.FileId(message); return true;
+            case GlobalMessage.Activity: Content.Activity = SummaryReader.Activity(message, Content.Messages); return true;
+            case GlobalMessage.Sport: Content.Sport = SummaryReader.Sport(message); return true;
+            case GlobalMessage.UserProfile: Content.UserProfile = SummaryReader.UserProfile(message); return true;
+            case GlobalMessage.DeveloperDataId: developerFields.Identify(message); return true;
+            case GlobalMessage.FieldDescription: ReadDescription(message, offset); return true;
+            default: return false;
+        }
+    }
+
+    private void ReadListed(in MessageView message, uint? time, int offset)
+    {
+        switch (message.Definition.Global)
+        {
+            case GlobalMessage.Session: Content.Sessions.Add(SummaryReader.Session(message, Content.Messages)); break;
+            case GlobalMessage.Lap: Content.Laps.Add(SummaryReader.Lap(message, Content.Messages)); break;
+            case GlobalMessage.Event: Content.Events.Add(SummaryReader.Event(message, time, Content.Messages)); break;
+            case GlobalMessage.ZonesTarget: Content.ZonesTargets.Add(SummaryReader.ZonesTarget(message)); break;
+            case GlobalMessage.TimestampCorrelation: Content.Correlations.Add(SummaryReader.Correlation(message)); break;
+            case GlobalMessage.DeviceSettings: ReadDeviceSettings(message, offset); break;
+            case GlobalMessage.HeartRate: ReadHeartRate(message, offset); break;
+        }
+    }
+
+    private void ReadDeviceSettings(in MessageView message, int offset)
+    {
+        if (!SummaryReader.TryDeviceSettings(message, out FitDeviceSettings settings))
+            log.Add(offset, FitFaultCode.LocalTimeOutOfRange, FitFaultAction.Skip, "the device's time offset is none that a zone on earth has");
+        Content.DeviceSettings.Add(settings);
+    }
+
+    private void ReadHeartRate(in MessageView message, int offset)
+    {
+        if (heartRates.Read(message) || anchorReported)
+            return;
+        anchorReported = true;
+        log.Add(offset, FitFaultCode.HeartRateWithoutAnchor, FitFaultAction.Skip, "heart-rate times without a full time before them cannot be placed");
+    }
+
+    private void ReadDescription(in MessageView message, int offset)
+    {
+        if (developerFields.Describe(message) is { Type: null } unknown)
+            log.Add(offset, FitFaultCode.DeveloperBaseTypeUnknown, FitFaultAction.Skip, $"a developer field is described with the unknown base type 0x{unknown.TypeCode:X2}");
+    }
+
+    private void ResolveDeveloperPower(RecordPlan plan, MessageDefinition definition, int offset)
+    {
+        plan.DeveloperVersion = developerFields.Version;
+        plan.DeveloperPower = null;
+        foreach (DeveloperSlot slot in definition.DeveloperFields)
+        {
+            if (!developerFields.TryFind(slot.Key, out DeveloperDescription? description) || description!.Type is not { } type)
+                continue;
+            if (slot.Size < FitBaseTypes.SizeOf(type) || slot.Size % FitBaseTypes.SizeOf(type) != 0)
+                ReportSize(slot, type, offset);
+            else if (description.IsPower && plan.DeveloperPower is null)
+                plan.DeveloperPower = new DeveloperPowerSlot(slot.Offset, type, description.Scale, description.Subtract);
+        }
+    }
+
+    private void ReportSize(DeveloperSlot slot, FitBaseType type, int offset)
+    {
+        if (reportedDeveloperFields.Add(slot.Key))
+            log.Add(offset, FitFaultCode.DeveloperFieldSizeMismatch, FitFaultAction.Skip, $"developer field {slot.Number} of index {slot.Index} has {slot.Size} bytes, which its described type {type} does not divide");
+    }
+}

@@ -1,0 +1,183 @@
+using RideAudit.Fit.Protocol;
+
+namespace RideAudit.Fit.Reading;
+
+/// <summary>Reads the messages of one part. Everything it knows (definitions, times, counters, descriptions) ends with the part.</summary>
+internal sealed class PartDecoder(FaultLog log, DecodeBudget budget, FitDecodeOptions options, DeveloperFields developerFields)
+{
+    private const int RowsMadeAtOnce = 1 << 17;
+    private const int BytesDoubtedBeforeBreak = 512;
+    private readonly LocalDefinitions locals = new(log, developerFields);
+    private readonly MessageReader messages = new(log, budget, developerFields);
+    private bool limitReported;
+    private int? nextHeader;
+    private FitFaultCode breakCode;
+
+    public PartContent Content => messages.Content;
+
+    public DeveloperFields Developer => developerFields;
+
+    /// <summary>Where reading ended: the data end, a break that could not be passed, or the header of a following part.</summary>
+    public int Position { get; private set; }
+
+    /// <summary>True if every byte up to the data end was read as a message.</summary>
+    public bool WasClean { get; private set; } = true;
+
+    /// <summary>Reads the messages between two offsets.</summary>
+    /// <param name="bytes">The whole file.</param>
+    /// <param name="start">The first message.</param>
+    /// <param name="end">Where the data end.</param>
+    /// <param name="crcMayFollow">True if the end is only assumed, so that two bytes left over are a CRC.</param>
+    public void Read(ReadOnlySpan<byte> bytes, int start, int end, bool crcMayFollow)
+    {
+        Position = start;
+        while (Position < end && !log.MustStop)
+        {
+            if (crcMayFollow && end - Position == FitConstants.CrcSize)
+                break;
+            RecordHeader header = new(bytes[Position]);
+            bool read = header.IsDefinition ? ReadDefinition(bytes, end) : ReadData(bytes, header, end);
+            if (!read && !PassBreak(bytes, end))
+                break;
+        }
+
+        locals.CountUses(Content);
+        messages.Finish(start);
+    }
+
+    private bool ReadDefinition(ReadOnlySpan<byte> bytes, int end)
+    {
+        DefinitionOutcome outcome = locals.Read(bytes, Position, end, Content, out int length);
+        if (outcome == DefinitionOutcome.Read)
+            Position += length;
+        breakCode = outcome == DefinitionOutcome.Corrupt ? FitFaultCode.CorruptDefinition : FitFaultCode.Truncated;
+        return outcome == DefinitionOutcome.Read;
+    }
+
+    private bool ReadData(ReadOnlySpan<byte> bytes, RecordHeader header, int end)
+    {
+        MessageDefinition? definition = locals[header.LocalType];
+        if (definition is null || definition.DataSize > end - Position - 1)
+        {
+            breakCode = definition is null ? FitFaultCode.UndefinedLocalType : FitFaultCode.Truncated;
+            return false;
+        }
+
+        ReadOnlySpan<byte> data = bytes.Slice(Position + 1, definition.DataSize);
+        if (definition.Global == GlobalMessage.Record)
+            return ReadRecords(definition, bytes, data, end);
+        if (!messages.ReadOther(definition, header, data, Position))
+            ReportLimit();
+        Advance(definition, 1);
+        return true;
+    }
+
+    private bool ReadRecords(MessageDefinition definition, ReadOnlySpan<byte> bytes, ReadOnlySpan<byte> data, int end)
+    {
+        if (messages.JumpsTo(definition, data) is { } time && HasSlipped(bytes, end, time))
+            return false;
+        int read = 1;
+        if (budget.Records > 0)
+        {
+            read = messages.ReadRecords(definition, bytes[..end], Position, MakeRoom(definition, end));
+            budget.Records -= read;
+        }
+        else
+        {
+            ReportLimit();
+        }
+
+        Advance(definition, read);
+        return true;
+    }
+
+    private void Advance(MessageDefinition definition, int count)
+    {
+        definition.Count += count;
+        Content.Messages += count;
+        Position += count * (1 + definition.DataSize);
+    }
+
+    /// <summary>Makes room for records and says how many may be read.</summary>
+    private int MakeRoom(MessageDefinition definition, int end)
+    {
+        RecordColumns records = Content.Records;
+        if (records.Count == records.Capacity)
+            records.Grow(Math.Min(((end - Position) / (1 + definition.DataSize)) + 1, Math.Min(RowsMadeAtOnce, budget.Records)));
+        return Math.Min(records.Capacity - records.Count, budget.Records);
+    }
+
+    private void ReportLimit()
+    {
+        if (!limitReported)
+            log.Add(Position, FitFaultCode.LimitReached, FitFaultAction.Salvage, "more messages than the limit allows; the rest is not kept");
+        limitReported = true;
+    }
+
+    /// <summary>Deals with a place where the stream makes no sense; true if reading can go on.</summary>
+    private bool PassBreak(ReadOnlySpan<byte> bytes, int end)
+    {
+        int brokenAt = Position;
+        WasClean = false;
+        int next = options.Tolerance == DamageTolerance.Tolerant && !Content.IsClosed ? FindNext(bytes, end) : -1;
+        bool isLast = next < 0;
+        log.Add(brokenAt, breakCode, FitFaultAction.Salvage, BreakText.Describe(breakCode, bytes[brokenAt], isLast));
+        DropDoubtful(brokenAt);
+        if (isLast)
+            return false;
+        Position = next;
+        if (FitHeader.LooksLikeOne(bytes[next..]))
+            return false;
+        log.Add(next, FitFaultCode.Resynchronised, FitFaultAction.Salvage, $"{next - brokenAt} bytes passed over; messages make sense again from here");
+        return true;
+    }
+
+    private void DropDoubtful(int offset)
+    {
+        int dropped = DoubtfulTail.Drop(Content);
+        if (dropped > 0)
+            log.Add(offset, FitFaultCode.DoubtfulMessagesDropped, FitFaultAction.Skip, $"{dropped} messages before the break had times more than a day off and were dropped");
+    }
+
+    private int FindNext(ReadOnlySpan<byte> bytes, int end)
+    {
+        int header = FindHeader(bytes, end);
+        int searchEnd = header >= 0 ? header : end;
+        int resumed = FindSense(bytes, searchEnd);
+        if (locals.RollBack(Math.Max(0, Position - BytesDoubtedBeforeBreak)) is { } inForce)
+        {
+            int withEarlier = FindSense(bytes, searchEnd);
+            if (withEarlier >= 0 && (resumed < 0 || withEarlier < resumed))
+                return withEarlier;
+            locals.Restore(inForce);
+        }
+
+        return resumed >= 0 ? resumed : header;
+    }
+
+    /// <summary>The next header at or behind the position; looked for once, not again at every break.</summary>
+    private int FindHeader(ReadOnlySpan<byte> bytes, int end)
+    {
+        if (nextHeader is { } known && (known < 0 || known >= Position))
+            return known;
+        nextHeader = PartSearch.FindHeader(bytes, Position, end);
+        return nextHeader.Value;
+    }
+
+    private int FindSense(ReadOnlySpan<byte> bytes, int end)
+    {
+        Span<LocalShape> shapes = stackalloc LocalShape[FitConstants.LocalTypes];
+        locals.CopyShapes(shapes);
+        return Resynchroniser.Find(bytes, Position + 1, end, shapes, TimeWindow.AroundLastOf(Content.Records), budget);
+    }
+
+    /// <summary>A record whose time is far off: the clock was set, and the messages behind it agree; or the stream has slipped, and they do not.</summary>
+    private bool HasSlipped(ReadOnlySpan<byte> bytes, int end, uint time)
+    {
+        Span<LocalShape> shapes = stackalloc LocalShape[FitConstants.LocalTypes];
+        locals.CopyShapes(shapes);
+        breakCode = FitFaultCode.StreamSlipped;
+        return !Resynchroniser.MakesSense(bytes, Position, end, shapes, TimeWindow.Around(time))
+            && (options.Tolerance != DamageTolerance.Tolerant || FindSense(bytes, end) >= 0);
+    }
+}

@@ -1,0 +1,44 @@
+using RideAudit.Fit.Protocol;
+
+namespace RideAudit.Fit.Reading;
+
+/// <summary>Finds the next place where a broken message stream makes sense again.</summary>
+internal static class Resynchroniser
+{
+    private const int MessagesToWalk = 8;
+    private const int TimedMessagesNeeded = 3;
+
+    /// <summary>
+    /// The first offset from which several messages in a row are walked with at least three times inside the window,
+    /// beginning with a definition or a data message that has such a time; -1 if there is none.
+    /// </summary>
+    /// <param name="bytes">The file.</param>
+    /// <param name="from">First offset tried.</param>
+    /// <param name="end">End of the data.</param>
+    /// <param name="locals">The definitions in force.</param>
+    /// <param name="window">Times taken for sense.</param>
+    /// <param name="budget">Bounds the search.</param>
+    public static int Find(ReadOnlySpan<byte> bytes, int from, int end, ReadOnlySpan<LocalShape> locals, TimeWindow window, DecodeBudget budget)
+    {
+        Span<LocalShape> trial = stackalloc LocalShape[FitConstants.LocalTypes];
+        for (int at = from; at < end && budget.SearchBytes > 0; at++, budget.SearchBytes--)
+        {
+            RecordHeader header = new(bytes[at]);
+            if (header.IsCompressed || (!header.IsDefinition && locals[header.LocalType].TimeOffset < 0))
+                continue;
+            locals.CopyTo(trial);
+            if (MakesSense(bytes, at, end, trial, window))
+                return at;
+        }
+
+        return -1;
+    }
+
+    /// <summary>True if several messages in a row can be walked from an offset, with at least three times inside the window.</summary>
+    public static bool MakesSense(ReadOnlySpan<byte> bytes, int at, int end, Span<LocalShape> locals, TimeWindow window)
+    {
+        StreamWalker walker = new(bytes, end, locals, window);
+        walker.Walk(at, MessagesToWalk);
+        return walker.Timed >= TimedMessagesNeeded && (walker.Messages == MessagesToWalk || walker.ReachedEnd);
+    }
+}

@@ -1,0 +1,65 @@
+using System.Buffers.Binary;
+using RideAudit.Fit.Protocol;
+
+namespace RideAudit.Fit.Reading;
+
+/// <summary>Walks messages by their sizes without reading them, to see whether a stretch of bytes makes sense.</summary>
+internal ref struct StreamWalker(ReadOnlySpan<byte> bytes, int end, Span<LocalShape> locals, TimeWindow window)
+{
+    private readonly ReadOnlySpan<byte> bytes = bytes;
+    private readonly Span<LocalShape> locals = locals;
+    private readonly int end = end;
+    private readonly TimeWindow window = window;
+
+    /// <summary>Messages walked.</summary>
+    public int Messages { get; private set; }
+
+    /// <summary>Data messages with a time inside the window.</summary>
+    public int Timed { get; private set; }
+
+    public int Position { get; private set; }
+
+    /// <summary>True if the walk ended where the data end, or just before a closing CRC.</summary>
+    public readonly bool ReachedEnd => Position == end || Position == end - FitConstants.CrcSize;
+
+    /// <summary>Walks until something makes no sense, the data end, or the number of messages is reached.</summary>
+    public void Walk(int from, int maxMessages)
+    {
+        Position = from;
+        while (Messages < maxMessages && Position < end && Step())
+            Messages++;
+    }
+
+    private bool Step()
+    {
+        RecordHeader header = new(bytes[Position]);
+        return header.IsDefinition ? StepDefinition(header) : StepData(header);
+    }
+
+    private bool StepDefinition(RecordHeader header)
+    {
+        if (!DefinitionShape.TryMeasure(bytes[Position..end], out DefinitionShape shape) || !shape.IsPlausible)
+            return false;
+        locals[header.LocalType] = new LocalShape(shape.DataSize, shape.TimeOffset, shape.BigEndian);
+        Position += shape.Length;
+        return true;
+    }
+
+    private bool StepData(RecordHeader header)
+    {
+        LocalShape shape = locals[header.LocalType];
+        if (shape.Size < 0 || shape.Size > end - Position - 1)
+            return false;
+        if (shape.TimeOffset >= 0)
+        {
+            ReadOnlySpan<byte> at = bytes[(Position + 1 + shape.TimeOffset)..];
+            uint time = shape.BigEndian ? BinaryPrimitives.ReadUInt32BigEndian(at) : BinaryPrimitives.ReadUInt32LittleEndian(at);
+            if (time != uint.MaxValue && !window.Holds(time))
+                return false;
+            Timed += time == uint.MaxValue ? 0 : 1;
+        }
+
+        Position += 1 + shape.Size;
+        return true;
+    }
+}

@@ -1,0 +1,165 @@
+using RideAudit.Fit.Messages;
+using RideAudit.Fit.Protocol;
+using Base = RideAudit.Fit.Protocol.FitBaseType;
+
+namespace RideAudit.Fit.Writing;
+
+/// <summary>Writes an activity file message by message. Definitions are written when they are needed; absent values are left out of summaries.</summary>
+/// <remarks>Not thread-safe. Order is the caller's: file_id first, times ascending, session and activity last is what most devices do.</remarks>
+public sealed class FitWriter
+{
+    private const byte RecordType = 1;
+    private readonly FitWriterOptions options;
+    private readonly FieldList list = new();
+    private readonly FitFieldLayout[]?[] defined = new FitFieldLayout[]?[FitConstants.LocalTypes];
+    private bool hasDeveloperPower;
+    private bool recordsDefined;
+
+    /// <summary>Starts a file.</summary>
+    /// <param name="options">Settings; null for the usual ones.</param>
+    public FitWriter(FitWriterOptions? options = null) => this.options = options ?? new FitWriterOptions();
+
+    /// <summary>The writer beneath, for messages that have no method here. Local types 11 to 15 are free.</summary>
+    public FitMessageWriter Messages { get; } = new();
+
+    /// <summary>Writes the file_id message.</summary>
+    /// <param name="fileId">Its values.</param>
+    public void WriteFileId(FitFileId fileId) => Write(0, GlobalMessage.FileId, list
+        .Add(0, Base.Enum, (long)fileId.Type)
+        .Add(1, Base.UInt16, fileId.Manufacturer)
+        .Add(2, Base.UInt16, fileId.Product)
+        .Add(4, Base.UInt32, fileId.TimeCreated));
+
+    /// <summary>Writes one record with the fields timestamp, power, heart rate, cadence, speed, altitude, distance and, if described before, developer power.</summary>
+    /// <param name="record">Its values; null is written as missing.</param>
+    /// <exception cref="ArgumentOutOfRangeException">A value does not fit its field.</exception>
+    public void WriteRecord(in FitRecord record)
+    {
+        DefineRecords();
+        Messages.Write(
+            RecordType,
+            record.Timestamp,
+            (long?)record.Power,
+            (long?)record.HeartRate,
+            (long?)record.Cadence,
+            FieldList.Scaled(record.SpeedMps, 1000),
+            FieldList.Scaled(record.AltitudeM + 500, 5),
+            FieldList.Scaled(record.DistanceM, 100),
+            (long?)record.DeveloperPower);
+    }
+
+    /// <summary>Writes an event.</summary>
+    /// <param name="value">Its values; absent ones are left out.</param>
+    public void WriteEvent(FitEvent value)
+    {
+        ArgumentNullException.ThrowIfNull(value);
+        Write(2, GlobalMessage.Event, list
+            .Add(FitConstants.TimestampField, Base.UInt32, value.Timestamp)
+            .Add(3, Base.UInt32, value.Data)
+            .Add(0, Base.Enum, value.Event)
+            .Add(1, Base.Enum, value.EventType)
+            .Add(4, Base.UInt8, value.Group));
+    }
+
+    /// <summary>Writes a lap.</summary>
+    /// <param name="lap">Its values; absent ones are left out.</param>
+    public void WriteLap(FitLap lap)
+    {
+        ArgumentNullException.ThrowIfNull(lap);
+        Write(3, GlobalMessage.Lap, list.AddLap(lap));
+    }
+
+    /// <summary>Writes a session.</summary>
+    /// <param name="session">Its values; absent ones are left out.</param>
+    public void WriteSession(FitSession session)
+    {
+        ArgumentNullException.ThrowIfNull(session);
+        Write(4, GlobalMessage.Session, list.AddSession(session));
+    }
+
+    /// <summary>Writes the activity message.</summary>
+    /// <param name="activity">Its values; absent ones are left out.</param>
+    public void WriteActivity(FitActivity activity)
+    {
+        ArgumentNullException.ThrowIfNull(activity);
+        Write(5, GlobalMessage.Activity, list
+            .Add(FitConstants.TimestampField, Base.UInt32, activity.Timestamp)
+            .AddScaled(0, Base.UInt32, activity.TotalTimerSeconds, 1000)
+            .Add(5, Base.UInt32, activity.LocalTimestamp)
+            .Add(1, Base.UInt16, activity.NumSessions));
+    }
+
+    /// <summary>Writes a sport message.</summary>
+    /// <param name="sport">Its values; absent ones are left out.</param>
+    public void WriteSport(FitSport sport)
+    {
+        ArgumentNullException.ThrowIfNull(sport);
+        Write(6, GlobalMessage.Sport, list.Add(0, Base.Enum, sport.Sport).Add(1, Base.Enum, sport.SubSport));
+    }
+
+    /// <summary>Writes thresholds.</summary>
+    /// <param name="target">Its values; absent ones are left out.</param>
+    public void WriteZonesTarget(FitZonesTarget target)
+    {
+        ArgumentNullException.ThrowIfNull(target);
+        Write(7, GlobalMessage.ZonesTarget, list
+            .Add(3, Base.UInt16, target.ThresholdPower)
+            .Add(1, Base.UInt8, target.MaxHeartRate)
+            .Add(2, Base.UInt8, target.ThresholdHeartRate));
+    }
+
+    /// <summary>Writes the rider's body data.</summary>
+    /// <param name="profile">Its values; absent ones are left out.</param>
+    public void WriteUserProfile(FitUserProfile profile)
+    {
+        ArgumentNullException.ThrowIfNull(profile);
+        Write(8, GlobalMessage.UserProfile, list.AddUserProfile(profile));
+    }
+
+    /// <summary>Describes developer field 0 of index 0 as power in watts; the records that follow carry it.</summary>
+    /// <param name="name">Name of the field; "Power" is understood as the rider's power.</param>
+    public void WriteDeveloperPower(string name = "Power")
+    {
+        Write(9, GlobalMessage.DeveloperDataId, list.AddBytes(1, Base.Byte, new byte[16]).Add(3, Base.UInt8, 0));
+        Write(10, GlobalMessage.FieldDescription, list
+            .Add(0, Base.UInt8, 0)
+            .Add(1, Base.UInt8, 0)
+            .Add(2, Base.UInt8, (long)Base.UInt16)
+            .AddText(3, name)
+            .AddText(8, "watts")
+            .Add(14, Base.UInt16, GlobalMessage.Record)
+            .Add(15, Base.UInt8, RecordField.Power));
+        hasDeveloperPower = true;
+        recordsDefined = false;
+    }
+
+    /// <summary>The finished file.</summary>
+    public byte[] Finish() => Messages.Finish(options);
+
+    private void DefineRecords()
+    {
+        if (recordsDefined)
+            return;
+        recordsDefined = true;
+        ReadOnlySpan<FitDeveloperFieldLayout> developer = hasDeveloperPower ? [new(0, 0, Base.UInt16, 2)] : [];
+        Messages.Define(
+            RecordType,
+            GlobalMessage.Record,
+            [
+                new(FitConstants.TimestampField, Base.UInt32), new(RecordField.Power, Base.UInt16), new(RecordField.HeartRate, Base.UInt8), new(RecordField.Cadence, Base.UInt8),
+                new(RecordField.EnhancedSpeed, Base.UInt32), new(RecordField.EnhancedAltitude, Base.UInt32), new(RecordField.Distance, Base.UInt32),
+            ],
+            options.ByteOrder,
+            developer);
+    }
+
+    private void Write(byte localType, ushort global, FieldList fields)
+    {
+        FitFieldLayout[] layout = fields.Layout();
+        if (defined[localType] is not { } before || !before.AsSpan().SequenceEqual(layout))
+            Messages.Define(localType, global, layout, options.ByteOrder);
+        defined[localType] = layout;
+        Messages.Write(localType, fields.Values());
+        fields.Clear();
+    }
+}
