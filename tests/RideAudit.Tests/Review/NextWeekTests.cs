@@ -49,7 +49,7 @@ public class NextWeekTests
         var rider = RiderOf(6, Experience.Regular);
         rider = rider with { Plan = rider.Plan with { Days = [IsoDayOfWeek.Tuesday, IsoDayOfWeek.Thursday, IsoDayOfWeek.Sunday] } };
         var ridden = LayOut(rider, SteadyWeeks(6, 8)).Days.Where(d => d.Minutes > 0).Select(d => d.Date.DayOfWeek);
-        Assert.Subset([IsoDayOfWeek.Tuesday, IsoDayOfWeek.Thursday, IsoDayOfWeek.Sunday], ridden.ToHashSet());
+        Assert.All(ridden, d => Assert.Contains(d, rider.Plan.Days));
     }
 
     [Fact]
@@ -62,10 +62,10 @@ public class NextWeekTests
     [Fact]
     public void A_long_ride_grows_by_no_more_than_the_jump_rule_allows()
     {
-        var document = LayOut(RiderOf(6.5, Experience.Regular), SteadyWeeks(6.5, 8, longMinutes: 90));
+        var document = LayOut(RiderOf(5, Experience.Regular), SteadyWeeks(5, 8, longMinutes: 90));
         var minutes = document.Days.Single(d => d.Kind == "long").Minutes;
         Assert.InRange(minutes, 90, 117);
-        Assert.Contains(document.Notes, n => n.Contains("not yet the 2 h 30 asked", StringComparison.Ordinal));
+        Assert.Contains(document.Notes, n => n.Contains("not yet the 2 h 00 asked", StringComparison.Ordinal));
     }
 
     [Fact]
