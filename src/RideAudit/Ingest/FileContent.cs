@@ -3,28 +3,25 @@ using RideAudit.Rides;
 
 namespace RideAudit.Ingest;
 
-/// <summary>What one file gave.</summary>
+/// <summary>What one file gave; a file inside an archive is one of its own.</summary>
 internal sealed record FileContent
 {
+    /// <summary>The name it is shown under.</summary>
+    public required string File { get; init; }
+
     public ImmutableArray<Recording> Recordings { get; init; } = [];
 
     public ImmutableArray<LoggedRide> LoggedRides { get; init; } = [];
 
     public ImmutableArray<FileNotice> Notices { get; init; } = [];
 
-    public static FileContent Nothing { get; } = new();
+    /// <summary>Of the unpacked bytes: tells the same file under two names.</summary>
+    public UInt128 Hash { get; init; }
+
+    public bool HoldsRides => !Recordings.IsEmpty || !LoggedRides.IsEmpty;
+
+    public static FileContent Nothing(string file) => new() { File = file };
 
     public static FileContent Unusable(string file, string problem, string sentence) =>
-        new() { Notices = [new FileNotice(file, problem, null, sentence, true)] };
-
-    public static FileContent Combine(IEnumerable<FileContent> contents)
-    {
-        var all = contents.ToArray();
-        return new FileContent
-        {
-            Recordings = [.. all.SelectMany(c => c.Recordings)],
-            LoggedRides = [.. all.SelectMany(c => c.LoggedRides)],
-            Notices = [.. all.SelectMany(c => c.Notices)],
-        };
-    }
+        new() { File = file, Notices = [new FileNotice(file, problem, null, sentence, true)] };
 }

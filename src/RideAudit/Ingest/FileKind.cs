@@ -7,6 +7,7 @@ internal enum FileKind
     Fit,
     Gzip,
     Zip,
+    OtherArchive,
     Tcx,
     Gpx,
     WebPage,

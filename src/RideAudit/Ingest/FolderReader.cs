@@ -1,6 +1,5 @@
-using System.Buffers.Binary;
-using System.Security.Cryptography;
 using NodaTime;
+using RideAudit.Ingest.Archives;
 using RideAudit.Plan;
 using RideAudit.Rides;
 
@@ -18,68 +17,83 @@ public static class FolderReader
     /// <exception cref="DirectoryNotFoundException">There is no such folder.</exception>
     /// <exception cref="OperationCanceledException"><paramref name="cancel"/> was signalled.</exception>
     public static FolderContent Read(
-        string folder, Rider rider, DateTimeZone machineZone, IProgress<IngestProgress>? progress, CancellationToken cancel)
+        string folder, Rider rider, DateTimeZone machineZone, IProgress<IngestProgress>? progress, CancellationToken cancel) =>
+        Read(folder, new IngestContext(rider, machineZone), ReadLimits.Default, progress, cancel);
+
+    /// <summary>The same with limits of its own.</summary>
+    internal static FolderContent Read(
+        string folder, IngestContext context, ReadLimits limits, IProgress<IngestProgress>? progress, CancellationToken cancel)
     {
         if (!Directory.Exists(folder))
             throw new DirectoryNotFoundException($"There is no folder {folder}.");
-        var context = new IngestContext(rider, machineZone);
         var (files, walkNotices) = FolderWalker.Walk(folder);
-        var contents = new FileContent[files.Count];
-        var hashes = new UInt128[files.Count];
+        var opener = new FileOpener(context, limits, cancel);
+        var contents = new IReadOnlyList<FileContent>[files.Count];
         var done = 0;
         Parallel.For(0, files.Count, new ParallelOptions { CancellationToken = cancel }, i =>
         {
-            (contents[i], hashes[i]) = ReadFile(files[i], context);
+            contents[i] = ReadFile(files[i], opener);
             progress?.Report(new IngestProgress(Interlocked.Increment(ref done), files.Count, files[i].Name));
         });
         var notices = new List<FileNotice>(walkNotices);
-        var distinct = WithoutCopies(files, contents, hashes, notices);
-        var all = FileContent.Combine(distinct);
-        var (kept, leftOut) = DuplicateFinder.Split(all.Recordings);
-        notices.AddRange(all.Notices);
+        var distinct = WithoutCopies(contents.SelectMany(c => c), notices);
+        var (kept, leftOut) = DuplicateFinder.Split(distinct.SelectMany(c => c.Recordings));
+        notices.AddRange(distinct.SelectMany(c => c.Notices));
         notices.AddRange(leftOut.Select(d => new FileNotice(
             d.LeftOut.File, "duplicate", null, $"The same riding as {d.Kept.File}, which is kept.", false)));
         return new FolderContent
         {
             FilesSeen = files.Count,
             Recordings = kept,
-            LoggedRides = all.LoggedRides,
+            LoggedRides = [.. distinct.SelectMany(c => c.LoggedRides)],
             Notices = [.. notices.OrderBy(n => n.File, StringComparer.Ordinal)],
             TimeZone = context.Zone.Id,
-            TimeZoneIsTheMachines = rider.TimeZone is null,
+            TimeZoneIsTheMachines = context.Rider.TimeZone is null,
         };
     }
 
-    private static (FileContent Content, UInt128 Hash) ReadFile(FoundFile file, IngestContext context)
+    private static IReadOnlyList<FileContent> ReadFile(FoundFile file, FileOpener opener)
     {
         try
         {
-            var bytes = File.ReadAllBytes(file.Path);
-            var hash = BinaryPrimitives.ReadUInt128BigEndian(SHA256.HashData(bytes));
-            return (FileOpener.Open(file.Name, bytes, file.LooksLikeRide, context), hash);
+            var length = new FileInfo(file.Path).Length;
+            if (length == 0)
+                return [FileOpener.Refuse(file.Name, FileKind.Empty)];
+            using var stream = new FileStream(file.Path, FileMode.Open, FileAccess.Read, FileShare.ReadWrite | FileShare.Delete, bufferSize: 1);
+            return opener.Open(file.Name, stream, length, ArchiveLayers.None(opener.Limits));
         }
-        catch (FileNotFoundException)
+        catch (Exception e) when (e is FileNotFoundException or DirectoryNotFoundException)
         {
-            return (FileContent.Unusable(file.Name, "broken link", "A link to a file that is not there: remove it or restore the file."), default);
+            return [Unread(file, "gone", "This file went away while the folder was read, or its name cannot be understood: rename it and try again.")];
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
-            return (FileContent.Unusable(file.Name, "not readable", "This file could not be opened: check its permissions and whether another program holds it."), default);
+            return [Unread(file, "not readable", "This file could not be opened: check its permissions and whether another program holds it.")];
+        }
+        catch (OutOfMemoryException)
+        {
+            return [Unread(file, "too large", "There was not enough memory to read this file: check what it is.")];
+        }
+        catch (Exception e) when (e is not OperationCanceledException)
+        {
+            // One bad file never stops the rest, not even by a fault of ours: but it is said, so that it can be mended.
+            return [FileContent.Unusable(file.Name, "not readable", $"Reading this file failed in a way that should not happen ({e.GetType().Name}): please report it; the other files were read.")];
         }
     }
 
-    private static List<FileContent> WithoutCopies(
-        List<FoundFile> files, FileContent[] contents, UInt128[] hashes, List<FileNotice> notices)
+    private static FileContent Unread(FoundFile file, string problem, string sentence) =>
+        RideEndings.Promise(file.Name) ? FileContent.Unusable(file.Name, problem, sentence) : FileContent.Nothing(file.Name);
+
+    private static List<FileContent> WithoutCopies(IEnumerable<FileContent> contents, List<FileNotice> notices)
     {
         var first = new Dictionary<UInt128, string>();
         var distinct = new List<FileContent>();
-        for (var i = 0; i < files.Count; i++)
+        foreach (var content in contents.OrderBy(c => c.File, StringComparer.Ordinal))
         {
-            var holdsRides = !contents[i].Recordings.IsEmpty || !contents[i].LoggedRides.IsEmpty;
-            if (holdsRides && !first.TryAdd(hashes[i], files[i].Name))
-                notices.Add(new FileNotice(files[i].Name, "duplicate", null, $"The same file as {first[hashes[i]]}, which is kept.", false));
+            if (content.HoldsRides && !first.TryAdd(content.Hash, content.File))
+                notices.Add(new FileNotice(content.File, "duplicate", null, $"The same file as {first[content.Hash]}, which is kept.", false));
             else
-                distinct.Add(contents[i]);
+                distinct.Add(content);
         }
         return distinct;
     }

@@ -3,6 +3,8 @@ namespace RideAudit.Ingest.Csv;
 /// <summary>Counts the cells of a CSV file that could not be read and remembers the first.</summary>
 internal sealed class CsvFaults
 {
+    private const int MostShownCharacters = 20;
+
     private int _rows;
     private int _cells;
 
@@ -14,9 +16,9 @@ internal sealed class CsvFaults
         {
             var parts = new List<string>();
             if (_rows > 0)
-                parts.Add($"{_rows} {(_rows == 1 ? "row has" : "rows have")} no time that could be read and {(_rows == 1 ? "is" : "are")} left out");
+                parts.Add($"{_rows} {(_rows == 1 ? "row has" : "rows have")} no time, date or length that could be read and {(_rows == 1 ? "is" : "are")} left out");
             if (_cells > 0)
-                parts.Add($"{_cells} {(_cells == 1 ? "cell" : "cells")} could not be read as a number and {(_cells == 1 ? "counts" : "count")} as missing");
+                parts.Add($"{_cells} {(_cells == 1 ? "cell" : "cells")} could not be read and {(_cells == 1 ? "counts" : "count")} as missing");
             return $"{string.Join("; ", parts)} (the first: {First}).";
         }
     }
@@ -34,5 +36,5 @@ internal sealed class CsvFaults
     }
 
     private void Remember(long line, string header, string text) =>
-        First ??= $"line {line}, column {header}: “{(text.Length > 20 ? text[..20] + "…" : text)}”";
+        First ??= $"line {line}, column {ShownName.Of(header)}: “{ShownName.Of(text.Length > MostShownCharacters ? text[..MostShownCharacters] + "…" : text)}”";
 }

@@ -1,89 +1,122 @@
 using System.Collections.Immutable;
-using System.Globalization;
 using CsvHelper;
 using NodaTime;
+using RideAudit.Ingest.Tracks;
 using RideAudit.Rides;
 
 namespace RideAudit.Ingest.Csv;
 
 /// <summary>Reads a recording of a row a second.</summary>
-internal static class CsvRideReader
+internal sealed class CsvRideReader
 {
+    private readonly CsvReader _csv;
+    private readonly ImmutableArray<CsvColumn> _channels;
+    private readonly CsvColumn _timeColumn;
+    private readonly CsvColumn? _dateColumn;
+    private readonly bool _decimalComma;
+    private readonly CsvTimes _times;
+    private readonly CsvFaults _faults = new();
+    private readonly SampleRows _rows = new();
+    private LocalDate? _date;
+
+    private CsvRideReader(CsvReader csv, ImmutableArray<CsvColumn> columns, IngestContext context)
+    {
+        _csv = csv;
+        _channels = [.. columns.Where(c => c.Channel is >= CsvChannel.Power and <= CsvChannel.Distance)];
+        _timeColumn = columns.First(c => c.Channel == CsvChannel.Time);
+        _dateColumn = columns.Any(c => c.Channel == CsvChannel.Date) ? columns.First(c => c.Channel == CsvChannel.Date) : null;
+        _decimalComma = csv.Separator is ';' or '\t';
+        _times = new CsvTimes(context, _timeColumn, _decimalComma);
+    }
+
     public static FileContent Read(string name, CsvReader csv, ImmutableArray<CsvColumn> columns, IngestContext context)
     {
-        var times = new CsvTimes(context, CsvTimes.FromName(name));
-        var decimalComma = csv.Separator is ';' or '\t';
-        var timeColumn = columns.First(c => c.Channel == CsvChannel.Time);
-        var channels = columns.Where(c => c.Channel is >= CsvChannel.Power and <= CsvChannel.Distance).ToArray();
-        var seconds = new List<double>();
-        var values = channels.ToDictionary(c => c.Channel, _ => new List<float>());
-        var faults = new CsvFaults();
-        while (csv.Read())
+        var reader = new CsvRideReader(csv, columns, context);
+        reader.ReadRows();
+        return reader.Finish(name, context);
+    }
+
+    private void ReadRows()
+    {
+        for (var isFirst = true; _csv.Read(); isFirst = false)
         {
-            if (times.Read(csv.GetString(timeColumn.Index), decimalComma) is not { } second)
-            {
-                faults.Row(csv.LineNumber, timeColumn.Header, csv.GetString(timeColumn.Index));
-                continue;
-            }
-            seconds.Add(second);
-            foreach (var column in channels)
-                values[column.Channel].Add(Cell(csv, column, decimalComma, faults));
+            var cell = CsvReading.Has(_csv, _timeColumn) ? _csv.GetString(_timeColumn.Index) : "";
+            if (_times.Read(cell) is { } second)
+                TakeRow(second);
+            else if (!(isFirst && IsUnitRow()) && !IsBlank())
+                _faults.Row(_csv.LineNumber, _timeColumn.Header, cell);
         }
-        if (seconds.Count == 0)
-            return FileContent.Unusable(name, "no rows", faults.First is { } fault ? $"No row has a time that could be read ({fault})." : "There is a header and no row after it.");
-        if (times.NeedsDate && times.Zero(seconds[0]) is null)
-            return FileContent.Unusable(name, "no date", "The rows count seconds and no date is known: put it in the file's name, such as 2026-05-05-1800.csv, or write timestamps.");
-        return Build(name, times, seconds, values, faults, context);
     }
 
-    private static FileContent Build(
-        string name, CsvTimes times, List<double> seconds, Dictionary<CsvChannel, List<float>> values, CsvFaults faults, IngestContext context)
+    private void TakeRow(double second)
     {
-        float[]? Column(CsvChannel channel) => values.TryGetValue(channel, out var list) ? [.. list] : null;
-        var first = times.NeedsDate ? seconds.Min() : 0;
-        // Seconds counted from the start begin at the file name's time; clock times and timestamps are moments already.
-        var zero = times.NeedsDate ? times.Zero(first)!.Value.ToUnixTimeSeconds() - (times.IsClock ? (long)Math.Floor(first) : 0) : 0;
-        var gridded = GridBuilder.Build(new Track
-        {
-            Seconds = [.. seconds.Select(s => zero + (long)Math.Floor(s))],
-            PowerW = Column(CsvChannel.Power),
-            HeartRateBpm = Column(CsvChannel.HeartRate),
-            CadenceRpm = Column(CsvChannel.Cadence),
-            SpeedMps = Column(CsvChannel.Speed),
-            AltitudeM = Column(CsvChannel.Altitude),
-            DistanceM = Column(CsvChannel.Distance),
-        });
-        var start = Instant.FromUnixTimeSeconds(gridded.StartSecond);
-        return new FileContent
-        {
-            Recordings = [new Recording
-            {
-                File = name,
-                Sport = RideSport.Cycling,
-                Start = start,
-                Offset = times.FileOffset ?? context.OffsetAt(start),
-                OffsetFrom = times.FileOffset is null ? context.ZoneSource : OffsetSource.File,
-                Grid = gridded.Grid,
-                TimerSeconds = gridded.TimerSeconds,
-                ElapsedSeconds = gridded.ElapsedSeconds,
-                Remarks = GridRemarks.Of(gridded),
-            }],
-            Notices = faults.First is null ? [] : [new FileNotice(name, "unreadable cells", $"{seconds.Count} rows", faults.Sentence, false)],
-        };
+        if (_date is null && _dateColumn is { } column && CsvReading.Has(_csv, column))
+            _date = IsoTimes.Day(_csv.GetString(column.Index));
+        var row = SampleRow.Missing;
+        foreach (var channel in _channels)
+            row[channel.Channel - CsvChannel.Power] = Cell(channel);
+        _rows.Add(second, row);
     }
 
-    private static float Cell(CsvReader csv, CsvColumn column, bool decimalComma, CsvFaults faults)
+    private float Cell(CsvColumn column)
     {
-        if (csv.IsEmpty(column.Index))
+        if (!CsvReading.Has(_csv, column))
             return float.NaN;
-        var text = csv.GetString(column.Index);
-        var number = decimalComma ? text.Replace(',', '.') : text;
-        if (double.TryParse(number, NumberStyles.Float, CultureInfo.InvariantCulture, out var value) && double.IsFinite(value))
-            return (float)(value * column.Factor);
-        if (!IsMissing(text))
-            faults.Cell(csv.LineNumber, column.Header, text);
+        var text = _csv.GetString(column.Index);
+        if (CsvNumbers.Parse(text, _decimalComma) is { } number)
+            return (float)(number * column.Factor);
+        if (!CsvNumbers.IsMissing(text))
+            _faults.Cell(_csv.LineNumber, column.Header, text);
         return float.NaN;
     }
 
-    private static bool IsMissing(string text) => text is "NaN" or "nan" or "null" or "NULL" or "-" or "--" or "NA" or "n/a";
+    /// <summary>Some programs write a row of units under the header: no cell of it is a number.</summary>
+    private bool IsUnitRow() => _channels.All(c => !CsvReading.Has(_csv, c) || CsvNumbers.Parse(_csv.GetString(c.Index), _decimalComma) is null);
+
+    private bool IsBlank() => Enumerable.Range(0, _csv.FieldCount).All(_csv.IsEmpty);
+
+    private FileContent Finish(string name, IngestContext context)
+    {
+        if (_rows.Count == 0)
+            return FileContent.Unusable(name, "no rows", _faults.First is { } fault
+                ? $"No row has a time that could be read ({fault}): write seconds, h:mm:ss or ISO 8601 timestamps."
+                : "There is a header and no row after it: export the ride again.");
+        if (Zero(name, context) is not { } zero)
+            return FileContent.Unusable(name, "no date", "The rows say no date: put it into the file’s name, such as 2026-05-05-1800.csv, or write timestamps.");
+        if (TrackRecording.Of(name, RideSport.Cycling, _rows, zero.Second, null, _times.FileOffsetSeconds, context, zero.Remarks) is not { } recording)
+            return FileContent.Unusable(name, "no rows", "No row can be placed on a ride’s time: check the time column.");
+        return new FileContent
+        {
+            File = name,
+            Recordings = [recording],
+            Notices = [.. Notices(name)],
+        };
+    }
+
+    /// <summary>The Unix second of the rows' second 0: the epoch itself for timestamps, else by the date column or the file's name.</summary>
+    private (long Second, string[] Remarks)? Zero(string name, IngestContext context)
+    {
+        if (!_times.NeedsDate)
+            return (0, []);
+        var named = NameDates.In(name);
+        if ((_date ?? named?.At.Date) is not { } date)
+            return null;
+        if (_times.IsClock)
+        {
+            var first = (long)Math.Floor(_rows.Seconds[0]);
+            var midnight = date.AtMidnight();
+            return (context.AtLocal(midnight.PlusSeconds(first)).ToUnixTimeSeconds() - first, []);
+        }
+        var isOfThatDay = named is { HasTime: true } && named.Value.At.Date == date;
+        var start = isOfThatDay ? named!.Value.At : date.At(LocalTime.Noon);
+        return (context.AtLocal(start).ToUnixTimeSeconds(), isOfThatDay ? [] : ["The file says no time of day: noon is taken for its start."]);
+    }
+
+    private IEnumerable<FileNotice> Notices(string name)
+    {
+        if (_faults.First is not null)
+            yield return new FileNotice(name, "unreadable cells", $"{_rows.Count} rows", _faults.Sentence, false);
+        if (_rows.UsualStep() > GridBuilder.LongestHeldGapSeconds)
+            yield return SparseNotice.For(name);
+    }
 }

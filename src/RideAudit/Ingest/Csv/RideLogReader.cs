@@ -1,8 +1,6 @@
 using System.Collections.Immutable;
-using System.Globalization;
 using CsvHelper;
 using NodaTime;
-using NodaTime.Text;
 using RideAudit.Rides;
 
 namespace RideAudit.Ingest.Csv;
@@ -10,83 +8,61 @@ namespace RideAudit.Ingest.Csv;
 /// <summary>Reads a ride log: a row a ride, with its date, minutes and whatever else was written down.</summary>
 internal static class RideLogReader
 {
+    private const double LeastMinutes = 1;
+    private const double MostMinutes = 48 * 60;
+    private const double MostWatts = 2500;
+    private const double LeastBpm = 30;
+    private const double MostBpm = 230;
+    private const double HighestRating = 10;
+
     public static FileContent Read(string name, CsvReader csv, ImmutableArray<CsvColumn> columns, IngestContext context)
     {
         var rides = ImmutableArray.CreateBuilder<LoggedRide>();
         var faults = new CsvFaults();
-        var decimalComma = csv.Separator is ';' or '\t';
         while (csv.Read())
-        {
-            var row = new Row(csv, columns, decimalComma, faults);
-            if (LocalDatePattern.Iso.Parse(row.Text(CsvChannel.Date)) is not { Success: true } date)
-            {
-                faults.Row(csv.LineNumber, "date", row.Text(CsvChannel.Date));
-                continue;
-            }
-            if (row.Number(CsvChannel.Minutes, 1, 6000) is not { } minutes)
-            {
-                faults.Row(csv.LineNumber, "minutes", row.Text(CsvChannel.Minutes));
-                continue;
-            }
-            var start = row.Time(CsvChannel.Start);
-            rides.Add(new LoggedRide
-            {
-                File = $"{name}#{csv.LineNumber}",
-                Date = date.Value,
-                Start = start,
-                Minutes = minutes,
-                Figures = new LoggedFigures(
-                    row.Number(CsvChannel.AveragePower, 0, 2500) ?? row.Number(CsvChannel.Power, 0, 2500),
-                    row.Number(CsvChannel.NormalisedPower, 0, 2500),
-                    row.Number(CsvChannel.AverageHeartRate, 30, 230) ?? row.Number(CsvChannel.HeartRate, 30, 230)),
-                Rating = row.Number(CsvChannel.Rating, 0, 10),
-                Offset = context.OffsetAt(context.AtLocal(date.Value.At(start ?? LocalTime.Noon))),
-            });
-        }
+            if (Ride(name, csv.LineNumber, new LogRow(csv, columns, csv.Separator is ';' or '\t', faults), context, faults) is { } ride)
+                rides.Add(ride);
         return new FileContent
         {
+            File = name,
             LoggedRides = rides.ToImmutable(),
-            Notices = faults.First is null ? [] : [new FileNotice(name, "unreadable cells", $"{rides.Count} rows", faults.Sentence, false)],
+            Notices = faults.First is not null
+                ? [new FileNotice(name, "unreadable cells", $"{rides.Count} rows", faults.Sentence, rides.Count == 0)]
+                : rides.Count == 0 ? [new FileNotice(name, "no rows", null, "This ride log has a header and no ride under it.", true)] : [],
         };
     }
 
-    private readonly struct Row(CsvReader csv, ImmutableArray<CsvColumn> columns, bool decimalComma, CsvFaults faults)
+    private static LoggedRide? Ride(string name, long line, LogRow row, IngestContext context, CsvFaults faults)
     {
-        public string Text(CsvChannel channel) => Find(channel) is { } column && !csv.IsEmpty(column.Index) ? csv.GetString(column.Index) : "";
-
-        public LocalTime? Time(CsvChannel channel)
+        if (row.IsBlank)
+            return null;
+        var minutes = row.Minutes();
+        // Riders who keep a log write their rest days down as well.
+        if (minutes == 0)
+            return null;
+        var (day, start) = row.When();
+        if (day is not { } date)
         {
-            var text = Text(channel);
-            if (text.Length == 0)
-                return null;
-            if (LocalTimePattern.CreateWithInvariantCulture("H:mm").Parse(text) is { Success: true } minutes)
-                return minutes.Value;
-            if (LocalTimePattern.CreateWithInvariantCulture("H:mm:ss").Parse(text) is { Success: true } seconds)
-                return seconds.Value;
-            faults.Cell(csv.LineNumber, Find(channel)!.Value.Header, text);
+            faults.Row(line, row.HeaderOf(CsvChannel.Date), row.Text(CsvChannel.Date));
             return null;
         }
-
-        public double? Number(CsvChannel channel, double least, double most)
+        if (minutes is not (>= LeastMinutes and <= MostMinutes))
         {
-            var text = Text(channel);
-            if (text.Length == 0)
-                return null;
-            var number = decimalComma ? text.Replace(',', '.') : text;
-            var column = Find(channel)!.Value;
-            if (double.TryParse(number, NumberStyles.Float, CultureInfo.InvariantCulture, out var value)
-                && value * column.Factor >= least && value * column.Factor <= most)
-                return value * column.Factor;
-            faults.Cell(csv.LineNumber, column.Header, text);
+            faults.Row(line, row.HeaderOf(CsvChannel.Minutes), row.Text(CsvChannel.Minutes));
             return null;
         }
-
-        private CsvColumn? Find(CsvChannel channel)
+        return new LoggedRide
         {
-            foreach (var column in columns)
-                if (column.Channel == channel)
-                    return column;
-            return null;
-        }
+            File = $"{name}#{line}",
+            Date = date,
+            Start = start,
+            Minutes = minutes.Value,
+            Figures = new LoggedFigures(
+                row.Number(CsvChannel.AveragePower, 0, MostWatts) ?? row.Number(CsvChannel.Power, 0, MostWatts),
+                row.Number(CsvChannel.NormalisedPower, 0, MostWatts),
+                row.Number(CsvChannel.AverageHeartRate, LeastBpm, MostBpm) ?? row.Number(CsvChannel.HeartRate, LeastBpm, MostBpm)),
+            Rating = row.Number(CsvChannel.Rating, 0, HighestRating),
+            Offset = context.OffsetAt(context.AtLocal(date.At(start ?? LocalTime.Noon))),
+        };
     }
 }
