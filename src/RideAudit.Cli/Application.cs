@@ -66,7 +66,7 @@ internal static class Application
             root.Parse(["--help"]).Invoke(Invocation(shell));
             return (int)ExitCode.WrongUse;
         }
-        var line = WithCommand(args, root);
+        var line = WithCommand(args, root, shell);
         var parsed = root.Parse(line, new ParserConfiguration { EnablePosixBundling = false, ResponseFileTokenReplacer = null });
         if (parsed.Errors.Count > 0 && parsed.Action is ParseErrorAction or null)
             throw new UserError(ParseErrors.Describe(parsed, args));
@@ -82,11 +82,16 @@ internal static class Application
     };
 
     // A folder dropped on the program is reviewed: a line that starts with anything but a command is a review.
-    private static IReadOnlyList<string> WithCommand(IReadOnlyList<string> args, RootCommand root)
+    private static IReadOnlyList<string> WithCommand(IReadOnlyList<string> args, RootCommand root, Shell shell)
     {
         var first = args[0];
-        var isRoots = RootOnly.Contains(first) || root.Directives.Any(d => first.StartsWith($"[{d.Name}", StringComparison.Ordinal));
-        return isRoots || root.Subcommands.Any(c => c.Name == first) ? args : ["review", .. args];
+        if (Completion.Asks(args))
+            return Completion.WithCommand(args, root);
+        var isRoots = RootOnly.Contains(first);
+        var command = root.Subcommands.FirstOrDefault(c => c.Name == first);
+        // A command that still lacks its folder means nothing; a folder of that name does.
+        var isFolder = args.Count == 1 && command?.Arguments.Count > 0 && Directory.Exists(shell.FullPath(first));
+        return isRoots || (command is not null && !isFolder) ? args : ["review", .. args];
     }
 
     private static int Fail(Shell shell, string message, ExitCode code)

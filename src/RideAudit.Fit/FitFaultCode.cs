@@ -48,6 +48,9 @@ public enum FitFaultCode
     /// <summary>A definition that cannot be meant: byte order above 1, several unknown base types, many repeats.</summary>
     CorruptDefinition,
 
+    /// <summary>A record's time jumps by more than a day and what follows does not agree with it: bytes are missing or added somewhere before.</summary>
+    StreamSlipped,
+
     /// <summary>Reading goes on at this offset after a damaged stretch.</summary>
     Resynchronised,
 

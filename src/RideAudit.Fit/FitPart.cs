@@ -6,6 +6,10 @@ namespace RideAudit.Fit;
 /// <remarks>Lists keep file order, and file order means nothing: summaries may precede the records they cover, events may all stand at the end. Order by time.</remarks>
 public sealed class FitPart
 {
+    internal FitPart()
+    {
+    }
+
     /// <summary>Index of this part in <see cref="FitFile.Parts"/>.</summary>
     public required int Index { get; init; }
 

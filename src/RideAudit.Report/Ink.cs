@@ -1,3 +1,4 @@
+using RideAudit.Report.Fonts;
 using RideAudit.Report.Look;
 using RideAudit.Report.Text;
 using SkiaSharp;
@@ -7,7 +8,8 @@ namespace RideAudit.Report;
 /// <summary>Draws on one page, in points from its top left corner.</summary>
 /// <param name="canvas">The page.</param>
 /// <param name="fonts">Its fonts.</param>
-internal sealed class Ink(SKCanvas canvas, FontSet fonts)
+/// <param name="ledger">Told of every glyph; null when nobody asks.</param>
+internal sealed class Ink(SKCanvas canvas, FontSet fonts, GlyphLedger? ledger = null)
 {
     /// <summary>The page's fonts.</summary>
     public FontSet Fonts { get; } = fonts;
@@ -29,7 +31,8 @@ internal sealed class Ink(SKCanvas canvas, FontSet fonts)
         using var paint = new SKPaint { Color = style.Colour, IsAntialias = true };
         foreach (GlyphRun run in runs)
         {
-            using var font = new SKFont(run.Typeface, style.Size)
+            ledger?.Note(run.Face, run.Glyphs);
+            using var font = new SKFont(ledger?.TypefaceOf(run.Face) ?? run.Face.Typeface, style.Size)
             {
                 Subpixel = true, Hinting = SKFontHinting.None, LinearMetrics = true, SkewX = style.Slanted ? -0.2f : 0,
             };

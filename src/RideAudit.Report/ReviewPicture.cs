@@ -1,5 +1,6 @@
+using RideAudit.Report.Fonts;
+using RideAudit.Report.Flow;
 using RideAudit.Report.Pages;
-using RideAudit.Report.Text;
 using RideAudit.Review;
 using SkiaSharp;
 
@@ -31,7 +32,7 @@ public static class ReviewPicture
     }
 
     /// <summary>A page, counted from 0, as pixels.</summary>
-    internal static SKBitmap Draw(ReviewPages pages, int page, int scale)
+    internal static SKBitmap Draw(IPages pages, int page, int scale)
     {
         var bitmap = new SKBitmap((int)MathF.Ceiling(pages.Sheet.Width * scale), (int)MathF.Ceiling(pages.Sheet.Height * scale));
         using var canvas = new SKCanvas(bitmap);

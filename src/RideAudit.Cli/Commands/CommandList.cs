@@ -6,7 +6,8 @@ internal static class CommandList
     /// <summary>The commands.</summary>
     public static IReadOnlyList<ICommandSource> All { get; } =
     [
-        new ReviewCommand(), new RidesCommand(), new WeeksCommand(), new RulesCommand(), new NewRiderCommand(), new CompletionCommand(),
+        new ReviewCommand(), new RidesCommand(), new WeeksCommand(), new RulesCommand(), new NewRiderCommand(),
+        new WatchCommand(), new RosterCommand(), new NextCommand(), new CompletionCommand(),
     ];
 
     /// <summary>What to try first.</summary>

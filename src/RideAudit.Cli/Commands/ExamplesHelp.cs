@@ -15,11 +15,22 @@ internal sealed class ExamplesHelp(HelpAction help, Shell shell, IReadOnlyDictio
     public override int Invoke(ParseResult parseResult)
     {
         help.MaxWidth = Math.Min(shell.Width, 100);
-        var code = help.Invoke(parseResult);
+        var code = InvokeTidied(parseResult);
         if (examples.TryGetValue(parseResult.CommandResult.Command.Name, out var shown))
             Print(shown);
         if (parseResult.CommandResult.Command is RootCommand)
             shell.Out.Write("Exit codes:\n  0 done, 1 a rule broken (--fail-on), 2 wrong use, 3 no usable ride,\n  4 files not used (--strict), 130 interrupted\n\n");
+        return code;
+    }
+
+    // The library leaves spaces at the ends of wrapped lines.
+    private int InvokeTidied(ParseResult parseResult)
+    {
+        using var text = new StringWriter { NewLine = "\n" };
+        parseResult.InvocationConfiguration.Output = text;
+        var code = help.Invoke(parseResult);
+        var lines = text.ToString().ReplaceLineEndings("\n").Split('\n').Select(l => l.TrimEnd());
+        shell.Out.Write(string.Join('\n', lines).TrimEnd('\n') + "\n\n");
         return code;
     }
 

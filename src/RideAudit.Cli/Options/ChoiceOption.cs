@@ -5,13 +5,12 @@ namespace RideAudit.Cli.Options;
 /// <summary>An option that takes one of a few words.</summary>
 internal static class ChoiceOption
 {
-    /// <summary>A new option.</summary>
+    /// <summary>A new option; not given, it is its type's default.</summary>
     /// <typeparam name="T">What the words stand for.</typeparam>
     /// <param name="name">Its name.</param>
     /// <param name="description">What it does.</param>
     /// <param name="choices">The words and what they stand for.</param>
-    /// <param name="fallback">What holds when it is not given; null when that is nothing.</param>
-    public static Option<T> Create<T>(string name, string description, (string Word, T Value)[] choices, T fallback)
+    public static Option<T> Create<T>(string name, string description, params (string Word, T Value)[] choices)
     {
         var words = choices.Select(c => c.Word).ToArray();
         var option = new Option<T>(name)
@@ -19,7 +18,6 @@ internal static class ChoiceOption
             Description = description,
             HelpName = string.Join('|', words),
             Arity = ArgumentArity.ExactlyOne,
-            DefaultValueFactory = _ => fallback,
             CustomParser = result =>
             {
                 var word = result.Tokens[^1].Value;
@@ -27,7 +25,7 @@ internal static class ChoiceOption
                     if (string.Equals(choice.Word, word, StringComparison.OrdinalIgnoreCase))
                         return choice.Value;
                 result.AddError($"{name} takes {Listed(words)}; found '{word}'.");
-                return fallback;
+                return default!;
             },
         };
         option.CompletionSources.Add(words);

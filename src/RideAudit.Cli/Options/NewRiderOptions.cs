@@ -15,7 +15,7 @@ internal sealed class NewRiderOptions
     private readonly Option<double?> _heartRate = Answer("--threshold-heart-rate", "BPM", "Threshold heart rate, bpm.", RiderAnswers.ThresholdHeartRate);
     private readonly Option<double?> _hours = Answer("--weekly-hours", "H", "Planned hours a week.", RiderAnswers.WeeklyHours);
     private readonly Option<Experience?> _experience = ChoiceOption.Create<Experience?>(
-        "--experience", "new: under six months of regular riding.", [.. RiderAnswers.ExperienceWords.Select(e => (e.Word, (Experience?)e.Value))], null);
+        "--experience", "new: under six months of regular riding. Default: regular.", [.. RiderAnswers.ExperienceWords.Select(e => (e.Word, (Experience?)e.Value))]);
 
     private readonly Option<ImmutableArray<IsoDayOfWeek>> _days = Answer(
         "--days", "DAYS", "Days that can be ridden on, such as tuesday,thursday,saturday.", RiderAnswers.Days);

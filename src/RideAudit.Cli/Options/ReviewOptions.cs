@@ -16,7 +16,7 @@ internal sealed class ReviewOptions
     private readonly Option<string?> _json = File("--json", "Write the review as JSON here; '-' is standard output, and then nothing else goes there.");
     private readonly Option<string?> _png = File("--png", "Write page one as a picture here.");
     private readonly Option<bool> _text = new("--text") { Description = "Print the whole review as plain text of at most 80 columns instead of the summary." };
-    private readonly Option<Paper> _paper = ChoiceOption.Create("--paper", "The paper of the PDF.", [("a4", Paper.A4), ("letter", Paper.Letter)], Paper.A4);
+    private readonly Option<Paper> _paper = ChoiceOption.Create("--paper", "The paper of the PDF. Default: a4.", ("a4", Paper.A4), ("letter", Paper.Letter));
     private readonly Option<string?> _note = new("--note")
     {
         Description = "The coach's note for page one: a text, or a file that holds it. Default: note.md in FOLDER, if there is one.",
@@ -25,7 +25,7 @@ internal sealed class ReviewOptions
 
     private readonly Option<bool> _room = new("--room-for-notes") { Description = "Leave ruled space for handwriting where there is no note." };
     private readonly Option<bool> _strict = CommonOptions.Strict();
-    private readonly Option<bool> _failOn = ChoiceOption.Create("--fail-on", "Exit with 1 when a rule is broken.", [("broken", true)], false);
+    private readonly Option<string?> _failOn = CommonOptions.FailOn();
     private readonly Option<bool> _quiet = CommonOptions.Quiet();
 
     /// <summary>Adds everything to a command.</summary>
@@ -62,7 +62,7 @@ internal sealed class ReviewOptions
         Note = parsed.GetValue(_note),
         RoomForNotes = parsed.GetValue(_room),
         Strict = parsed.GetValue(_strict),
-        FailOnBroken = parsed.GetValue(_failOn),
+        FailOnBroken = parsed.GetValue(_failOn) is not null,
         Quiet = parsed.GetValue(_quiet),
     };
 

@@ -88,4 +88,24 @@ internal static class CsvFields
         ("source", r => r.Source),
         ("sentence", r => r.Sentence),
     ];
+
+    /// <summary>Columns of <c>roster</c>.</summary>
+    public static IReadOnlyList<(string Name, Func<RosterEntry, object?> Value)> Roster { get; } =
+    [
+        ("folder", r => r.Folder),
+        ("label", r => r.Label),
+        ("need", r => r.Need),
+        ("why", r => r.Why),
+        ("week_starts_on", r => r.WeekStartsOn is { } d ? Say.Iso(d) : null),
+        ("broken", r => string.Join("; ", r.Broken)),
+        ("watch", r => string.Join("; ", r.Watch)),
+        ("not_judged", r => r.NotJudged),
+        ("hours", r => r.Hours),
+        ("planned_hours", r => r.PlannedHours),
+        ("stress", r => r.Stress),
+        ("low_share", r => r.LowShare),
+        ("ramp_per_week", r => r.RampPerWeek),
+        ("files_not_used", r => r.FilesNotUsed),
+        ("review_file", r => r.ReviewFile),
+    ];
 }

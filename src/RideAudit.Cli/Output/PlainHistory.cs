@@ -11,7 +11,7 @@ internal static class PlainHistory
         new("week of", h => Say.Iso(h.StartsOn)),
         new("hours", h => Say.Number(h.Hours, 1)) { Right = true },
         new("low h", h => Hours(h.BandSeconds.Low)) { Right = true },
-        new("mid h", h => Hours(h.BandSeconds.Middle)) { Right = true },
+        new("mid h", h => Hours(h.BandSeconds.Middle)) { Right = true, Priority = 1 },
         new("high h", h => Hours(h.BandSeconds.High)) { Right = true },
         new("stress", h => Say.Number(h.Stress)) { Right = true },
         new("chronic", h => Say.Number(h.ChronicLoad, 1)) { Right = true },

@@ -26,8 +26,8 @@ internal static class PlainRides
             page.Text($"Low {Say.Duration(bands.Low)}, middle {Say.Duration(bands.Middle)}, high {Say.Duration(bands.High)}.", indent: 2);
         if (!ride.BestPowers.IsDefaultOrEmpty)
             page.Text("Best " + string.Join(", ", ride.BestPowers.Select(b => $"{Say.Window(b.Seconds)} {Say.Number(b.MeanPowerW)} W")) + ".", indent: 2);
-        foreach (var stretch in ride.Stretches.IsDefault ? [] : ride.Stretches)
-            page.Text($"At or above {Say.Number(stretch.SharePercent)} %: {Say.Clock(stretch.StartSecond)} to {Say.Clock(stretch.EndSecond)}, {Say.Number(stretch.MeanPowerW)} W.", indent: 2);
+        if (!ride.Stretches.IsDefaultOrEmpty)
+            page.Text("Sustained " + string.Join("; ", ride.Stretches.GroupBy(s => s.SharePercent).Select(Stretches)) + ".", indent: 2);
         foreach (var remark in ride.Remarks.IsDefault ? [] : ride.Remarks)
             page.Text(remark, Tone.Quiet, indent: 2);
     }
@@ -48,5 +48,13 @@ internal static class PlainRides
         if (ride.Partial)
             parts.Add($"partial power ({Say.Percent(ride.PowerCoverage)} covered)");
         return parts.Count > 0 ? Say.Sentence(string.Join(", ", parts)) : "No power and no threshold heart rate.";
+    }
+
+    private static string Stretches(IGrouping<double, StretchEntry> stretches)
+    {
+        var seconds = stretches.Sum(s => s.EndSecond - s.StartSecond);
+        var longest = stretches.MaxBy(s => s.EndSecond - s.StartSecond)!;
+        return $"at or above {Say.Number(stretches.Key)} %: {Say.Count(stretches.Count(), "stretch", "stretches")}, {Say.Duration(seconds)} in all, "
+            + $"the longest from {Say.Clock(longest.StartSecond)} to {Say.Clock(longest.EndSecond)} at {Say.Number(longest.MeanPowerW)} W";
     }
 }

@@ -1,3 +1,4 @@
+using System.Globalization;
 using RideAudit.Cli.Terminal;
 using RideAudit.Review;
 
@@ -23,6 +24,6 @@ internal static class RuleTable
         }
     }
 
-    private static string Limits(RuleEntry rule) =>
-        string.Join(", ", rule.Limits.Select(l => $"{l.Name} {(l.Value is { } v ? v.ToString("0.####", System.Globalization.CultureInfo.InvariantCulture) : "–")}"));
+    private static string Limits(RuleEntry rule) => string.Join(
+        ", ", rule.Limits.Where(l => l.Value is not null).Select(l => $"{l.Name} {l.Value!.Value.ToString("0.####", CultureInfo.InvariantCulture)}"));
 }

@@ -69,7 +69,11 @@ internal static class Say
     public static string Percent(double? share, int decimals = 0) => share is { } s ? Number(100 * s, decimals) + Joint + "%" : Missing;
 
     /// <summary>A count with its noun, such as <c>1 file</c> or <c>3 files</c>.</summary>
-    public static string Count(long count, string noun) => string.Create(Culture, $"{count} {noun}{(count == 1 ? "" : "s")}");
+    /// <param name="count">The count.</param>
+    /// <param name="noun">The noun for one.</param>
+    /// <param name="plural">The noun for several; with an s when null.</param>
+    public static string Count(long count, string noun, string? plural = null) =>
+        string.Create(Culture, $"{count} {(count == 1 ? noun : plural ?? noun + "s")}");
 
     /// <summary>What a rule rests on and its source, without saying the same twice.</summary>
     public static string Grounds(Evidence evidence, string source)
@@ -83,6 +87,9 @@ internal static class Say
 
     /// <summary>A point of a ride, such as <c>1:05:00</c>.</summary>
     public static string Clock(int seconds) => string.Create(Culture, $"{seconds / 3600}:{seconds / 60 % 60:00}:{seconds % 60:00}");
+
+    /// <summary>A time of day, such as <c>18:05:09</c>.</summary>
+    public static string Clock(LocalTime time) => LocalTimePattern.ExtendedIso.Format(time.With(TimeAdjusters.TruncateToSecond));
 
     /// <summary>With a capital first letter and a full stop.</summary>
     public static string Sentence(string text) =>

@@ -20,7 +20,7 @@ internal static class Summary
         WeekStrip.Write(page, document);
         Split(page, document);
         page.Text(Figures(document));
-        ToChange(page, document, details: page.Width >= WideEnoughForDetails);
+        ToChange(page, document, details: page.TerminalWidth >= WideEnoughForDetails);
         Held(page, document);
         Notices(page, document);
         if (!document.Summary.Cautions.IsDefaultOrEmpty)
@@ -113,10 +113,23 @@ internal static class Summary
         }
     }
 
+    // Two lines at most: the whole list is in the PDF and the text.
     private static void Held(Page page, ReviewDocument document)
     {
-        if (!document.Summary.Held.IsDefaultOrEmpty)
-            page.Hanging(new Piece("What held  ", Tone.Strong), string.Join(page.Marks.Dot, document.Summary.Held));
+        var held = document.Summary.Held;
+        if (held.IsDefaultOrEmpty)
+            return;
+        const string lead = "What held  ";
+        var shown = held.Length;
+        while (shown > 1 && Wrap.Lines(HeldText(page, held, shown), page.Measure - lead.Length).Count() > 2)
+            shown--;
+        page.Hanging(new Piece(lead, Tone.Strong), HeldText(page, held, shown));
+    }
+
+    private static string HeldText(Page page, IReadOnlyList<string> held, int shown)
+    {
+        var text = string.Join(page.Marks.Dot, held.Take(shown));
+        return shown < held.Count ? $"{text}{page.Marks.Dot}{held.Count - shown} more" : text;
     }
 
     // Every file that could not be used is named; what was only repaired or assumed is counted, except what is about the whole folder.

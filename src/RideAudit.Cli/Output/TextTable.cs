@@ -17,7 +17,7 @@ internal static class TextTable
     {
         var cells = rows.Select(r => columns.Select(c => Shown(page, c.Cell(r))).ToArray()).ToArray();
         var widths = columns.Select((c, i) => cells.Select(r => Wrap.Cells(r[i].Text)).Append(Wrap.Cells(c.Header)).Max()).ToArray();
-        var kept = Fit(columns, widths, page.Width);
+        var kept = Fit(columns, widths, page.Measure);
         page.Line([.. Join(columns, widths, kept, page, i => new Piece(columns[i].Header, Tone.Strong))]);
         page.Line([new Piece(new string(page.Marks.Rule, kept.Sum(i => widths[i]) + Gap * (kept.Count - 1)), Tone.Quiet)]);
         foreach (var row in cells)
@@ -29,8 +29,8 @@ internal static class TextTable
     private static List<int> Fit<T>(IReadOnlyList<Column<T>> columns, int[] widths, int width)
     {
         var kept = Enumerable.Range(0, columns.Count).ToList();
-        while (Least(columns, widths, kept) > width && kept.Where(i => columns[i].Priority > 0).MaxBy(i => columns[i].Priority) is var last and > 0)
-            kept.Remove(last);
+        while (Least(columns, widths, kept) > width && kept.Any(i => columns[i].Priority > 0))
+            kept.Remove(kept.MaxBy(i => columns[i].Priority));
         var elastic = kept.FindIndex(i => columns[i].Elastic);
         if (elastic >= 0)
         {

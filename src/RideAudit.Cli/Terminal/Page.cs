@@ -2,14 +2,14 @@ namespace RideAudit.Cli.Terminal;
 
 /// <summary>Writes lines to standard output, wrapped to the terminal and in the marks it can show.</summary>
 /// <param name="shell">Where to.</param>
-/// <param name="measure">The longest line of running text; tables may be wider.</param>
+/// <param name="measure">The longest line, where the terminal is wide enough.</param>
 internal sealed class Page(Shell shell, int measure)
 {
-    /// <summary>The longest line of running text.</summary>
+    /// <summary>The longest line.</summary>
     public int Measure { get; } = Math.Min(shell.Width, measure);
 
-    /// <summary>The longest line of a table.</summary>
-    public int Width => shell.Width;
+    /// <summary>Columns of the terminal.</summary>
+    public int TerminalWidth => shell.Width;
 
     /// <summary>The marks this page may use.</summary>
     public Marks Marks { get; } = new(shell.Unicode);
@@ -22,10 +22,6 @@ internal sealed class Page(Shell shell, int measure)
     public void Line(params IReadOnlyList<Piece> pieces)
     {
         var shown = pieces.Select(p => p with { Text = Marks.Show(p.Text) }).ToList();
-        while (shown.Count > 0 && string.IsNullOrWhiteSpace(shown[^1].Text))
-            shown.RemoveAt(shown.Count - 1);
-        if (shown.Count > 0)
-            shown[^1] = shown[^1] with { Text = shown[^1].Text.TrimEnd() };
         Emit(shown);
     }
 
@@ -37,7 +33,7 @@ internal sealed class Page(Shell shell, int measure)
     public void Text(string text, Tone tone = Tone.Plain, int indent = 0, int? first = null)
     {
         var lead = first ?? indent;
-        foreach (var line in Wrap.Lines(Marks.Show(text), Measure - indent, Measure - lead))
+        foreach (var line in Wrap.Lines(UnitGlue.Apply(Marks.Show(text)), Measure - indent, Measure - lead))
         {
             Emit([new string(' ', lead), new Piece(line, tone)]);
             lead = indent;
@@ -54,7 +50,7 @@ internal sealed class Page(Shell shell, int measure)
         var shownLead = Marks.Show(lead.Text);
         var indent = Math.Max(column ?? 0, Wrap.Cells(shownLead));
         var before = new Piece(Wrap.Pad(shownLead, indent), lead.Tone);
-        foreach (var line in Wrap.Lines(Marks.Show(text), Measure - indent))
+        foreach (var line in Wrap.Lines(UnitGlue.Apply(Marks.Show(text)), Measure - indent))
         {
             Emit([before, new Piece(line, tone)]);
             before = new string(' ', indent);
@@ -62,6 +58,13 @@ internal sealed class Page(Shell shell, int measure)
     }
 
     // A no-break space keeps a figure and its unit on one line; once the lines are broken it has done its work.
-    private void Emit(IReadOnlyList<Piece> pieces) =>
-        shell.Console.Write(new StyledLine([.. pieces.Select(p => p with { Text = p.Text.Replace('\u00A0', ' ').Replace('\u202F', ' ') })]));
+    private void Emit(IReadOnlyList<Piece> pieces)
+    {
+        var shown = pieces.Select(p => p with { Text = p.Text.Replace('\u00A0', ' ').Replace('\u202F', ' ') }).ToList();
+        while (shown.Count > 0 && string.IsNullOrWhiteSpace(shown[^1].Text))
+            shown.RemoveAt(shown.Count - 1);
+        if (shown.Count > 0)
+            shown[^1] = shown[^1] with { Text = shown[^1].Text.TrimEnd() };
+        shell.Console.Write(new StyledLine(shown));
+    }
 }

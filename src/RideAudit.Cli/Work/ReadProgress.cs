@@ -6,7 +6,7 @@ using RideAudit.Ingest;
 namespace RideAudit.Cli.Work;
 
 /// <summary>One line on standard error that says how far reading has come; it is wiped when reading ends.</summary>
-internal sealed class ReadProgress(Shell shell) : IProgress<IngestProgress>, IDisposable
+internal sealed class ReadProgress(Shell shell, string noun = "file") : IProgress<IngestProgress>, IDisposable
 {
     private const int BarCells = 24;
     private static readonly Duration Pace = Duration.FromMilliseconds(100);
@@ -44,7 +44,7 @@ internal sealed class ReadProgress(Shell shell) : IProgress<IngestProgress>, IDi
         var filled = (int)(share * BarCells);
         var (done, left) = shell.Unicode ? ('━', '╌') : ('#', '.');
         var rate = value.FilesDone / elapsed.TotalSeconds;
-        var text = $"{new string(done, filled)}{new string(left, BarCells - filled)} {value.FilesDone} of {Say.Count(value.FilesFound, "file")}";
+        var text = $"{new string(done, filled)}{new string(left, BarCells - filled)} {value.FilesDone} of {Say.Count(value.FilesFound, noun)}";
         if (rate > 0)
             text += $"{new Marks(shell.Unicode).Dot}{Say.Number(rate)} a second{new Marks(shell.Unicode).Dot}{TimeLeft((value.FilesFound - value.FilesDone) / rate)} left";
         text = text.Replace('\u00A0', ' ');

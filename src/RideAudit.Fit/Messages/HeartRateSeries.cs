@@ -6,6 +6,10 @@ public sealed class HeartRateSeries
     private readonly List<double> seconds = [];
     private readonly List<byte> beatsPerMinute = [];
 
+    internal HeartRateSeries()
+    {
+    }
+
     /// <summary>Number of values.</summary>
     public int Count => seconds.Count;
 

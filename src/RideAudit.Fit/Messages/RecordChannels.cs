@@ -1,3 +1,5 @@
+using RideAudit.Fit.Reading;
+
 namespace RideAudit.Fit.Messages;
 
 /// <summary>The records of a part (message 20), one array a channel, all of length <see cref="Count"/> and in file order.</summary>
@@ -10,9 +12,9 @@ public sealed class RecordChannels
     /// <summary>Stands in <see cref="Timestamps"/> for a record without time.</summary>
     public const uint NoTime = uint.MaxValue;
 
-    private readonly Reading.RecordColumns columns;
+    private readonly RecordColumns columns;
 
-    internal RecordChannels(Reading.RecordColumns columns) => this.columns = columns;
+    internal RecordChannels(RecordColumns columns) => this.columns = columns;
 
     /// <summary>Number of records.</summary>
     public int Count => columns.Count;
@@ -21,19 +23,19 @@ public sealed class RecordChannels
     public ReadOnlySpan<uint> Timestamps => columns.Times;
 
     /// <summary>Power of the native field, W; NaN if missing.</summary>
-    public ReadOnlySpan<float> Power => columns.Channel(Reading.RecordColumn.Power);
+    public ReadOnlySpan<float> Power => columns.Channel(RecordColumn.Power);
 
     /// <summary>Heart rate, bpm, 1 to 254; NaN if missing. Filled from hr messages where the record has none.</summary>
-    public ReadOnlySpan<float> HeartRate => columns.Channel(Reading.RecordColumn.HeartRate);
+    public ReadOnlySpan<float> HeartRate => columns.Channel(RecordColumn.HeartRate);
 
     /// <summary>Cadence with its fraction where stored, rpm; NaN if missing.</summary>
-    public ReadOnlySpan<float> Cadence => columns.Channel(Reading.RecordColumn.Cadence);
+    public ReadOnlySpan<float> Cadence => columns.Channel(RecordColumn.Cadence);
 
     /// <summary>Speed, m/s; the enhanced field where valid, else the basic, else the compressed one; NaN if missing.</summary>
-    public ReadOnlySpan<float> SpeedMps => columns.Channel(Reading.RecordColumn.Speed);
+    public ReadOnlySpan<float> SpeedMps => columns.Channel(RecordColumn.Speed);
 
     /// <summary>Altitude, m; the enhanced field where valid, else the basic one; NaN if missing.</summary>
-    public ReadOnlySpan<float> AltitudeM => columns.Channel(Reading.RecordColumn.Altitude);
+    public ReadOnlySpan<float> AltitudeM => columns.Channel(RecordColumn.Altitude);
 
     /// <summary>Distance, m; the explicit field where valid, else unwrapped from the compressed one; NaN if missing.</summary>
     public ReadOnlySpan<double> DistanceM => columns.Distances;
@@ -48,10 +50,10 @@ public sealed class RecordChannels
     public ReadOnlySpan<byte> Balance => columns.OptionalBalance;
 
     /// <summary>How the native power channel is filled: tells a dropout from coasting, and a dead field from no field.</summary>
-    public ChannelFacts PowerFacts => columns.FactsOf(RideAudit.Fit.Reading.RecordColumn.Power);
+    public ChannelFacts PowerFacts => columns.FactsOf(RecordColumn.Power);
 
-    /// <summary>How the heart-rate field is filled, before hr messages are merged; 0 bpm counts as invalid.</summary>
-    public ChannelFacts HeartRateFacts => columns.FactsOf(RideAudit.Fit.Reading.RecordColumn.HeartRate);
+    /// <summary>How the heart-rate channel is filled; 0 bpm counts as invalid, a value from hr messages as a value.</summary>
+    public ChannelFacts HeartRateFacts => columns.FactsOf(RecordColumn.HeartRate);
 
     /// <summary>Native power of one record, else its developer power, W; NaN if neither is there.</summary>
     /// <param name="index">0 up to <see cref="Count"/>.</param>

@@ -38,28 +38,16 @@ internal sealed class MessageDefinition
     /// <summary>Data messages of it that were read.</summary>
     public int Count { get; set; }
 
-    /// <summary>Reads the definition whose header byte stands first.</summary>
-    /// <param name="bytes">From the header byte to the end of the data.</param>
+    /// <summary>Makes the definition that lies in some bytes.</summary>
+    /// <param name="bytes">From the header byte to the definition's end.</param>
+    /// <param name="shape">What was measured of it.</param>
     /// <param name="widenRepeats">Step over repeated fields by the largest of their sizes.</param>
-    /// <param name="definition">The definition, if read.</param>
-    /// <param name="length">Its length with the header byte.</param>
-    public static DefinitionOutcome TryParse(ReadOnlySpan<byte> bytes, bool widenRepeats, out MessageDefinition? definition, out int length)
+    public static MessageDefinition Make(ReadOnlySpan<byte> bytes, in DefinitionShape shape, bool widenRepeats)
     {
-        definition = null;
-        if (!DefinitionShape.TryMeasure(bytes, out DefinitionShape shape))
-        {
-            length = 0;
-            return DefinitionOutcome.DoesNotFit;
-        }
-
-        length = shape.Length;
-        if (!shape.IsPlausible)
-            return DefinitionOutcome.Corrupt;
         int offset = 0;
         FieldSlot[] fields = ReadFields(shape.Fields(bytes), widenRepeats, ref offset);
         DeveloperSlot[] developerFields = ReadDeveloperFields(shape.DeveloperFields(bytes), ref offset);
-        definition = new MessageDefinition(shape.Global, shape.BigEndian, fields, developerFields, offset);
-        return DefinitionOutcome.Read;
+        return new MessageDefinition(shape.Global, shape.BigEndian, fields, developerFields, offset);
     }
 
     private static FieldSlot[] ReadFields(ReadOnlySpan<byte> triples, bool widenRepeats, ref int offset)

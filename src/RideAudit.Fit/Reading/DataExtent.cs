@@ -9,6 +9,9 @@ namespace RideAudit.Fit.Reading;
 /// <param name="Fault">What is wrong with the data size; null if nothing.</param>
 internal readonly record struct DataExtent(int End, FitCrcState? Crc, FitFault? Fault)
 {
+    /// <summary>True if the end is only assumed, so that the last two bytes may turn out to be the CRC.</summary>
+    public bool IsAssumed(int fileLength) => Crc is null || (Crc == FitCrcState.Missing && End == fileLength);
+
     public static DataExtent Find(ReadOnlySpan<byte> bytes, int start, FitHeader header, bool mayLookBeyond)
     {
         int dataStart = start + header.Size;

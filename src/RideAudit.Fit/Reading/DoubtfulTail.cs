@@ -6,6 +6,7 @@ namespace RideAudit.Fit.Reading;
 internal static class DoubtfulTail
 {
     private const int MessagesLookedAt = 8;
+    private const int RecordsSearchedForTime = 4_096;
     private const uint JumpSeconds = 86_400;
 
     /// <summary>Drops the last records from the first whose time jumps by more than a day, and summaries of that tail with such times.</summary>
@@ -28,10 +29,11 @@ internal static class DoubtfulTail
         return dropped;
     }
 
-    /// <summary>The last known time among the records; null if there is none.</summary>
+    /// <summary>The last known time among the last records; null if there is none.</summary>
     public static uint? LastTime(ReadOnlySpan<uint> times)
     {
-        for (int i = times.Length - 1; i >= 0; i--)
+        int farthest = Math.Max(0, times.Length - RecordsSearchedForTime);
+        for (int i = times.Length - 1; i >= farthest; i--)
         {
             if (times[i] != RecordChannels.NoTime)
                 return times[i];

@@ -18,11 +18,15 @@ internal sealed class FileDecoder(FitDecodeOptions options)
         while (at >= 0 && at < bytes.Length && !log.MustStop)
             at = drafts.Count < options.MaxParts ? ReadPart(bytes, at) : StopAtLimit(at);
         if (drafts.Count == 0)
-            return Unusable(new FitRejection(FitRejectionReason.NoData, FitContentKind.Fit, bytes.Length, "this FIT file has no data after its header"));
+            return Unusable(new FitRejection(FitRejectionReason.NoData, FitContentKind.Fit, bytes.Length, NoDataText()));
         return new FitFile(PartAssembly.Assemble(drafts), log.Listed, log.Count, null);
     }
 
     public FitFile Unusable(FitRejection rejection) => new([], log.Listed, log.Count, rejection);
+
+    private string NoDataText() => log.MustStop && log.Listed.Count > 0
+        ? "nothing stands before this file's first fault: " + log.Listed[0].Detail
+        : "this FIT file has no data after its header";
 
     private int StopAtLimit(int at)
     {
@@ -46,12 +50,12 @@ internal sealed class FileDecoder(FitDecodeOptions options)
         DataExtent extent = DataExtent.Find(bytes, start, header, options.Tolerance == DamageTolerance.Tolerant);
         PartDecoder decoder = ReadMessages(bytes, start + header.Size, extent);
         int end = decoder.WasClean ? decoder.Position : EndOfBroken(bytes, extent, decoder);
-        FitCrcState crc = extent.Crc ?? CrcOfAssumedEnd(bytes, start, extent.End, decoder);
+        FitCrcState crc = extent.IsAssumed(bytes.Length) ? CrcOfAssumedEnd(bytes, start, extent.End, decoder) : extent.Crc!.Value;
         int next = Math.Min(bytes.Length, end + FitConstants.CrcSize);
         JudgeEnd(extent, crc, decoder, start);
         if (decoder.Content.Messages > 0)
             drafts.Add(new PartDraft(start, next - start, header, crc, decoder.WasClean, decoder.Content, log.ListedFrom(firstFault)));
-        else
+        else if (!log.MustStop)
             log.Add(start, FitFaultCode.PartWithoutData, FitFaultAction.Reject, "no message can be read behind this header");
         return NextAfter(bytes, next, decoder.WasClean);
     }
@@ -61,13 +65,13 @@ internal sealed class FileDecoder(FitDecodeOptions options)
         int listed = log.ListedCount, count = log.Count;
         DecodeBudget before = budget.Copy();
         PartDecoder decoder = new(log, budget, options, new DeveloperFields());
-        decoder.Read(bytes, dataStart, extent.End, extent.Crc is null);
+        decoder.Read(bytes, dataStart, extent.End, extent.IsAssumed(bytes.Length));
         if (!decoder.Developer.PowerCameLate || log.MustStop)
             return decoder;
         log.RewindTo(listed, count);
         budget = before;
         decoder = new PartDecoder(log, budget, options, decoder.Developer.ForSecondReading());
-        decoder.Read(bytes, dataStart, extent.End, extent.Crc is null);
+        decoder.Read(bytes, dataStart, extent.End, extent.IsAssumed(bytes.Length));
         return decoder;
     }
 

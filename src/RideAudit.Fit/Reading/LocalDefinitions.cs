@@ -8,42 +8,46 @@ internal sealed class LocalDefinitions(FaultLog log, DeveloperFields developerFi
     private const int RememberedAtMost = 1024;
     private const int MessagesToCompare = 64;
     private readonly MessageDefinition?[] slots = new MessageDefinition?[FitConstants.LocalTypes];
+    private readonly MessageDefinition?[] previous = new MessageDefinition?[FitConstants.LocalTypes];
+    private readonly int[] definedAt = new int[FitConstants.LocalTypes];
     private readonly Dictionary<int, (byte[] Raw, MessageDefinition Definition)> remembered = [];
 
     public MessageDefinition? this[int localType] => slots[localType];
 
     /// <summary>Reads the definition at an offset into its slot; a corrupt one empties the slot.</summary>
-    public DefinitionOutcome Read(ReadOnlySpan<byte> bytes, int at, int end, PartContent content, TimeWindow window, out int length)
+    public DefinitionOutcome Read(ReadOnlySpan<byte> bytes, int at, int end, PartContent content, out int length)
     {
-        ref MessageDefinition? slot = ref slots[new RecordHeader(bytes[at]).LocalType];
+        length = 0;
         if (!DefinitionShape.TryMeasure(bytes[at..end], out DefinitionShape shape))
-        {
-            length = 0;
             return DefinitionOutcome.DoesNotFit;
-        }
-
         length = shape.Length;
-        content.CountUses(slot);
-        slot = null;
-        ReadOnlySpan<byte> raw = bytes.Slice(at, length);
-        HashCode hash = default;
-        hash.AddBytes(raw[1..]);
-        int key = hash.ToHashCode();
-        if (remembered.TryGetValue(key, out (byte[] Raw, MessageDefinition Definition) known) && raw[1..].SequenceEqual(known.Raw))
-        {
-            slot = known.Definition;
-            return DefinitionOutcome.Read;
-        }
-
+        int localType = new RecordHeader(bytes[at]).LocalType;
+        content.CountUses(slots[localType]);
+        (previous[localType], definedAt[localType], slots[localType]) = (slots[localType], at, null);
         if (!shape.IsPlausible)
             return DefinitionOutcome.Corrupt;
-        bool widen = shape.WidenedDataSize != shape.DataSize && FollowsTheWidest(bytes, at, end, shape, window);
-        DefinitionOutcome outcome = MessageDefinition.TryParse(raw, widen, out slot, out _);
-        if (outcome == DefinitionOutcome.Read)
-            Report(slot!, at, widen);
-        if (slot is not null && !widen && shape.WidenedDataSize == shape.DataSize && remembered.Count < RememberedAtMost)
-            remembered[key] = (raw[1..].ToArray(), slot);
-        return outcome;
+        slots[localType] = Recall(bytes.Slice(at, length), out int key) ?? Make(bytes, at, end, shape, content, key);
+        return DefinitionOutcome.Read;
+    }
+
+    private MessageDefinition? Recall(ReadOnlySpan<byte> raw, out int key)
+    {
+        HashCode hash = default;
+        hash.AddBytes(raw[1..]);
+        key = hash.ToHashCode();
+        return remembered.TryGetValue(key, out (byte[] Raw, MessageDefinition Definition) known) && raw[1..].SequenceEqual(known.Raw) ? known.Definition : null;
+    }
+
+    private MessageDefinition Make(ReadOnlySpan<byte> bytes, int at, int end, in DefinitionShape shape, PartContent content, int key)
+    {
+        bool repeatsDiffer = shape.WidenedDataSize != shape.DataSize;
+        bool widen = repeatsDiffer && FollowsTheWidest(bytes, at, end, shape, TimeWindow.AroundLastOf(content.Records));
+        ReadOnlySpan<byte> raw = bytes.Slice(at, shape.Length);
+        MessageDefinition definition = MessageDefinition.Make(raw, shape, widen);
+        Report(definition, at, widen);
+        if (!repeatsDiffer && remembered.Count < RememberedAtMost)
+            remembered[key] = (raw[1..].ToArray(), definition);
+        return definition;
     }
 
     public void CopyShapes(Span<LocalShape> shapes)
@@ -51,6 +55,25 @@ internal sealed class LocalDefinitions(FaultLog log, DeveloperFields developerFi
         for (int i = 0; i < slots.Length; i++)
             shapes[i] = slots[i] is { } d ? new LocalShape(d.DataSize, d.TimeOffset, d.BigEndian) : LocalShape.Undefined;
     }
+
+    /// <summary>Takes back what was defined from an offset on: a stream that has slipped can yield definitions that look whole.</summary>
+    /// <returns>What was in force, for <see cref="Restore"/>; null if nothing was taken back.</returns>
+    public MessageDefinition?[]? RollBack(int from)
+    {
+        MessageDefinition?[] before = [.. slots];
+        bool any = false;
+        for (int i = 0; i < slots.Length; i++)
+        {
+            if (definedAt[i] < from || previous[i] is null)
+                continue;
+            slots[i] = previous[i];
+            any = true;
+        }
+
+        return any ? before : null;
+    }
+
+    public void Restore(MessageDefinition?[] before) => before.CopyTo(slots, 0);
 
     public void CountUses(PartContent content)
     {

@@ -21,7 +21,26 @@ internal sealed class MessageClock
         return time;
     }
 
-    private static uint ReadField(MessageDefinition definition, ReadOnlySpan<byte> data)
+    /// <summary>True if two times are at most so many seconds apart.</summary>
+    public static bool IsNear(uint time, uint other, uint seconds) => time - other + seconds <= 2 * seconds;
+
+    /// <summary>The times of a block's messages as far as they are known and near each other; the first message's only has to be known.</summary>
+    /// <returns>How many times were read; 0 if the first is unknown.</returns>
+    public int ReadRun(MessageDefinition definition, in RecordBlock block, Span<uint> times, uint nearSeconds)
+    {
+        SlotKind kind = definition.BigEndian ? SlotKind.BigLong : SlotKind.Long;
+        RawGather.Gather(kind, in block, definition.TimeOffset, times[..block.Count]);
+        if (times[0] == RecordChannels.NoTime)
+            return 0;
+        int count = 1;
+        while (count < block.Count && times[count] != RecordChannels.NoTime && IsNear(times[count], times[count - 1], nearSeconds))
+            count++;
+        Last = times[count - 1];
+        return count;
+    }
+
+    /// <summary>The timestamp field of a message that has one.</summary>
+    public static uint ReadField(MessageDefinition definition, ReadOnlySpan<byte> data)
     {
         if (definition.TimeOffset >= 0)
         {

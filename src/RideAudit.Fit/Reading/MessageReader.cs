@@ -6,6 +6,7 @@ namespace RideAudit.Fit.Reading;
 /// <summary>Turns data messages into the content of a part.</summary>
 internal sealed class MessageReader
 {
+    private const uint JumpSeconds = 86_400;
     private readonly FaultLog log;
     private readonly DecodeBudget budget;
     private readonly DeveloperFields developerFields;
@@ -13,6 +14,7 @@ internal sealed class MessageReader
     private readonly RecordReader records;
     private readonly HeartRateExpander heartRates;
     private readonly HashSet<int> reportedDeveloperFields = [];
+    private uint lastRecordTime = RecordChannels.NoTime;
     private int recordsWithoutTime;
     private long firstWithoutTime;
     private bool anchorReported;
@@ -28,18 +30,53 @@ internal sealed class MessageReader
 
     public PartContent Content { get; } = new();
 
-    public void ReadRecord(MessageDefinition definition, RecordHeader header, ReadOnlySpan<byte> data, int offset)
+    /// <summary>Reads records that begin at an offset: as many as follow each other under one header byte with times that go together, at least one.</summary>
+    /// <param name="definition">Their definition.</param>
+    /// <param name="bytes">The file up to the data end.</param>
+    /// <param name="offset">The first header byte.</param>
+    /// <param name="most">Most records to read, at least 1.</param>
+    /// <returns>How many were read.</returns>
+    public int ReadRecords(MessageDefinition definition, ReadOnlySpan<byte> bytes, int offset, int most)
     {
         RecordPlan plan = definition.Plan ??= RecordPlan.Make(definition);
         if (definition.DeveloperFields.Length > 0 && plan.DeveloperVersion != developerFields.Version)
             ResolveDeveloperPower(plan, definition, offset);
+        int stride = 1 + definition.DataSize;
+        RecordHeader header = new(bytes[offset]);
+        bool single = header.IsCompressed || definition.TimeOffset < 0;
+        int count = single ? 1 : RecordBlock.CountFrom(bytes[offset..], stride, most);
+        RecordBlock block = new(bytes.Slice(offset, count * stride), stride, count);
+        Span<uint> times = stackalloc uint[RecordBlock.MaxCount];
+        count = single ? 0 : clock.ReadRun(definition, in block, times, JumpSeconds);
+        if (count == 0)
+        {
+            times[0] = ReadSingleTime(definition, header, block.At(0, 0), offset);
+            count = 1;
+        }
+
+        lastRecordTime = times[count - 1];
+        records.Read(plan, new RecordBlock(block.Bytes, stride, count), definition.BigEndian, times[..count]);
+        Content.LastRecordOrder = Content.Messages + count - 1;
+        return count;
+    }
+
+    private uint ReadSingleTime(MessageDefinition definition, RecordHeader header, ReadOnlySpan<byte> data, int offset)
+    {
         uint time = clock.Read(definition, header, data);
         if (time == RecordChannels.NoTime && !header.IsCompressed)
             time = clock.Last;
         if (time == RecordChannels.NoTime && recordsWithoutTime++ == 0)
             firstWithoutTime = offset;
-        records.Read(plan, data, definition.BigEndian, time);
-        Content.LastRecordOrder = Content.Messages;
+        return time;
+    }
+
+    /// <summary>The time of a record if it is more than a day from the last record's; null if it is not.</summary>
+    public uint? JumpsTo(MessageDefinition definition, ReadOnlySpan<byte> data)
+    {
+        if (definition.TimeOffset < 0 || lastRecordTime == RecordChannels.NoTime)
+            return null;
+        uint time = MessageClock.ReadField(definition, data);
+        return MessageClock.IsNear(time, lastRecordTime, JumpSeconds) || time == RecordChannels.NoTime ? null : time;
     }
 
     /// <summary>Reads any other message; false if the limit is reached and it was not kept.</summary>

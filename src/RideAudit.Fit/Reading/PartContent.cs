@@ -46,18 +46,10 @@ internal sealed class PartContent
         if (definition is null || definition.Count == 0)
             return;
         MessageCounts[definition.Global] = MessageCounts.GetValueOrDefault(definition.Global) + definition.Count;
-        if (definition.Plan is { } plan)
-        {
-            NoteDeclared(plan, RecordColumn.Power, definition.Count);
-            NoteDeclared(plan, RecordColumn.HeartRate, definition.Count);
-        }
-
+        if (definition.Plan is { HasPower: true })
+            Records.NoteDeclared(RecordColumn.Power, definition.Count);
+        if (definition.Plan is { HasHeartRate: true })
+            Records.NoteDeclared(RecordColumn.HeartRate, definition.Count);
         definition.Count = 0;
-    }
-
-    private void NoteDeclared(RecordPlan plan, RecordColumn column, int records)
-    {
-        if (plan.Has(column))
-            Records.NoteDeclared(column, records);
     }
 }

@@ -6,9 +6,11 @@ namespace RideAudit.Fit.Reading;
 internal sealed class PartDecoder(FaultLog log, DecodeBudget budget, FitDecodeOptions options, DeveloperFields developerFields)
 {
     private const int RowsMadeAtOnce = 1 << 17;
+    private const int BytesDoubtedBeforeBreak = 512;
     private readonly LocalDefinitions locals = new(log, developerFields);
     private readonly MessageReader messages = new(log, budget, developerFields);
     private bool limitReported;
+    private int? nextHeader;
     private FitFaultCode breakCode;
 
     public PartContent Content => messages.Content;
@@ -45,7 +47,7 @@ internal sealed class PartDecoder(FaultLog log, DecodeBudget budget, FitDecodeOp
 
     private bool ReadDefinition(ReadOnlySpan<byte> bytes, int end)
     {
-        DefinitionOutcome outcome = locals.Read(bytes, Position, end, Content, TimeAround(), out int length);
+        DefinitionOutcome outcome = locals.Read(bytes, Position, end, Content, out int length);
         if (outcome == DefinitionOutcome.Read)
             Position += length;
         breakCode = outcome == DefinitionOutcome.Corrupt ? FitFaultCode.CorruptDefinition : FitFaultCode.Truncated;
@@ -63,28 +65,46 @@ internal sealed class PartDecoder(FaultLog log, DecodeBudget budget, FitDecodeOp
 
         ReadOnlySpan<byte> data = bytes.Slice(Position + 1, definition.DataSize);
         if (definition.Global == GlobalMessage.Record)
-            ReadRecord(definition, header, data, end);
-        else if (!messages.ReadOther(definition, header, data, Position))
+            return ReadRecords(definition, bytes, data, end);
+        if (!messages.ReadOther(definition, header, data, Position))
             ReportLimit();
-        definition.Count++;
-        Content.Messages++;
-        Position += 1 + definition.DataSize;
+        Advance(definition, 1);
         return true;
     }
 
-    private void ReadRecord(MessageDefinition definition, RecordHeader header, ReadOnlySpan<byte> data, int end)
+    private bool ReadRecords(MessageDefinition definition, ReadOnlySpan<byte> bytes, ReadOnlySpan<byte> data, int end)
     {
-        if (budget.Records <= 0)
+        if (messages.JumpsTo(definition, data) is { } time && HasSlipped(bytes, end, time))
+            return false;
+        int read = 1;
+        if (budget.Records > 0)
+        {
+            read = messages.ReadRecords(definition, bytes[..end], Position, MakeRoom(definition, end));
+            budget.Records -= read;
+        }
+        else
         {
             ReportLimit();
-            return;
         }
 
+        Advance(definition, read);
+        return true;
+    }
+
+    private void Advance(MessageDefinition definition, int count)
+    {
+        definition.Count += count;
+        Content.Messages += count;
+        Position += count * (1 + definition.DataSize);
+    }
+
+    /// <summary>Makes room for records and says how many may be read.</summary>
+    private int MakeRoom(MessageDefinition definition, int end)
+    {
         RecordColumns records = Content.Records;
         if (records.Count == records.Capacity)
-            records.Grow((int)Math.Min(((end - Position) / (1 + definition.DataSize)) + 1, Math.Min(RowsMadeAtOnce, budget.Records)));
-        messages.ReadRecord(definition, header, data, Position);
-        budget.Records--;
+            records.Grow(Math.Min(((end - Position) / (1 + definition.DataSize)) + 1, Math.Min(RowsMadeAtOnce, budget.Records)));
+        return Math.Min(records.Capacity - records.Count, budget.Records);
     }
 
     private void ReportLimit()
@@ -121,14 +141,43 @@ internal sealed class PartDecoder(FaultLog log, DecodeBudget budget, FitDecodeOp
 
     private int FindNext(ReadOnlySpan<byte> bytes, int end)
     {
-        Span<LocalShape> shapes = stackalloc LocalShape[FitConstants.LocalTypes];
-        locals.CopyShapes(shapes);
-        int header = PartSearch.FindHeader(bytes, Position, end);
+        int header = FindHeader(bytes, end);
         int searchEnd = header >= 0 ? header : end;
-        int resumed = Resynchroniser.Find(bytes, Position + 1, searchEnd, shapes, TimeAround(), budget);
+        int resumed = FindSense(bytes, searchEnd);
+        if (locals.RollBack(Math.Max(0, Position - BytesDoubtedBeforeBreak)) is { } inForce)
+        {
+            int withEarlier = FindSense(bytes, searchEnd);
+            if (withEarlier >= 0 && (resumed < 0 || withEarlier < resumed))
+                return withEarlier;
+            locals.Restore(inForce);
+        }
+
         return resumed >= 0 ? resumed : header;
     }
 
-    private TimeWindow TimeAround() =>
-        DoubtfulTail.LastSoundTime(Content.Records) is { } time ? TimeWindow.Around(time) : TimeWindow.Any;
+    /// <summary>The next header at or behind the position; looked for once, not again at every break.</summary>
+    private int FindHeader(ReadOnlySpan<byte> bytes, int end)
+    {
+        if (nextHeader is { } known && (known < 0 || known >= Position))
+            return known;
+        nextHeader = PartSearch.FindHeader(bytes, Position, end);
+        return nextHeader.Value;
+    }
+
+    private int FindSense(ReadOnlySpan<byte> bytes, int end)
+    {
+        Span<LocalShape> shapes = stackalloc LocalShape[FitConstants.LocalTypes];
+        locals.CopyShapes(shapes);
+        return Resynchroniser.Find(bytes, Position + 1, end, shapes, TimeWindow.AroundLastOf(Content.Records), budget);
+    }
+
+    /// <summary>A record whose time is far off: the clock was set, and the messages behind it agree; or the stream has slipped, and they do not.</summary>
+    private bool HasSlipped(ReadOnlySpan<byte> bytes, int end, uint time)
+    {
+        Span<LocalShape> shapes = stackalloc LocalShape[FitConstants.LocalTypes];
+        locals.CopyShapes(shapes);
+        breakCode = FitFaultCode.StreamSlipped;
+        return !Resynchroniser.MakesSense(bytes, Position, end, shapes, TimeWindow.Around(time))
+            && (options.Tolerance != DamageTolerance.Tolerant || FindSense(bytes, end) >= 0);
+    }
 }

@@ -79,9 +79,10 @@ internal sealed class RecordColumns
         Capacity = capacity;
     }
 
-    public void Commit() => Count++;
+    /// <summary>The rows behind the last one, to be written and then committed.</summary>
+    public Span<float> NextRows(RecordColumn column, int rows) => singles[(int)column].AsSpan(Count, rows);
 
-    public void CommitTo(int count) => Count = count;
+    public void Commit(int rows) => Count += rows;
 
     /// <summary>Drops the rows from <paramref name="count"/> on.</summary>
     public void Truncate(int count)

@@ -5,9 +5,20 @@ namespace RideAudit.Fit.Reading;
 /// <summary>A record definition made ready for reading: only the fields that are kept, in the order in which later ones may overwrite earlier ones.</summary>
 internal sealed class RecordPlan
 {
-    private RecordPlan(RecordSlot[] slots) => Slots = slots;
+    private const int CompressedSize = 3;
+
+    private RecordPlan(RecordSlot[] slots)
+    {
+        Slots = slots;
+        HasPower = Array.Exists(slots, s => s.Column == RecordColumn.Power);
+        HasHeartRate = Array.Exists(slots, s => s.Column == RecordColumn.HeartRate);
+    }
 
     public RecordSlot[] Slots { get; }
+
+    public bool HasPower { get; }
+
+    public bool HasHeartRate { get; }
 
     /// <summary>The state of the developer descriptions that <see cref="DeveloperPower"/> was looked up in.</summary>
     public int DeveloperVersion { get; set; } = -1;
@@ -20,14 +31,14 @@ internal sealed class RecordPlan
         for (int i = 0; i < definition.Fields.Length; i++)
         {
             ref readonly FieldSlot field = ref definition.Fields[i];
-            if (field.IsUsable && RecordFieldProfile.TryFind(field.Number, out RecordFieldProfile profile))
+            if (field.IsUsable && RecordFieldProfile.TryFind(field.Number, out RecordFieldProfile profile) && field.Size >= SmallestSize(profile.Column))
                 found.Add((profile.Rank, -i, SlotFor(in field, definition.BigEndian, profile)));
         }
 
         return new RecordPlan([.. found.OrderBy(f => f.Rank).ThenBy(f => f.Order).Select(f => f.Slot)]);
     }
 
-    public bool Has(RecordColumn column) => Array.Exists(Slots, s => s.Column == column);
+    private static int SmallestSize(RecordColumn column) => column == RecordColumn.CompressedSpeedDistance ? CompressedSize : 1;
 
     private static RecordSlot SlotFor(in FieldSlot field, bool bigEndian, RecordFieldProfile profile)
     {
@@ -42,7 +53,7 @@ internal sealed class RecordPlan
     private static SlotKind KindFor(in FieldSlot field, bool bigEndian, RecordColumn column)
     {
         if (column == RecordColumn.CompressedSpeedDistance)
-            return field.Size >= 3 ? SlotKind.CompressedSpeedDistance : SlotKind.General;
+            return SlotKind.CompressedSpeedDistance;
         return field.Type switch
         {
             FitBaseType.UInt8 or FitBaseType.Enum or FitBaseType.UInt8Z or FitBaseType.Byte => SlotKind.Byte,

@@ -1,79 +1,106 @@
-using System.Buffers.Binary;
-using RideAudit.Fit.Messages;
 using RideAudit.Fit.Protocol;
 
 namespace RideAudit.Fit.Reading;
 
-/// <summary>Reads record messages into the columns, without an allocation a record.</summary>
+/// <summary>Reads record messages into the columns: a block at a time, channel after channel, without an allocation a record.</summary>
 internal sealed class RecordReader(RecordColumns columns)
 {
     private const double HighestPower = 0xFFFE;
     private WrappingCounter distance = new(12);
     private WrappingCounter accumulatedPower = new(16);
 
-    /// <summary>Reads one record into the next row.</summary>
+    /// <summary>Reads a block into the next rows, for which there must be room.</summary>
     /// <param name="plan">The plan of its definition.</param>
-    /// <param name="message">Its bytes without the header byte.</param>
-    /// <param name="bigEndian">Byte order of its definition.</param>
-    /// <param name="time">Its time, resolved; <see cref="RecordChannels.NoTime"/> if unknown.</param>
-    public void Read(RecordPlan plan, ReadOnlySpan<byte> message, bool bigEndian, uint time)
+    /// <param name="block">The messages.</param>
+    /// <param name="bigEndian">Byte order of the definition.</param>
+    /// <param name="times">Their times, resolved.</param>
+    public void Read(RecordPlan plan, in RecordBlock block, bool bigEndian, ReadOnlySpan<uint> times)
     {
-        int row = columns.Count;
-        columns.TimeArray[row] = time;
+        times.CopyTo(columns.TimeArray.AsSpan(columns.Count));
+        Span<uint> raw = stackalloc uint[RecordBlock.MaxCount];
+        raw = raw[..block.Count];
         foreach (ref readonly RecordSlot slot in plan.Slots.AsSpan())
         {
-            uint raw;
-            ReadOnlySpan<byte> at = message[slot.Offset..];
-            switch (slot.Kind)
+            if (slot.Kind >= SlotKind.General)
             {
-                case SlotKind.Byte: raw = at[0]; break;
-                case SlotKind.Word: raw = BinaryPrimitives.ReadUInt16LittleEndian(at); break;
-                case SlotKind.Long: raw = BinaryPrimitives.ReadUInt32LittleEndian(at); break;
-                case SlotKind.BigWord: raw = BinaryPrimitives.ReadUInt16BigEndian(at); break;
-                case SlotKind.BigLong: raw = BinaryPrimitives.ReadUInt32BigEndian(at); break;
-                default: ReadUnusual(in slot, at, bigEndian, row); continue;
+                ReadUnusual(in slot, in block, bigEndian);
+                continue;
             }
 
-            if (raw - slot.Lowest < slot.ValidCount)
-                Store(in slot, row, raw);
+            RawGather.Gather(slot.Kind, in block, slot.Offset, raw);
+            Store(in slot, raw);
         }
 
         if (plan.DeveloperPower is { } developer)
-            ReadDeveloperPower(developer, message, bigEndian, row);
-        columns.Commit();
+            ReadDeveloperPower(developer, in block, bigEndian);
+        columns.Commit(block.Count);
     }
 
-    private void Store(in RecordSlot slot, int row, double raw)
+    private void Store(in RecordSlot slot, ReadOnlySpan<uint> raw)
     {
-        double value = slot.IsScaled ? (raw / slot.Scale) - slot.Subtract : raw;
         if (slot.Column < RecordColumn.Distance)
-            columns.Single(slot.Column)[row] = (float)value;
+            StoreSingles(in slot, raw, columns.NextRows(slot.Column, raw.Length));
         else if (slot.Column == RecordColumn.Distance)
-            columns.DistanceArray[row] = value;
+            StoreDistances(in slot, raw, columns.DistanceArray.AsSpan(columns.Count, raw.Length));
         else
-            StoreSpecial(slot.Column, row, value);
+            StoreSpecials(in slot, raw);
     }
 
-    private void StoreSpecial(RecordColumn column, int row, double value)
+    private static void StoreSingles(in RecordSlot slot, ReadOnlySpan<uint> raw, Span<float> rows)
     {
-        switch (column)
+        (uint lowest, uint valid) = (slot.Lowest, slot.ValidCount);
+        (double scale, double subtract) = (slot.Scale, slot.Subtract);
+        for (int i = 0; i < raw.Length && i < rows.Length; i++)
         {
+            if (raw[i] - lowest < valid)
+                rows[i] = slot.IsScaled ? (float)((raw[i] / scale) - subtract) : raw[i];
+        }
+    }
+
+    private static void StoreDistances(in RecordSlot slot, ReadOnlySpan<uint> raw, Span<double> rows)
+    {
+        for (int i = 0; i < raw.Length && i < rows.Length; i++)
+        {
+            if (raw[i] - slot.Lowest < slot.ValidCount)
+                rows[i] = raw[i] / slot.Scale;
+        }
+    }
+
+    private void StoreSpecials(in RecordSlot slot, ReadOnlySpan<uint> raw)
+    {
+        for (int i = 0; i < raw.Length; i++)
+        {
+            if (raw[i] - slot.Lowest < slot.ValidCount)
+                StoreSpecial(in slot, columns.Count + i, raw[i]);
+        }
+    }
+
+    private void StoreSpecial(in RecordSlot slot, int row, double raw)
+    {
+        double value = (raw / slot.Scale) - slot.Subtract;
+        switch (slot.Column)
+        {
+            case RecordColumn.Distance: columns.DistanceArray[row] = value; break;
             case RecordColumn.CadenceFraction: columns.Single(RecordColumn.Cadence)[row] += (float)value; break;
             case RecordColumn.AccumulatedPower: columns.AccumulatedPowers()[row] = value; break;
             case RecordColumn.CompressedAccumulatedPower: columns.AccumulatedPowers()[row] = accumulatedPower.Advance((uint)value); break;
             case RecordColumn.Balance: columns.Balances()[row] = (byte)value; break;
+            default: columns.Single(slot.Column)[row] = (float)value; break;
         }
     }
 
-    private void ReadUnusual(in RecordSlot slot, ReadOnlySpan<byte> at, bool bigEndian, int row)
+    private void ReadUnusual(in RecordSlot slot, in RecordBlock block, bool bigEndian)
     {
-        if (slot.Kind == SlotKind.CompressedSpeedDistance)
-            ReadCompressedSpeedDistance(at, row);
-        else if (FieldReader.TryReadNumber(at, slot.Type, bigEndian, out double raw) && raw >= slot.Lowest && raw <= HighestOf(slot))
-            Store(in slot, row, raw);
+        double highest = slot.Lowest + (double)slot.ValidCount - 1;
+        for (int i = 0; i < block.Count; i++)
+        {
+            ReadOnlySpan<byte> at = block.At(i, slot.Offset);
+            if (slot.Kind == SlotKind.CompressedSpeedDistance)
+                ReadCompressedSpeedDistance(at, columns.Count + i);
+            else if (FieldReader.TryReadNumber(at, slot.Type, bigEndian, out double raw) && raw >= slot.Lowest && raw <= highest)
+                StoreSpecial(in slot, columns.Count + i, raw);
+        }
     }
-
-    private static double HighestOf(in RecordSlot slot) => slot.Lowest + (double)slot.ValidCount - 1;
 
     private void ReadCompressedSpeedDistance(ReadOnlySpan<byte> at, int row)
     {
@@ -83,12 +110,15 @@ internal sealed class RecordReader(RecordColumns columns)
         columns.DistanceArray[row] = distance.Advance((uint)((at[1] >> 4) | (at[2] << 4))) / 16.0;
     }
 
-    private void ReadDeveloperPower(DeveloperPowerSlot slot, ReadOnlySpan<byte> message, bool bigEndian, int row)
+    private void ReadDeveloperPower(DeveloperPowerSlot slot, in RecordBlock block, bool bigEndian)
     {
-        if (!FieldReader.TryReadNumber(message[slot.Offset..], slot.Type, bigEndian, out double raw))
-            return;
-        double watts = (raw / slot.Scale) - slot.Subtract;
-        if (watts is >= 0 and <= HighestPower)
-            columns.DeveloperPowers()[row] = (float)watts;
+        for (int i = 0; i < block.Count; i++)
+        {
+            if (!FieldReader.TryReadNumber(block.At(i, slot.Offset), slot.Type, bigEndian, out double raw))
+                continue;
+            double watts = (raw / slot.Scale) - slot.Subtract;
+            if (watts is >= 0 and <= HighestPower)
+                columns.DeveloperPowers()[columns.Count + i] = (float)watts;
+        }
     }
 }

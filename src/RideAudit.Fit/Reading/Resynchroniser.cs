@@ -27,12 +27,18 @@ internal static class Resynchroniser
             if (header.IsCompressed || (!header.IsDefinition && locals[header.LocalType].TimeOffset < 0))
                 continue;
             locals.CopyTo(trial);
-            StreamWalker walker = new(bytes, end, trial, window);
-            walker.Walk(at, MessagesToWalk);
-            if (walker.Timed >= TimedMessagesNeeded && (walker.Messages == MessagesToWalk || walker.ReachedEnd))
+            if (MakesSense(bytes, at, end, trial, window))
                 return at;
         }
 
         return -1;
+    }
+
+    /// <summary>True if several messages in a row can be walked from an offset, with at least three times inside the window.</summary>
+    public static bool MakesSense(ReadOnlySpan<byte> bytes, int at, int end, Span<LocalShape> locals, TimeWindow window)
+    {
+        StreamWalker walker = new(bytes, end, locals, window);
+        walker.Walk(at, MessagesToWalk);
+        return walker.Timed >= TimedMessagesNeeded && (walker.Messages == MessagesToWalk || walker.ReachedEnd);
     }
 }

@@ -12,5 +12,9 @@ internal readonly record struct TimeWindow(uint Low, uint High)
         time > SecondsBefore ? time - SecondsBefore : 0,
         time < uint.MaxValue - SecondsAfter - 1 ? time + SecondsAfter : uint.MaxValue - 1);
 
+    /// <summary>The window around the last sound time of some records; any time if there is none.</summary>
+    public static TimeWindow AroundLastOf(RecordColumns records) =>
+        DoubtfulTail.LastSoundTime(records) is { } time ? Around(time) : Any;
+
     public bool Holds(uint time) => time >= Low && time <= High;
 }

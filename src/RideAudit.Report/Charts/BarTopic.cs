@@ -20,7 +20,7 @@ internal sealed class BarTopic(string title, string caption, Func<HistoryEntry, 
     public double? Level { get; init; }
 
     /// <summary>Ticks wanted on the value axis.</summary>
-    public int Ticks { get; init; } = 3;
+    public int Ticks { get; init; } = 4;
 
     /// <inheritdoc/>
     public override void Draw(Ink ink, ReviewDocument review, SKRect area)
@@ -30,7 +30,7 @@ internal sealed class BarTopic(string title, string caption, Func<HistoryEntry, 
         using var plot = new WeekPlot(review.History, scale.Low, scale.High, scale.Step);
         plot.Plot.Add.Bars((Bar[])[.. values.Select((height, week) => WeekPlot.BarOf(week, 0, height, week == values.Length - 1 ? Palette.Ink : Palette.Middle, Width))]);
         if (Level is { } level)
-            plot.Plot.Add.HorizontalLine(level, 0.8f, WeekPlot.Of(Palette.Ink), LinePattern.Dashed);
+            plot.Plot.Add.HorizontalLine(level, 0.8f, WeekPlot.Of(Palette.Ink), WeekPlot.Dashes);
         if (scale.Low < 0)
             plot.Plot.Add.HorizontalLine(0, 0.6f, WeekPlot.Of(Palette.Ink), LinePattern.Solid);
         plot.Draw(ink, area);

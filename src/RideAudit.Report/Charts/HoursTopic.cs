@@ -25,7 +25,7 @@ internal sealed class HoursTopic(string title, string caption) : TrendTopic(titl
             bars.AddRange(Stack(review.History[week], week));
         plot.Plot.Add.Bars(bars);
         if (planned > 0)
-            plot.Plot.Add.HorizontalLine(planned, 0.8f, WeekPlot.Of(Palette.Ink), LinePattern.Dashed);
+            plot.Plot.Add.HorizontalLine(planned, 0.8f, WeekPlot.Of(Palette.Ink), WeekPlot.Dashes);
         plot.Draw(ink, area);
         DrawOver(ink, review, plot);
     }

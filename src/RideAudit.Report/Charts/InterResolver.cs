@@ -1,4 +1,4 @@
-using RideAudit.Report.Text;
+using RideAudit.Report.Fonts;
 using ScottPlot;
 using SkiaSharp;
 
@@ -12,8 +12,8 @@ internal sealed class InterResolver : IFontResolver
 
     private static readonly Lazy<bool> Registration = new(() =>
     {
-        Fonts.FontResolvers.Insert(0, new InterResolver());
-        Fonts.Default = Name;
+        ScottPlot.Fonts.FontResolvers.Insert(0, new InterResolver());
+        ScottPlot.Fonts.Default = Name;
         return true;
     });
 

@@ -22,7 +22,7 @@ internal sealed class LoadTopic(string title, string caption) : TrendTopic(title
         int settled = 0;
         while (settled < history.Length && history[settled].SettlingIn)
             settled++;
-        AddLine(plot, history, 0, Math.Min(settled, history.Length - 1), LinePattern.Dotted);
+        AddLine(plot, history, 0, Math.Min(settled, history.Length - 1), WeekPlot.Dots);
         AddLine(plot, history, settled, history.Length - 1, LinePattern.Solid);
         plot.Draw(ink, area);
         if (history.IsEmpty)

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using RideAudit.Report.Look;
+using RideAudit.Report.Text;
 using RideAudit.Report.Words;
 using RideAudit.Review;
 using SkiaSharp;
@@ -18,6 +19,8 @@ internal sealed class TraceChart(RideEntry ride, RideTrace trace, ImmutableArray
     private const float HeartDepth = 20;
     private const float LaneGap = 5;
     private const float PointsPerSample = 0.4f;
+    private const double LongestMarkedShare = 0.7;
+    private static readonly int[] MarkedWindows = [60, 300, 1200];
 
     /// <summary>Whether there is a trace to draw.</summary>
     public static bool HasSomething(RideTrace trace) => !trace.Power30W.IsEmpty || !trace.HeartRateBpm.IsEmpty;
@@ -56,6 +59,25 @@ internal sealed class TraceChart(RideEntry ride, RideTrace trace, ImmutableArray
         foreach (StretchEntry stretch in ride.Stretches.OrderBy(stretch => stretch.SharePercent))
             DrawStretch(ink, area, stretch);
         ink.Polyline(Points(trace.Power30W, area, Y), Palette.Ink, 0.7f);
+        float free = area.Left;
+        foreach (BestPowerEntry best in ride.BestPowers.Where(best => MarkedWindows.Contains(best.Seconds)).OrderBy(best => best.StartSecond))
+            free = DrawBest(ink, area, best, free);
+    }
+
+    private float DrawBest(Ink ink, SKRect area, BestPowerEntry best, float free)
+    {
+        float from = X(area, best.StartSecond), to = X(area, best.StartSecond + best.Seconds);
+        float y = area.Bottom - 3;
+        string label = Say.Window(best.Seconds);
+        float width = Shaper.Measure(ink.Fonts, label, Styles.Tiny);
+        float at = Math.Clamp(from, area.Left, area.Right - width);
+        if (best.Seconds >= ride.DurationSeconds * LongestMarkedShare || at < free)
+            return free;
+        ink.Line(from, y, to, y, Palette.Ink, 0.6f);
+        ink.Line(from, y - 2, from, y, Palette.Ink, 0.6f);
+        ink.Line(to, y - 2, to, y, Palette.Ink, 0.6f);
+        ink.Text(label, Styles.Tiny, at, y - 3.5f);
+        return Math.Max(to, at + width) + 6;
     }
 
     private void DrawBands(Ink ink, SKRect area, Func<double, float> y, double threshold, double top)

@@ -16,6 +16,9 @@ internal sealed class WeekPlot : IDisposable
     private const float BottomRoom = 13;
     private const float TopRoom = 5;
     private readonly ImmutableArray<HistoryEntry> history;
+    private readonly double[] values;
+    private readonly double[] weeks;
+    private readonly int decimals;
 
     /// <param name="history">Weeks, oldest first.</param>
     /// <param name="low">Bottom of the value axis.</param>
@@ -25,18 +28,27 @@ internal sealed class WeekPlot : IDisposable
     {
         InterResolver.Register();
         this.history = history;
+        values = [.. Values(low, high, step)];
+        weeks = [.. Weeks()];
+        decimals = step < 1 || step != Math.Round(step) ? 1 : 0;
         Plot = new Plot();
         Plot.RenderManager.RenderActions.RemoveAll(action =>
             action is ScottPlot.Rendering.RenderActions.ClearCanvas or ScottPlot.Rendering.RenderActions.RenderBenchmark);
         Plot.FigureBackground.Color = Colors.Transparent;
         Plot.DataBackground.Color = Colors.Transparent;
         Plot.Layout.Fixed(new PixelPadding(LeftRoom, 0, BottomRoom, TopRoom));
-        Plot.Axes.SetLimits(Math.Min(0, history.Length - FewestPlaces) - 0.6, history.Length - 0.4, low, high);
-        Style(low, high, step);
+        Plot.Axes.SetLimits(Math.Min(0, history.Length - FewestPlaces) - 0.65, history.Length - 0.35, low, high);
+        Style();
     }
 
     /// <summary>The library's plot, for adding to.</summary>
     public Plot Plot { get; }
+
+    /// <summary>Short dashes, for a level asked for.</summary>
+    public static LinePattern Dashes => new([3, 2.5f], 0, "dashes");
+
+    /// <summary>Dots, for what is still settling in.</summary>
+    public static LinePattern Dots => new([1.2f, 2], 0, "dots");
 
     /// <summary>A colour of the palette for the chart library.</summary>
     public static Color Of(SKColor colour) => new(colour.Red, colour.Green, colour.Blue, colour.Alpha);
@@ -48,6 +60,10 @@ internal sealed class WeekPlot : IDisposable
         ink.Canvas.ClipRect(new SKRect(area.Left, area.Top, area.Right, area.Bottom + 1));
         Plot.Render(ink.Canvas, new PixelRect(area.Left, area.Right, area.Bottom, area.Top));
         ink.Canvas.Restore();
+        foreach (double value in values)
+            ink.Text(Say.Number(value, decimals), Styles.Tiny, area.Left + LeftRoom - 6, At(0, value).Y + 2.7f, Align.End);
+        foreach (double week in weeks)
+            ink.Text(Say.Month(history[(int)week].StartsOn), Styles.Tiny, At(week, 0).X, area.Bottom - 3, Align.Middle);
     }
 
     /// <summary>Where a value of a week stands, after drawing.</summary>
@@ -66,16 +82,14 @@ internal sealed class WeekPlot : IDisposable
     /// <inheritdoc/>
     public void Dispose() => Plot.Dispose();
 
-    private void Style(double low, double high, double step)
+    private void Style()
     {
         Plot.Axes.Frame(false);
-        Plot.Axes.Left.TickGenerator = Ticks(Values(low, high, step), value => Say.Number(value, step < 1 ? 1 : 0));
-        Plot.Axes.Bottom.TickGenerator = Ticks(Weeks(), week => Say.Month(history[(int)week].StartsOn));
+        Plot.Axes.Left.TickGenerator = Unlabelled(values);
+        Plot.Axes.Bottom.TickGenerator = Unlabelled(weeks);
         foreach (IAxis axis in new IAxis[] { Plot.Axes.Left, Plot.Axes.Bottom })
         {
             axis.TickLabelStyle.FontName = InterResolver.Name;
-            axis.TickLabelStyle.FontSize = Styles.Tiny.Size;
-            axis.TickLabelStyle.ForeColor = Of(Palette.Quiet);
             axis.MajorTickStyle.Length = 0;
             axis.MinorTickStyle.Length = 0;
         }
@@ -98,9 +112,6 @@ internal sealed class WeekPlot : IDisposable
             yield return week;
     }
 
-    private static ScottPlot.TickGenerators.NumericManual Ticks(IEnumerable<double> places, Func<double, string> label)
-    {
-        double[] all = [.. places];
-        return new ScottPlot.TickGenerators.NumericManual(all, [.. all.Select(label)]);
-    }
+    // Labels are the pages' own text, so that every font of the document is cut down alike.
+    private static ScottPlot.TickGenerators.NumericManual Unlabelled(double[] places) => new(places, [.. places.Select(_ => "")]);
 }

@@ -1,3 +1,5 @@
+using RideAudit.Report.Fonts;
+using RideAudit.Report.Text;
 using RideAudit.Review;
 using SkiaSharp;
 
@@ -7,6 +9,8 @@ namespace RideAudit.Report.Look;
 internal static class Bands
 {
     private const float HatchStep = 3.2f;
+    private const float LegendAir = 4;
+    private const float LegendGap = 10;
 
     /// <summary>Names, lowest first.</summary>
     public static readonly string[] Names = ["low", "middle", "high"];
@@ -29,20 +33,23 @@ internal static class Bands
             Hatch(ink, area);
     }
 
-    /// <summary>A row of swatches with their names; returns its width.</summary>
-    public static float Legend(Ink ink, float x, float baseline, Text.TextStyle style)
+    /// <summary>Width of <see cref="Legend"/>, pt.</summary>
+    public static float LegendWidth(FontSet fonts, TextStyle style) =>
+        Names.Sum(name => Side(style) + LegendAir + Shaper.Measure(fonts, name, style)) + (2 * LegendGap);
+
+    /// <summary>A row of swatches with their names.</summary>
+    public static void Legend(Ink ink, float x, float baseline, TextStyle style)
     {
-        float start = x;
         for (int band = 0; band < Names.Length; band++)
         {
-            float side = style.Size * 0.8f;
+            float side = Side(style);
             Fill(ink, new SKRect(x, baseline - side, x + side, baseline), band);
-            x += side + 4;
-            x += ink.Text(Names[band], style, x, baseline) + 10;
+            x += side + LegendAir;
+            x += ink.Text(Names[band], style, x, baseline) + LegendGap;
         }
-
-        return x - 10 - start;
     }
+
+    private static float Side(TextStyle style) => style.Size * 0.8f;
 
     private static void Hatch(Ink ink, SKRect area)
     {

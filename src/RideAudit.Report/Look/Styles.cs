@@ -1,3 +1,4 @@
+using RideAudit.Report.Fonts;
 using RideAudit.Report.Text;
 
 namespace RideAudit.Report.Look;

@@ -1,4 +1,5 @@
 using RideAudit.Report.Flow;
+using RideAudit.Report.Fonts;
 using RideAudit.Report.Look;
 using RideAudit.Report.Text;
 

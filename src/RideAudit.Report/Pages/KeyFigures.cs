@@ -1,4 +1,5 @@
 using RideAudit.Report.Flow;
+using RideAudit.Report.Fonts;
 using RideAudit.Report.Look;
 using RideAudit.Report.Text;
 using RideAudit.Report.Words;
@@ -10,25 +11,27 @@ namespace RideAudit.Report.Pages;
 /// <param name="review">The review.</param>
 /// <param name="fonts">Fonts.</param>
 /// <param name="width">Width, pt.</param>
-internal sealed class KeyFigures(ReviewDocument review, FontSet fonts, float width) : Block
+/// <param name="density">How closely it is set.</param>
+internal sealed class KeyFigures(ReviewDocument review, FontSet fonts, float width, Density density) : Block
 {
     private static readonly TextStyle Large = new(Weight.SemiBold, 20, Palette.Ink);
 
     /// <inheritdoc/>
-    public override float Height => 66;
+    public override float Height => density.Compact ? 61 : 66;
 
     /// <inheritdoc/>
     public override void Draw(Ink ink, float x, float y)
     {
         ink.Hairline(x, x + width, y);
         (string Figure, string Name, string Context)[] figures = [Hours(), Stress(), Ramp(), Longest()];
+        float top = y + (density.Compact ? 0 : 2);
         float column = width / figures.Length;
         for (int i = 0; i < figures.Length; i++)
         {
             float left = x + (i * column);
-            ink.Text(figures[i].Figure, Large, left, y + 27);
-            TextLine.Fit(fonts, figures[i].Name, Styles.Body, column - 6).Draw(ink, left, y + 42);
-            TextLine.Fit(fonts, figures[i].Context, Styles.Quiet, column - 6).Draw(ink, left, y + 55);
+            ink.Text(figures[i].Figure, Large, left, top + 25);
+            TextLine.Fit(fonts, figures[i].Name, Styles.Body, column - 6).Draw(ink, left, top + 40);
+            TextLine.Fit(fonts, figures[i].Context, Styles.Quiet, column - 6).Draw(ink, left, top + 53);
         }
 
         ink.Hairline(x, x + width, y + Height);

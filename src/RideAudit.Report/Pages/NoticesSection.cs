@@ -1,4 +1,5 @@
 using RideAudit.Report.Flow;
+using RideAudit.Report.Fonts;
 using RideAudit.Report.Look;
 using RideAudit.Report.Text;
 using RideAudit.Review;
@@ -30,6 +31,7 @@ internal sealed class NoticesSection(ReviewDocument review, FontSet fonts, float
             new("file", 0, file - Gap), new("problem", file, problem - Gap), new("what was done", file + problem, width - file - problem),
         ];
         RowBlock heads = RowBlock.Heads(fonts, columns, width);
+        yield return new GapBlock(4) { KeepWithNext = true };
         yield return heads;
         foreach (NoticeEntry notice in review.Notices)
             yield return Row(notice, columns, heads);

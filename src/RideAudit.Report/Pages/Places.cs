@@ -10,4 +10,7 @@ internal static class Places
 
     /// <summary>A ride's strip, counted from 0 in the order of the review.</summary>
     public static string Ride(int index) => "ride-" + (index + 1).ToString(CultureInfo.InvariantCulture);
+
+    /// <summary>A place that the outline leads to.</summary>
+    public static string Outline(int page, int item) => string.Create(CultureInfo.InvariantCulture, $"at-{page + 1}-{item + 1}");
 }

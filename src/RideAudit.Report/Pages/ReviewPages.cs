@@ -1,4 +1,5 @@
 using RideAudit.Report.Flow;
+using RideAudit.Report.Fonts;
 using RideAudit.Report.Look;
 using RideAudit.Report.Notes;
 using RideAudit.Report.Text;
@@ -8,7 +9,7 @@ using RideAudit.Review;
 namespace RideAudit.Report.Pages;
 
 /// <summary>A review set on pages, ready to draw in any order.</summary>
-internal sealed class ReviewPages
+internal sealed class ReviewPages : IPages
 {
     private readonly ReviewDocument review;
     private readonly FontSet fonts;
@@ -24,35 +25,47 @@ internal sealed class ReviewPages
         flow = Flow();
     }
 
-    /// <summary>The paper.</summary>
+    /// <inheritdoc/>
     public Sheet Sheet { get; }
 
-    /// <summary>Number of pages.</summary>
+    /// <inheritdoc/>
     public int Count => 1 + flow.Count;
 
-    /// <summary>Lines of the outline: title, page from 0, distance of the place from the page's top, pt.</summary>
-    public IEnumerable<(string Title, int Page, float Y)> Outline()
+    /// <inheritdoc/>
+    public IEnumerable<OutlineLine> Outline
     {
-        yield return ("The week", 0, Sheet.Top);
-        for (int page = 0; page < flow.Count; page++)
+        get
         {
-            foreach (Placed item in flow[page].Where(item => item.Block.Outline is not null))
-                yield return (item.Block.Outline!, page + 1, item.Y);
+            yield return new OutlineLine("The week", Places.Outline(0, 0));
+            for (int page = 0; page < flow.Count; page++)
+            {
+                for (int i = 0; i < flow[page].Count; i++)
+                {
+                    if (flow[page][i].Block.Outline is { } title)
+                        yield return new OutlineLine(title, Places.Outline(page + 1, i));
+                }
+            }
         }
     }
 
-    /// <summary>Draws a page, counted from 0.</summary>
+    /// <inheritdoc/>
     public void Draw(int page, Ink ink)
     {
         if (page == 0)
         {
+            ink.Anchor(Sheet.Left, Sheet.Top, Places.Outline(0, 0));
             first.Draw(ink, Count);
             return;
         }
 
         DrawFurniture(page, ink);
-        foreach (Placed item in flow[page - 1])
-            item.Block.Draw(ink, Sheet.Left, item.Y);
+        for (int i = 0; i < flow[page - 1].Count; i++)
+        {
+            (Block block, float y) = flow[page - 1][i];
+            if (block.Outline is not null)
+                ink.Anchor(Sheet.Left, y, Places.Outline(page, i));
+            block.Draw(ink, Sheet.Left, y);
+        }
     }
 
     private IReadOnlyList<IReadOnlyList<Placed>> Flow()

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using RideAudit.Report.Charts;
 using RideAudit.Report.Flow;
+using RideAudit.Report.Fonts;
 using RideAudit.Report.Look;
 using RideAudit.Report.Text;
 using RideAudit.Report.Words;
@@ -12,10 +13,13 @@ namespace RideAudit.Report.Pages;
 internal sealed class RideStrip : Block
 {
     private const float Air = 6;
-    private const float TraceDepth = 78;
+    private const float PowerDepth = 82;
+    private const float HeartDepth = 42;
+    private const float AxisDepth = 15;
     private readonly RideEntry ride;
     private readonly int index;
     private readonly float width;
+    private readonly float traceDepth;
     private readonly TextLine title;
     private readonly TextLine file;
     private readonly List<TextLine> facts;
@@ -29,11 +33,12 @@ internal sealed class RideStrip : Block
         title = TextLine.Of(fonts, [new Span(Title(ride), Styles.Strong), new Span(Measures(ride), Styles.Body)]);
         file = TextLine.Fit(fonts, ride.File, Styles.Small, Math.Max(60, width - title.Width - 14));
         facts = LineBreaker.Break(fonts, Facts(ride), width);
-        chart = ride.Trace is { } trace && TraceChart.HasSomething(trace) ? new TraceChart(ride, trace, cuts, width, TraceDepth) : null;
+        traceDepth = ride.Trace is { Power30W.IsEmpty: true } ? HeartDepth : PowerDepth;
+        chart = ride.Trace is { } trace && TraceChart.HasSomething(trace) ? new TraceChart(ride, trace, cuts, width, traceDepth) : null;
     }
 
     /// <inheritdoc/>
-    public override float Height => Air + title.Leading + 2 + (chart is null ? 0 : TraceDepth + 13) + facts.Sum(line => line.Leading);
+    public override float Height => Air + title.Leading + 2 + (chart is null ? 0 : traceDepth + AxisDepth) + facts.Sum(line => line.Leading);
 
     /// <inheritdoc/>
     public override void Draw(Ink ink, float x, float y)
@@ -47,7 +52,7 @@ internal sealed class RideStrip : Block
         if (chart is not null)
         {
             chart.Draw(ink, x, y);
-            y += TraceDepth + 13;
+            y += traceDepth + AxisDepth;
         }
 
         foreach (TextLine line in facts)

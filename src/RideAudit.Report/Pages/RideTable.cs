@@ -1,4 +1,5 @@
 using RideAudit.Report.Flow;
+using RideAudit.Report.Fonts;
 using RideAudit.Report.Look;
 using RideAudit.Report.Text;
 using RideAudit.Report.Words;
@@ -17,6 +18,7 @@ internal sealed class RideTable(ReviewDocument review, FontSet fonts, float widt
     {
         Column[] columns = Columns();
         RowBlock heads = RowBlock.Heads(fonts, columns, width);
+        yield return new GapBlock(6) { KeepWithNext = true };
         yield return heads;
         for (int i = 0; i < review.Rides.Length; i++)
             yield return new RowBlock(fonts, columns, Row(review.Rides[i], i), width) { RunningHead = heads };

@@ -1,4 +1,5 @@
 using RideAudit.Report.Flow;
+using RideAudit.Report.Fonts;
 using RideAudit.Report.Look;
 using RideAudit.Report.Text;
 using RideAudit.Report.Words;
@@ -13,7 +14,7 @@ namespace RideAudit.Report.Pages;
 /// <param name="width">Width, pt.</param>
 internal sealed class RulesSection(ReviewDocument review, FontSet fonts, float width)
 {
-    private const float Indent = 92;
+    private const float Indent = 82;
 
     /// <summary>The section's blocks.</summary>
     public IEnumerable<Block> Blocks()
@@ -39,27 +40,37 @@ internal sealed class RulesSection(ReviewDocument review, FontSet fonts, float w
     private IEnumerable<Block> Of(Finding finding)
     {
         List<Block> lines = [.. Lines(finding)];
-        yield return new FindingHead(finding, fonts, width, Indent) { SpaceBefore = 9, KeepWithNext = true };
-        for (int i = 0; i < lines.Count; i++)
-            yield return lines[i];
+        Span[] source = [new Span(Source(finding), Styles.Small)];
+        bool bare = lines.Count == 0;
+        yield return new FindingHead(finding, bare ? source : [], fonts, width, Indent) { SpaceBefore = 7, KeepWithNext = !bare };
+        if (bare)
+            yield break;
+        foreach (Block line in lines)
+            yield return line;
+        yield return Line(source, false);
     }
 
     private IEnumerable<Block> Lines(Finding finding)
     {
-        float room = width - Indent;
         if (finding.Reason is { } reason)
-            yield return Line([new Span("Not judged: ", Styles.SmallStrong), new Span(reason, Styles.SmallInk)], room, true);
-        foreach (Occurrence occurrence in finding.Occurrences)
-            yield return Line(Of(occurrence), room, true);
+            yield return Line([new Span("Not judged: ", Styles.SmallStrong), new Span(reason, Styles.SmallInk)], true);
+        foreach (Occurrence occurrence in finding.Occurrences.Where(occurrence => !IsBlank(occurrence)))
+            yield return Line(Of(occurrence), true);
         if (finding.WouldHaveKept is { } kept)
-            yield return Line([new Span("Would have kept it: ", Styles.SmallStrong), new Span(kept, Styles.SmallInk)], room, true);
-        string limits = finding.Limits.IsEmpty ? "" : $"Limits: {RuleWords.Numbers(finding.Limits)}. ";
-        string grade = RuleWords.Grade(finding.Evidence);
-        string source = finding.Source.StartsWith(grade, StringComparison.OrdinalIgnoreCase) ? Say.Capital(finding.Source) : $"{Say.Capital(grade)}: {finding.Source}";
-        yield return Line([new Span(limits + source.TrimEnd('.') + ".", Styles.Small)], room, false);
+            yield return Line([new Span("Would have kept it: ", Styles.SmallStrong), new Span(kept, Styles.SmallInk)], true);
     }
 
-    private TextBlock Line(IEnumerable<Span> spans, float room, bool keep) => new(fonts, spans, room) { Indent = Indent, KeepWithNext = keep };
+    private static bool IsBlank(Occurrence occurrence) => occurrence.Dates.IsEmpty && occurrence.Numbers.IsEmpty && occurrence.Rides.IsEmpty;
+
+    private static string Source(Finding finding)
+    {
+        string limits = finding.Limits.IsEmpty ? "" : $"Limits: {RuleWords.Numbers(finding.Limits)}. ";
+        string grade = RuleWords.Grade(finding.Evidence);
+        bool named = finding.Source.StartsWith(grade, StringComparison.OrdinalIgnoreCase);
+        return limits + (named ? Say.Capital(finding.Source) : $"{Say.Capital(grade)}: {finding.Source}").TrimEnd('.') + ".";
+    }
+
+    private TextBlock Line(IEnumerable<Span> spans, bool keep) => new(fonts, spans, width - Indent) { Indent = Indent, KeepWithNext = keep };
 
     private IEnumerable<Span> Of(Occurrence occurrence)
     {

@@ -1,4 +1,5 @@
 using RideAudit.Report.Flow;
+using RideAudit.Report.Fonts;
 using RideAudit.Report.Look;
 using RideAudit.Report.Text;
 
@@ -10,7 +11,7 @@ namespace RideAudit.Report.Pages;
 /// <param name="width">Width, pt.</param>
 internal sealed class SectionHead(FontSet fonts, string text, float width) : Block
 {
-    private readonly List<TextLine> lines = LineBreaker.Break(fonts, [new Span(text, Styles.Section)], width);
+    private readonly List<TextLine> lines = LineBreaker.Balance(fonts, new Span(text, Styles.Section), width);
 
     /// <summary>Named place at the heading; null when nothing leads here.</summary>
     public string? Anchor { get; init; }

@@ -1,4 +1,5 @@
 using RideAudit.Report.Flow;
+using RideAudit.Report.Fonts;
 using RideAudit.Report.Look;
 using RideAudit.Report.Text;
 using RideAudit.Review;
@@ -9,18 +10,18 @@ namespace RideAudit.Report.Pages;
 internal sealed class SpacingKey : Block
 {
     private const string Reading =
-        "Width is time, height is intensity ratio squared, so area is training stress (the figure on top). Bands are sorted, not in the order ridden.";
+        "Width: time. Height: intensity ratio squared. Area: stress. Bands sorted, not as ridden.";
 
+    private const float LegendGap = 14;
     private readonly List<TextLine> lines;
     private readonly float legendWidth;
-    private readonly bool open;
 
     public SpacingKey(ReviewDocument review, FontSet fonts, float width)
     {
-        open = review.Rides.Any(ride => ride.IntensityRatio is null);
-        legendWidth = 150;
-        string text = open ? Reading + " Open block: no power, height from stress per hour; dashed: no stress known." : Reading;
-        lines = LineBreaker.Break(fonts, [new Span(text, Styles.Small)], width - legendWidth);
+        bool open = review.Rides.Any(ride => ride.IntensityRatio is null);
+        legendWidth = Bands.LegendWidth(fonts, Styles.Small);
+        string text = open ? Reading + " Open block: no power, height from stress per hour; dashed: stress unknown." : Reading;
+        lines = LineBreaker.Break(fonts, [new Span(text, Styles.Small)], width - legendWidth - LegendGap);
         Width = width;
     }
 
@@ -39,6 +40,6 @@ internal sealed class SpacingKey : Block
             baseline += line.Leading;
         }
 
-        Bands.Legend(ink, x + Width - legendWidth + 22, y + lines[0].Ascent, Styles.Small);
+        Bands.Legend(ink, x + Width - legendWidth, y + lines[0].Ascent, Styles.Small);
     }
 }

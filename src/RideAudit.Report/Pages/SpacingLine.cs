@@ -1,6 +1,6 @@
 using RideAudit.Report.Flow;
+using RideAudit.Report.Fonts;
 using RideAudit.Report.Look;
-using RideAudit.Report.Text;
 using RideAudit.Report.Words;
 using RideAudit.Review;
 using SkiaSharp;
@@ -12,7 +12,8 @@ namespace RideAudit.Report.Pages;
 internal sealed class SpacingLine : Block
 {
     private const float KeyWidth = 66;
-    private const float SpanDepth = 40;
+    private const float DeepSpans = 40;
+    private const float NoSpans = 6;
     private const float CaptionDepth = 46;
     private const float LabelDepth = 15;
     private const double QuietestDayHours = 2.75;
@@ -37,8 +38,9 @@ internal sealed class SpacingLine : Block
         dayWidth = (width - KeyWidth) / 7;
         double busiest = review.Week.Days.Select(day => RidesOf(day).Sum(ride => ride.DurationSeconds) / 3600.0).DefaultIfEmpty(0).Max();
         hourWidth = (float)(dayWidth / Math.Max(QuietestDayHours, busiest));
+        float spans = review.Week.Spans.IsEmpty ? NoSpans : DeepSpans;
         double tallest = Math.Max(1.0, review.Rides.Select(RideBlock.HeightShare).DefaultIfEmpty(0).Max());
-        unit = (float)((depth - SpanDepth - CaptionDepth - LabelDepth) / tallest);
+        unit = (float)((depth - spans - CaptionDepth - LabelDepth) / tallest);
     }
 
     /// <inheritdoc/>

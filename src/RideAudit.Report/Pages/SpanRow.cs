@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using RideAudit.Report.Fonts;
 using RideAudit.Report.Look;
 using RideAudit.Report.Text;
 using RideAudit.Report.Words;

@@ -1,4 +1,5 @@
 using RideAudit.Report.Flow;
+using RideAudit.Report.Fonts;
 using RideAudit.Report.Look;
 using RideAudit.Report.Text;
 using RideAudit.Report.Words;
@@ -25,6 +26,8 @@ internal sealed class SplitBar : Block
         this.fonts = fonts;
         this.width = width;
         string text = review.Summary.SplitSentence;
+        if (text.Length == 0 && week.SplitByTime is null)
+            text = "No time in bands this week.";
         sentence = text.Length == 0 ? [] : LineBreaker.Break(fonts, [new Span(text, Styles.Quiet)], width);
     }
 

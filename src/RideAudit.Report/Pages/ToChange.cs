@@ -1,5 +1,6 @@
 using System.Globalization;
 using RideAudit.Report.Flow;
+using RideAudit.Report.Fonts;
 using RideAudit.Report.Look;
 using RideAudit.Report.Text;
 using RideAudit.Review;
@@ -10,23 +11,25 @@ namespace RideAudit.Report.Pages;
 internal sealed class ToChange : Block
 {
     private const float Indent = 17;
-    private const float HeadDepth = 18;
-    private const float Gap = 6;
     private static readonly TextStyle Title = new(Weight.SemiBold, 11.5f, Palette.Ink);
     private static readonly TextStyle Number = new(Weight.SemiBold, 11.5f, Palette.Rust);
     private static readonly TextStyle Head = new(Weight.SemiBold, 10.5f, Palette.Ink);
     private readonly List<(List<TextLine> Title, List<TextLine> Detail)> items = [];
     private readonly List<TextLine> held;
+    private readonly float headDepth;
+    private readonly float gap;
     private readonly float width;
 
-    public ToChange(SummaryEntry summary, FontSet fonts, float width)
+    public ToChange(SummaryEntry summary, FontSet fonts, float width, Density density)
     {
         this.width = width;
+        headDepth = density.Compact ? 16 : 18;
+        gap = density.Compact ? 4 : 6;
         foreach (ChangeAdvice advice in summary.ToChange)
         {
             List<TextLine> title = LineBreaker.Break(fonts, [new Span(advice.Title, Title, Places.Rule(advice.Rule))], width - Indent);
             List<TextLine> detail = LineBreaker.Break(fonts, [new Span(advice.Detail, Styles.Quiet)], width - Indent);
-            items.Add((title, detail));
+            items.Add((title, [.. detail.Take(density.DetailLines)]));
         }
 
         string kept = summary.Held.Length == 0 ? "No rule could be kept this week." : string.Join(" · ", summary.Held);
@@ -35,7 +38,7 @@ internal sealed class ToChange : Block
 
     /// <inheritdoc/>
     public override float Height =>
-        (items.Count == 0 ? 0 : HeadDepth + items.Sum(item => Depth(item.Title) + Depth(item.Detail) + Gap)) + 8 + Depth(held);
+        (items.Count == 0 ? 0 : headDepth + items.Sum(item => Depth(item.Title) + Depth(item.Detail) + gap)) + 8 + Depth(held);
 
     /// <inheritdoc/>
     public override void Draw(Ink ink, float x, float y)
@@ -43,14 +46,14 @@ internal sealed class ToChange : Block
         if (items.Count > 0)
         {
             ink.Text("To change", Head, x, y + 10);
-            y += HeadDepth;
+            y += headDepth;
         }
 
         for (int i = 0; i < items.Count; i++)
         {
             ink.Text((i + 1).ToString(CultureInfo.InvariantCulture), Number, x, y + Number.Ascent);
             y = Lines(ink, items[i].Title, x + Indent, y);
-            y = Lines(ink, items[i].Detail, x + Indent, y) + Gap;
+            y = Lines(ink, items[i].Detail, x + Indent, y) + gap;
         }
 
         ink.Hairline(x, x + width, y + 1);

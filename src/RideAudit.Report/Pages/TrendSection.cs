@@ -1,10 +1,11 @@
 using System.Collections.Immutable;
 using RideAudit.Report.Charts;
 using RideAudit.Report.Flow;
+using RideAudit.Report.Fonts;
 using RideAudit.Report.Look;
-using RideAudit.Report.Text;
 using RideAudit.Report.Words;
 using RideAudit.Review;
+using RideAudit.Rules;
 
 namespace RideAudit.Report.Pages;
 
@@ -22,10 +23,16 @@ internal sealed class TrendSection(ReviewDocument review, FontSet fonts, Sheet s
     {
         float width = sheet.ContentWidth;
         string head = Weeks.Length == 1 ? "The first week" : $"The last {Weeks.Length} weeks";
-        yield return new SectionHead(fonts, Weeks.IsEmpty ? "The weeks" : head, width) { StartsPage = true, KeepWithNext = true, Outline = "The trend" };
+        yield return new SectionHead(fonts, Weeks.IsEmpty ? "The weeks" : head, width) { SpaceBefore = 24, KeepWithNext = true, Outline = "The trend" };
         if (Weeks.IsEmpty)
         {
             yield return new TextBlock(fonts, "No week to show yet.", Styles.Body, width);
+            yield break;
+        }
+
+        if (Weeks.Length == 1)
+        {
+            yield return new TextBlock(fonts, OneWeek(), Styles.Body, width);
             yield break;
         }
 
@@ -37,10 +44,14 @@ internal sealed class TrendSection(ReviewDocument review, FontSet fonts, Sheet s
         yield return Chart(Longest(), depth, ChartGap);
     }
 
+    private string OneWeek() =>
+        $"There is one week of rides so far, so there is no trend to draw: {Say.Unit(review.Week.Hours, 1, "h")}, {Say.Number(review.Week.Stress)} points of training stress, "
+        + $"chronic load {Say.Number(review.Week.ChronicLoad, 1)} at the week’s end, longest ride {Say.Clock(review.Week.LongestRideSeconds)}.";
+
     private TrendChart Chart(TrendTopic topic, float depth, float gap) => new(review, topic, fonts, sheet.ContentWidth, depth) { SpaceBefore = gap };
 
     private string Title(string rule, string otherwise) =>
-        review.Findings.FirstOrDefault(finding => finding.Rule == rule)?.Sentence ?? otherwise;
+        review.Findings.FirstOrDefault(finding => finding.Rule == rule && finding.Verdict != Verdict.NotJudged)?.Sentence ?? otherwise;
 
     private HoursTopic Hours()
     {
@@ -53,11 +64,11 @@ internal sealed class TrendSection(ReviewDocument review, FontSet fonts, Sheet s
         $"Training stress {Say.Number(review.Week.Stress)} points this week", $"Training stress a week, points. {Range(week => week.Stress, 0, "points")}", week => week.Stress, 0);
 
     private string LoadCaption() =>
-        $"Chronic load at each week's end, points a day, a mean that forgets over 42 days; dotted while it settles in. {Range(week => week.ChronicLoad, 1, "points")}";
+        $"Chronic load at each week’s end, points a day, a mean that forgets over 42 days; dotted while it settles in. {Range(week => week.ChronicLoad, 1, "points")}";
 
     private BarTopic Ramp() => new(
-        $"Chronic load changed by {Say.Change(review.Week.RampPerWeek)} points this week", $"Ramp: the week's change in chronic load, points. {Range(week => week.RampPerWeek, 1, "points")}",
-        week => week.RampPerWeek, 1) { Ticks = 2 };
+        $"Chronic load changed by {Say.Change(review.Week.RampPerWeek)} points this week", $"Ramp: the week’s change in chronic load, points. {Range(week => week.RampPerWeek, 1, "points")}",
+        week => week.RampPerWeek, 1) { Ticks = 3 };
 
     private BarTopic Longest()
     {

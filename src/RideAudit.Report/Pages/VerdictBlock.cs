@@ -1,4 +1,5 @@
 using RideAudit.Report.Flow;
+using RideAudit.Report.Fonts;
 using RideAudit.Report.Look;
 using RideAudit.Report.Text;
 using RideAudit.Review;
@@ -19,9 +20,9 @@ internal sealed class VerdictBlock : Block
     public VerdictBlock(SummaryEntry summary, FontSet fonts, float width)
     {
         TextStyle style = new(Weight.SemiBold, LargeSize, Palette.Ink);
-        headline = LineBreaker.Break(fonts, [new Span(summary.Headline, style)], width);
+        headline = Headline(summary.Headline, style, fonts, width);
         if (headline.Count > 2)
-            headline = LineBreaker.Break(fonts, [new Span(summary.Headline, style with { Size = SmallSize })], width);
+            headline = Headline(summary.Headline, style with { Size = SmallSize }, fonts, width);
         subline = LineBreaker.Break(fonts, [new Span(summary.Subline, Styles.Quiet with { Size = SublineSize })], width - MarkRoom);
         worst = summary.Broken > 0 ? Rules.Verdict.Broken
             : summary.Watch > 0 ? Rules.Verdict.Watch
@@ -49,6 +50,24 @@ internal sealed class VerdictBlock : Block
             y += line.Leading;
         }
     }
+
+    private static List<TextLine> Headline(string text, TextStyle style, FontSet fonts, float width)
+    {
+        List<TextLine> balanced = LineBreaker.Balance(fonts, new Span(text, style), width);
+        if (balanced.Count != 2)
+            return balanced;
+        List<TextLine>? best = null;
+        for (int comma = text.IndexOf(", ", StringComparison.Ordinal); comma > 0; comma = text.IndexOf(", ", comma + 1, StringComparison.Ordinal))
+        {
+            List<TextLine> parted = [TextLine.Of(fonts, text[..(comma + 1)], style), TextLine.Of(fonts, text[(comma + 2)..], style)];
+            if (Widest(parted) <= width && (best is null || Widest(parted) < Widest(best)))
+                best = parted;
+        }
+
+        return best ?? balanced;
+    }
+
+    private static float Widest(List<TextLine> lines) => lines.Max(line => line.Width);
 
     private static float HeadlineLeading(TextLine line) => line.Ascent * 1.22f;
 }

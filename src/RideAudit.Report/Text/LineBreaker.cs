@@ -1,11 +1,14 @@
 using System.Globalization;
 using System.Text;
+using RideAudit.Report.Fonts;
 
 namespace RideAudit.Report.Text;
 
 /// <summary>Breaks text into lines of a width: at spaces, between ideographs, and inside a word only when the word alone is too long.</summary>
 internal static class LineBreaker
 {
+    private const int BalanceSteps = 7;
+
     /// <summary>At least one line, none wider than <paramref name="width"/> (pt).</summary>
     public static List<TextLine> Break(FontSet fonts, IEnumerable<Span> spans, float width)
     {
@@ -30,6 +33,24 @@ internal static class LineBreaker
 
         if (current.Count > 0 || lines.Count == 0)
             lines.Add(Close(fonts, current));
+        return lines;
+    }
+
+    /// <summary>As <see cref="Break"/>, with lines of about one length: for headings.</summary>
+    public static List<TextLine> Balance(FontSet fonts, Span span, float width)
+    {
+        List<TextLine> lines = Break(fonts, [span], width);
+        float low = width / Math.Max(1, lines.Count), high = width;
+        for (int step = 0; step < BalanceSteps && lines.Count > 1; step++)
+        {
+            float middle = (low + high) / 2;
+            List<TextLine> narrower = Break(fonts, [span], middle);
+            if (narrower.Count == lines.Count)
+                (lines, high) = (narrower, middle);
+            else
+                low = middle;
+        }
+
         return lines;
     }
 
@@ -72,7 +93,7 @@ internal static class LineBreaker
         while (elements.MoveNext())
         {
             string element = elements.GetTextElement();
-            bool opens = (before == " " && element != " ") || IsIdeograph(element) || IsIdeograph(before);
+            bool opens = (before == " " && element != " ") || IsIdeograph(element) || IsIdeograph(before) || before == "/";
             if (opens && piece.Length > 0 && element != " " && !IsClosing(element))
             {
                 yield return piece.ToString();

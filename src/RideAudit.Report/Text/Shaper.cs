@@ -1,8 +1,10 @@
 using System.Globalization;
 using System.Text;
 using HarfBuzzSharp;
+using RideAudit.Report.Fonts;
 using SkiaSharp;
 using Buffer = HarfBuzzSharp.Buffer;
+using Face = RideAudit.Report.Fonts.Face;
 
 namespace RideAudit.Report.Text;
 
@@ -80,6 +82,6 @@ internal static class Shaper
             x += places[i].XAdvance * scale;
         }
 
-        return new GlyphRun(face.Typeface, glyphs, positions, x);
+        return new GlyphRun(face, glyphs, positions, x);
     }
 }

@@ -1,3 +1,4 @@
+using RideAudit.Report.Fonts;
 using SkiaSharp;
 
 namespace RideAudit.Report.Text;

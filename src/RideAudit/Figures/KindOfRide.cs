@@ -10,6 +10,9 @@ public static class KindOfRide
     /// <summary>Rides shorter than this have no kind, s.</summary>
     public const double ShortestRideSeconds = 600;
 
+    /// <summary>Wider than any rounding of binary fractions, finer than any figure shown: a ride exactly on a limit is inside it.</summary>
+    private const double Rounding = 1e-9;
+
     /// <summary>Kind from power.</summary>
     /// <param name="timerSeconds">Timer time, s.</param>
     /// <param name="bands">Bands from power.</param>
@@ -29,11 +32,11 @@ public static class KindOfRide
             || Amounts(aboveThreshold.AllSeconds, limits.AboveThresholdMinutes, limits.HighLeastShare, powered))
             return RideKind.High;
         if (Amounts(atThresholdShare.SustainedSeconds, limits.ThresholdMinutes, limits.ThresholdLeastShare, powered)
-            || (timerSeconds >= limits.MixedLeastMinutes * 60 && bands.AboveLow >= limits.MixedShare * powered))
+            || (timerSeconds >= limits.MixedLeastMinutes * 60 && bands.AboveLow >= limits.MixedShare * powered - Rounding))
             return RideKind.Threshold;
         if (IsLong(timerSeconds, bands, limits))
             return RideKind.Long;
-        return timerSeconds <= limits.RecoveryMinutes * 60 && intensityRatio * 100 <= limits.RecoveryPowerPercent
+        return timerSeconds <= limits.RecoveryMinutes * 60 && intensityRatio * 100 <= limits.RecoveryPowerPercent + Rounding
             ? RideKind.Recovery
             : RideKind.Endurance;
     }
@@ -54,14 +57,14 @@ public static class KindOfRide
             return RideKind.Threshold;
         if (IsLong(timerSeconds, bands, limits))
             return RideKind.Long;
-        return timerSeconds <= limits.RecoveryMinutes * 60 && 100 * meanBpm <= limits.RecoveryHeartRatePercent * thresholdBpm
+        return timerSeconds <= limits.RecoveryMinutes * 60 && 100 * meanBpm <= limits.RecoveryHeartRatePercent * thresholdBpm + Rounding
             ? RideKind.Recovery
             : RideKind.Endurance;
     }
 
     private static bool Amounts(double seconds, double minutes, double share, double powered) =>
-        seconds >= minutes * 60 && seconds >= share * powered;
+        seconds >= minutes * 60 - Rounding && seconds >= share * powered - Rounding;
 
     private static bool IsLong(double timerSeconds, BandSeconds bands, Limits limits) =>
-        timerSeconds >= limits.LongRideHours * 3600 && bands.LowShare >= limits.LongRideLowShare;
+        timerSeconds >= limits.LongRideHours * 3600 - Rounding && bands.LowShare >= limits.LongRideLowShare - Rounding;
 }

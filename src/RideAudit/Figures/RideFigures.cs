@@ -62,16 +62,16 @@ public sealed record RideFigures
     /// <summary>Seconds in the power zones; all 0 without power and threshold.</summary>
     public ZoneSeconds Zones { get; init; }
 
-    /// <summary>Time at or above 84 % of threshold power; null without power and threshold.</summary>
+    /// <summary>Time at or above the threshold share, 84 % of threshold power by default; null without power and threshold.</summary>
     public SustainedTime? AtThresholdShare { get; init; }
 
-    /// <summary>Time at or above 91 % of threshold power; null without power and threshold.</summary>
+    /// <summary>Time at or above the high share, 91 % of threshold power by default; null without power and threshold.</summary>
     public SustainedTime? AtHighShare { get; init; }
 
-    /// <summary>Time at or above 106 % of threshold power; null without power and threshold.</summary>
+    /// <summary>Time at or above the share beyond threshold, 106 % of threshold power by default; null without power and threshold.</summary>
     public SustainedTime? AboveThreshold { get; init; }
 
-    /// <summary>Best mean powers at 5 s, 1, 5, 12, 20, 60 min, as far as the ride holds them.</summary>
+    /// <summary>Best mean powers at 5 s, 1, 3, 5, 12, 20, 60 min, as far as the ride holds them.</summary>
     public ImmutableArray<BestPower> Bests { get; init; } = [];
 
     /// <summary>Mean heart rate, bpm; null without heart rate.</summary>

@@ -4,7 +4,10 @@ using RideAudit.Units;
 namespace RideAudit.Figures;
 
 /// <summary>Takes out power values that no rider produced.</summary>
-/// <remarks>Above 2,500 W; or a lone second above three times both its neighbours and above three times threshold power. Real sprints last longer and stay. Common practice, no source.</remarks>
+/// <remarks>
+/// Above 2,500 W; or a lone second above three times both its neighbours and above three times threshold power. Real sprints last longer and stay.
+/// A spike is missing power, and missing power of up to 3 s holds the last value. Common practice, no source.
+/// </remarks>
 public static class SpikeFilter
 {
     /// <summary>Power above this is a fault, W.</summary>
@@ -16,7 +19,7 @@ public static class SpikeFilter
     /// <summary>Cleans the power of a grid.</summary>
     /// <param name="grid">The grid; it is not changed.</param>
     /// <param name="threshold">Threshold power; without it only the absolute limit applies.</param>
-    /// <returns>The power with spikes missing (the grid's own array when there are none), and how many there were; null without power.</returns>
+    /// <returns>The power without spikes (the grid's own array when there are none), and how many seconds of them there were; null without power.</returns>
     public static (float[] PowerW, int Spikes)? Clean(SampleGrid grid, Watts? threshold)
     {
         if (grid.PowerW is not { } power)
@@ -32,7 +35,26 @@ public static class SpikeFilter
                 cleaned[i] = float.NaN;
                 spikes++;
             }
+        if (cleaned is not null)
+            foreach (var segment in grid.Segments)
+                HoldOverSpikes(cleaned.AsSpan(segment.Start, segment.Length), power.AsSpan(segment.Start, segment.Length));
         return (cleaned ?? power, spikes);
+    }
+
+    private static void HoldOverSpikes(Span<float> cleaned, ReadOnlySpan<float> power)
+    {
+        for (var start = 1; start < cleaned.Length; start++)
+        {
+            if (!float.IsNaN(cleaned[start]) || float.IsNaN(cleaned[start - 1]))
+                continue;
+            var end = start;
+            var onlySpikes = true;
+            for (; end < cleaned.Length && float.IsNaN(cleaned[end]); end++)
+                onlySpikes &= !float.IsNaN(power[end]);
+            if (onlySpikes && end - start <= GridBuilder.LongestHeldPowerSeconds)
+                cleaned[start..end].Fill(cleaned[start - 1]);
+            start = end;
+        }
     }
 
     private static bool IsLone(float[] power, int i, GridSegment segment, Watts? threshold) =>

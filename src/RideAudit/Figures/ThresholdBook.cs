@@ -31,8 +31,9 @@ public sealed class ThresholdBook
         _powers = [.. rider.Thresholds.Where(t => t.Power is not null)];
         _heartRates = [.. rider.Thresholds.Where(t => t.HeartRateBpm is not null)];
         _powered = new(() => [.. rides
-            .Where(r => r.Grid.PowerW is not null)
-            .Select(r => new PoweredRide(r.StartsAt.ToInstant(), r.Date, BestTwentyMinutes(r)))
+            .Select(r => (Ride: r, Power: UsablePower(r)))
+            .Where(r => r.Power is not null)
+            .Select(r => new PoweredRide(r.Ride.StartsAt.ToInstant(), r.Ride.Date, BestTwentyMinutes(r.Power!)))
             .OrderBy(r => r.Start)]);
     }
 
@@ -66,9 +67,15 @@ public sealed class ThresholdBook
                 before.Length, Period.DaysBetween(before[0].Date, ride.Date));
     }
 
-    private static double? BestTwentyMinutes(Ride ride)
+    /// <summary>Power of a ride that has it for at least half of its time: less is not used for anything.</summary>
+    private static float[]? UsablePower(Ride ride) =>
+        SpikeFilter.Clean(ride.Grid, null) is var (power, _)
+        && SampleGrid.CountValues(power) >= FigureBuilder.UsableCoverage * ride.TimerSeconds
+            ? power
+            : null;
+
+    private static double? BestTwentyMinutes(float[] power)
     {
-        var power = SpikeFilter.Clean(ride.Grid, null)!.Value.PowerW;
         var best = BestPowers.Of(power, [1200]);
         return best.IsEmpty ? null : best[0].MeanW;
     }

@@ -31,7 +31,7 @@ internal static class PlanSection
             Weeks = (int?)section.Number("weeks", 1, 104, "weeks", whole: true),
             Days = [.. section.Choices("days", Weekdays).Order()],
         };
-        if (section.Has("days") && plan.Days.IsEmpty)
+        if (section.IsEmptyList("days"))
             section.AddAt(section.PlaceOf("days"), "no day to ride on", "days: at least one weekday, or no such key for any day");
         plan = plan with { LimitOverrides = ReadLimits(section.Table("limits"), section, plan) };
         section.RejectUnknown();
@@ -45,7 +45,7 @@ internal static class PlanSection
         var items = section.Items("band_cuts_percent", Allowed);
         if (items.Count == 0)
         {
-            if (section.Has("band_cuts_percent"))
+            if (section.IsEmptyList("band_cuts_percent"))
                 section.AddAt(section.PlaceOf("band_cuts_percent"), "no two numbers", Allowed);
             return (defaults.LowerBandCutPercent, defaults.UpperBandCutPercent);
         }

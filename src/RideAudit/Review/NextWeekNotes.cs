@@ -11,9 +11,13 @@ internal static class NextWeekNotes
         ImmutableArray<string>.Builder notes, PlanInForce plan, ImmutableArray<WeekFacts> past, ImmutableArray<PlannedDay> days, ExceptionKind? exception)
     {
         var hard = days.Count(d => d.IsHard);
-        notes.Add(hard == 0
-            ? "No hard day fits beside the hours and rest that the plan asks for."
-            : $"{Phrases.Capital(Phrases.Count(hard))} hard {Phrases.Plural(hard, "day", "days")} with at least one easier day between; the plan allows {Phrases.Count(plan.Limits.HighDaysAtMost)} high {Phrases.Plural(plan.Limits.HighDaysAtMost, "day", "days")}.");
+        var allowed = $"the plan allows {Phrases.Count(plan.Limits.HighDaysAtMost)} high {Phrases.Plural(plan.Limits.HighDaysAtMost, "day", "days")}.";
+        notes.Add(hard switch
+        {
+            0 => "No hard day fits beside the hours and the rest that the plan asks for.",
+            1 => $"One hard day; {allowed}",
+            _ => $"{Phrases.Capital(Phrases.Count(hard))} hard days with at least one easier day between; {allowed}",
+        });
         var longRide = days.FirstOrDefault(d => d.Kind == DayKind.Long);
         var asked = plan.Limits.LongRideHours * 60;
         if (exception == ExceptionKind.Lighter)

@@ -10,6 +10,7 @@ namespace RideAudit.Review;
 internal sealed class NextWeekTaste(LocalDate startsOn, ImmutableArray<WeekFacts> past)
 {
     private const int WeeksOfHabit = 6;
+    private const int ShortMinutes = 60;
     private readonly int[] _longHabit = Habit(past, d => d.Kind == DayKind.Long);
     private readonly double _usualRides = past.TakeLast(WeeksOfHabit).Average(w => w.Days.Count(d => d.RideSeconds > 0));
 
@@ -34,7 +35,7 @@ internal sealed class NextWeekTaste(LocalDate startsOn, ImmutableArray<WeekFacts
         if (loadedBefore && day.IsHard)
             cost += 6;
         else if (loadedBefore && day.Minutes > 0)
-            cost += 1;
+            cost += day.Minutes > ShortMinutes ? 1 : 0.25;
         // Among equals the earlier hard day, so that a week that goes wrong has room left.
         return day.IsHard ? cost + 0.01 * i : cost;
     }

@@ -23,6 +23,8 @@ internal static class NoticeWriter
         if (book.Plan.PlannedHoursFromHistory)
             notices.Add(Assumption(string.Create(CultureInfo.InvariantCulture, $"No planned hours in the rider file: {book.Plan.PlannedHours!.Value.To(1):0.0} h is the mean of the {Count(book.Plan.HistoryWeeks)} before.")));
         Thresholds(book, notices);
+        if (UncoveredHours.Sentence(book.Week) is { } uncovered)
+            notices.Add(new NoticeEntry(null, "no stress", null, uncovered));
         foreach (var ride in book.Week.Rides)
             notices.AddRange(ride.Remarks.Select(remark => new NoticeEntry(ride.File, "repair", null, remark)));
         return notices.ToImmutable();

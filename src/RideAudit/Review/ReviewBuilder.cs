@@ -36,6 +36,7 @@ public static class ReviewBuilder
             Rides = [.. book.Week.Rides.Select(r => RideEntries.Of(r, sources[r.File]))],
             Findings = findings,
             SmallestChange = change,
+            Thresholds = ThresholdsWriter.Write(book.Figures, book.Week.EndsOn),
             Notices = NoticeWriter.Write(folder, book),
             Summary = SummaryWriter.Write(week, entry, findings, change),
             BandCutsPercent = [rider.Plan.LowerBandCutPercent, rider.Plan.UpperBandCutPercent],

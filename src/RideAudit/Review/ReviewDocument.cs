@@ -32,6 +32,9 @@ public sealed record ReviewDocument
     /// <summary>The smallest change; null when nothing it looks at is broken.</summary>
     public required SmallestChange? SmallestChange { get; init; }
 
+    /// <summary>Threshold power in force, and what recent rides say beside it; null when no ride has power or a threshold.</summary>
+    public ThresholdsEntry? Thresholds { get; init; }
+
     /// <summary>Files that could not be used, repairs, and assumptions.</summary>
     public required ImmutableArray<NoticeEntry> Notices { get; init; }
 

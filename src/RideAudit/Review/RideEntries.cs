@@ -42,7 +42,7 @@ internal static class RideEntries
 
     private static ImmutableArray<StretchEntry> Stretches(RideFigures ride, Ride source)
     {
-        if (source.Grid.PowerW is not { } power)
+        if (SpikeFilter.Clean(source.Grid, ride.Threshold?.Power) is not var (power, _))
             return [];
         return [.. new[] { ride.AtThresholdShare, ride.AtHighShare }
             .OfType<SustainedTime>()

@@ -7,7 +7,7 @@ namespace RideAudit.Review;
 /// <summary>Orders riders by who needs the coach first.</summary>
 /// <remarks>
 /// The order is our choice: broken rules first, weighed by what they protect; then riders without a review, whose week nobody has seen;
-/// then rules to watch; then the rest. Among equals the label decides, so that the order is the same every time.
+/// then rules to watch, an unexplained week without a ride before the others; then the rest. Among equals the label decides, so that the order is the same every time.
 /// </remarks>
 public static class RosterBuilder
 {
@@ -25,6 +25,7 @@ public static class RosterBuilder
             .Select(r => (Input: r, Entry: Entry(r)))
             .OrderBy(r => Rank(r.Entry))
             .ThenByDescending(r => Weight(r.Entry.Broken))
+            .ThenByDescending(r => r.Input.Review is { Week: { RideCount: 0, Exception: null } })
             .ThenByDescending(r => Weight(r.Entry.Watch))
             .ThenBy(r => r.Entry.Label, StringComparer.Ordinal)
             .ThenBy(r => r.Entry.Folder, StringComparer.Ordinal)

@@ -9,13 +9,17 @@ public static class DuplicateFinder
     public const double SameRidingOverlap = 0.8;
 
     /// <summary>Keeps one recording of each piece of riding: the better power coverage, then the longer, then the first by name.</summary>
+    /// <remarks>
+    /// Overlap is of riding, not of the clock: a second device may record what the first one paused for.
+    /// Coverage is compared in whole percent, so that a few lost seconds do not cost a long recording its place.
+    /// </remarks>
     /// <param name="recordings">In any order.</param>
     /// <returns>The kept ones in order of start, and each one left out beside the one kept for it.</returns>
     public static (ImmutableArray<Recording> Kept, ImmutableArray<(Recording LeftOut, Recording Kept)> LeftOut) Split(
         IEnumerable<Recording> recordings)
     {
         var best = recordings
-            .OrderByDescending(r => Math.Round(r.PowerCoverage, 3))
+            .OrderByDescending(r => Math.Round(r.PowerCoverage, 2))
             .ThenByDescending(r => r.TimerSeconds)
             .ThenBy(r => r.File, StringComparer.Ordinal);
         var kept = new List<Recording>();
@@ -53,10 +57,11 @@ public static class DuplicateFinder
 
     private static bool IsSameRiding(Recording a, Recording b)
     {
-        var start = NodaTime.Instant.Max(a.Start, b.Start);
-        var end = NodaTime.Instant.Min(a.End, b.End);
-        var overlap = (end - start).TotalSeconds;
-        var shorter = Math.Min(a.ElapsedSeconds, b.ElapsedSeconds);
-        return (a.Sport == RideSport.Other) == (b.Sport == RideSport.Other) && shorter > 0 && overlap >= SameRidingOverlap * shorter;
+        if ((a.Sport == RideSport.Other) != (b.Sport == RideSport.Other))
+            return false;
+        var ridesOfA = RunningTime.Of(a);
+        var ridesOfB = RunningTime.Of(b);
+        var shorter = Math.Min(RunningTime.Total(ridesOfA), RunningTime.Total(ridesOfB));
+        return shorter > 0 && RunningTime.Overlap(ridesOfA, ridesOfB) >= SameRidingOverlap * shorter;
     }
 }

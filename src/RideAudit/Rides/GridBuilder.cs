@@ -33,36 +33,41 @@ public static class GridBuilder
         RowPerSecond(samples, intervals, segments, firstRow);
 
         var heart = Lay(samples, track.HeartRateBpm, firstRow, segments, LongestHeldGapSeconds, PlausibleHeartRate, out var refusedHeart);
-        var power = Lay(samples, track.PowerW, firstRow, segments, LongestHeldPowerSeconds, NotNegative, out _);
         var grid = new SampleGrid
         {
             Length = length,
             Segments = segments,
-            PowerW = power is not null && Array.Exists(power, p => p > 0) ? power : null,
+            PowerW = Lay(samples, track.PowerW, firstRow, segments, LongestHeldPowerSeconds, NotNegative, out _),
             HeartRateBpm = heart,
             CadenceRpm = Lay(samples, track.CadenceRpm, firstRow, segments, LongestHeldGapSeconds, NotNegative, out _),
             SpeedMps = Lay(samples, track.SpeedMps, firstRow, segments, LongestHeldGapSeconds, NotNegative, out _),
             AltitudeM = Lay(samples, track.AltitudeM, firstRow, segments, LongestHeldGapSeconds, Any, out _),
             DistanceM = Lay(samples, track.DistanceM, firstRow, segments, LongestHeldGapSeconds, NotNegative, out _),
         };
-        return Time(track, samples, intervals, grid, refusedHeart);
+        return Time(track, samples, intervals, grid, firstRow.Count(r => r >= 0), refusedHeart);
     }
 
     private static GriddedTrack Time(
-        Track track, SecondSamples samples, IReadOnlyList<TimerInterval> intervals, SampleGrid grid, int refusedHeart)
+        Track track, SecondSamples samples, IReadOnlyList<TimerInterval> intervals, SampleGrid grid, int recorded, int refusedHeart)
     {
         var start = intervals.Count > 0 ? intervals[0].Start : samples.Seconds[0];
         var clock = intervals.Count > 0 ? intervals[^1].End - start : 0;
-        var timerFits = track.StoredTimerSeconds is { } stored && FitsGrid(stored, grid.Length);
+        // With timer events a stop may have been lost, without them a silence may have been a lost sensor: the stored total then lies between.
+        var timerFits = track.StoredTimerSeconds is { } stored && (track.TimerEvents.Count > 0
+            ? LiesBetween(stored, recorded, grid.Length)
+            : LiesBetween(stored, grid.Length, clock));
         var timer = timerFits ? track.StoredTimerSeconds!.Value : grid.Length;
-        var elapsedFits = track.StoredElapsedSeconds is { } elapsed && FitsGrid(elapsed, clock) && elapsed >= timer;
+        var elapsedFits = track.StoredElapsedSeconds is { } elapsed && LiesBetween(elapsed, clock, clock) && elapsed >= timer;
         return new GriddedTrack(
             grid, start, timer, elapsedFits ? track.StoredElapsedSeconds!.Value : Math.Max(clock, timer), refusedHeart,
             track.StoredTimerSeconds is not null && !timerFits);
     }
 
-    private static bool FitsGrid(double storedSeconds, long seconds) =>
-        double.IsFinite(storedSeconds) && Math.Abs(storedSeconds - seconds) <= Math.Max(5, 0.02 * seconds);
+    private static bool LiesBetween(double storedSeconds, long least, long most) =>
+        double.IsFinite(storedSeconds)
+        && storedSeconds > 0
+        && storedSeconds >= least - Math.Max(5, 0.02 * least)
+        && storedSeconds <= most + Math.Max(5, 0.02 * most);
 
     private static ImmutableArray<GridSegment> SegmentsOf(IReadOnlyList<TimerInterval> intervals)
     {

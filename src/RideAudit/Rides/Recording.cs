@@ -46,6 +46,8 @@ public sealed record Recording
     /// <summary>The local start.</summary>
     public OffsetDateTime StartsAt => Start.WithOffset(Offset);
 
-    /// <summary>Seconds with power over timer seconds, 0 to 1.</summary>
-    public double PowerCoverage => TimerSeconds > 0 ? Math.Min(1, SampleGrid.CountValues(Grid.PowerW) / TimerSeconds) : 0;
+    /// <summary>Seconds with power over timer seconds, 0 to 1; 0 for power that is 0 throughout.</summary>
+    public double PowerCoverage => TimerSeconds > 0 && SampleGrid.Measures(Grid.PowerW)
+        ? Math.Min(1, SampleGrid.CountValues(Grid.PowerW) / TimerSeconds)
+        : 0;
 }

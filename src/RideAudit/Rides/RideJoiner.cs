@@ -38,15 +38,15 @@ public static class RideJoiner
     private static Ride ToRide(List<Recording> parts)
     {
         var first = parts[0];
-        var grids = parts.Select(p => (p.Grid, (long)(p.Start - first.Start).TotalSeconds)).ToArray();
+        var (grid, leftOut) = GridJoiner.Join([.. parts.Select(p => (p.Grid, (long)(p.Start - first.Start).TotalSeconds))]);
         return new Ride
         {
             File = first.File,
             Parts = [.. parts.Select(p => p.File)],
             StartsAt = first.StartsAt,
             Sport = parts.TrueForAll(p => p.Sport == first.Sport) ? first.Sport : RideSport.Cycling,
-            Grid = GridJoiner.Join(grids),
-            TimerSeconds = parts.Sum(p => p.TimerSeconds),
+            Grid = grid,
+            TimerSeconds = Math.Max(0, parts.Sum(p => p.TimerSeconds) - leftOut),
             ElapsedSeconds = (parts.Max(p => p.End) - first.Start).TotalSeconds,
             StoredThreshold = parts.Select(p => p.StoredThreshold).FirstOrDefault(t => t is not null),
             Rating = parts.Select(p => p.StoredRating).FirstOrDefault(r => r is not null),

@@ -11,7 +11,7 @@ public sealed record SampleGrid
     /// <summary>Stretches between pauses, in order, covering the whole grid.</summary>
     public required ImmutableArray<GridSegment> Segments { get; init; }
 
-    /// <summary>Power, W; null without a power sensor.</summary>
+    /// <summary>Power, W; null without a power sensor. A recording keeps power that is 0 throughout: whether there was a sensor is told by the whole ride.</summary>
     public float[]? PowerW { get; init; }
 
     /// <summary>Heart rate, bpm; null without a sensor.</summary>
@@ -41,4 +41,7 @@ public sealed record SampleGrid
                 count++;
         return count;
     }
+
+    /// <summary>True when a channel has a value above 0: one that is 0 throughout is a sensor that was not there.</summary>
+    internal static bool Measures(float[]? channel) => channel is not null && Array.Exists(channel, v => v > 0);
 }

@@ -48,7 +48,7 @@ internal sealed class EasyRidesEasy : Rule
         if (found.Count == 0)
             return Account.Of(KeptSentence(week.Week, week.Limits));
         var worst = found[0];
-        var others = found.Count > 1 ? $" So did {Say.Count(found.Count - 1, "other easy ride")} to a lesser degree." : "";
+        var others = found.Count > 1 ? $" {Say.Capital(Say.Count(found.Count - 1, "other easy ride"))} went above easy too." : "";
         return Account.Of(
             $"{Say.Day(worst.Date)}'s easy ride spent {Say.Percent(worst.Bands.AboveLowShare ?? 0)} of its time above easy.{others}",
             $"No more than {Say.Time(week.Limits.EasyWatchShare * worst.Bands.Total)} of it above easy.",

@@ -62,6 +62,7 @@ internal sealed class HardDayCount : Rule
         return (high, threshold);
     }
 
-    private static string Allowed(Limits limits) =>
-        $"at most {Say.Count(limits.HighDaysAtMost, "high day")} and {Say.Count(limits.HighDaysAtMost + limits.ThresholdDaysOnTop, "hard day")} in all";
+    private static string Allowed(Limits limits) => limits.HighDaysAtMost == 0
+        ? $"no high day and at most {Say.Count(limits.ThresholdDaysOnTop, "threshold day")}"
+        : $"at most {Say.Count(limits.HighDaysAtMost, "high day")} and {Say.Count(limits.HighDaysAtMost + limits.ThresholdDaysOnTop, "hard day")} in all";
 }

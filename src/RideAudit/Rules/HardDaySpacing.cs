@@ -54,7 +54,7 @@ internal sealed class HardDaySpacing : Rule
         var more = found.Count > 1 ? $" It happened {(found.Count == 2 ? "twice" : Say.Number(found.Count) + " times")}." : "";
         return Account.Of(
             $"{PairSentence(worst.First, worst.Second, week.Week)}{more}",
-            $"An easier or free day between {Say.Day(worst.First.Date, week.Week)} and {Say.Day(worst.Second.Date)}'s ride.",
+            "An easier or free day between the two.",
             [.. found.Select(f => Describe(f.First, f.Second, f.Verdict))]);
     }
 

@@ -52,6 +52,20 @@ internal sealed class JudgedWeek
     /// <summary>A day by its place in the week, 0 first; −1 is the day before.</summary>
     public DayFacts? Day(int index) => index < 0 ? DayBefore : Week.Days[index];
 
+    /// <summary>Whether the rider file has an event on a day of the week.</summary>
+    public bool IsEventDay(int index)
+    {
+        if (!Exceptions.Event)
+            return false;
+        var date = Week.StartsOn.PlusDays(index);
+        foreach (var exception in Plan.Rider.Exceptions)
+        {
+            if (exception.Kind == ExceptionKind.Event && exception.From <= date && date <= exception.To)
+                return true;
+        }
+        return false;
+    }
+
     /// <summary>Whether a ride that nothing could rate lies in the week, or on the day before it.</summary>
     public bool HasUnrated(bool dayBefore)
     {

@@ -42,7 +42,7 @@ internal sealed class RestAfterLoad : Rule
     protected override Account Tell(JudgedWeek week, Verdict verdict)
     {
         var (end, stress) = HeaviestPair(week);
-        var pair = Say.Capital($"{Name(week, end - 1)} and {Name(week, end)}");
+        var pair = Pair(week, end);
         var usual = UsualWeek(week);
         var share = usual > 0 ? stress / usual : null;
         var amount = share is { } part ? $"{Say.Points(stress)}, {Say.Percent(part)} of a usual week" : Say.Points(stress);
@@ -70,12 +70,17 @@ internal sealed class RestAfterLoad : Rule
             });
     }
 
-    /// <summary>The pair that ends between the day before the week and its fifth day with the most stress; of equals the later.</summary>
+    /// <summary>
+    /// The pair that ends between the day before the week and its fifth day with the most stress; of equals the later.
+    /// While an event goes on no rest is asked for: it is asked for after the event's last day.
+    /// </summary>
     private static (int End, double Stress) HeaviestPair(JudgedWeek week)
     {
-        var heaviest = (End: 1, Stress: double.NegativeInfinity);
+        var heaviest = (End: 1, Stress: 0.0);
         for (var end = -1; end <= 4; end++)
         {
+            if (week.IsEventDay(end + 1))
+                continue;
             if (Day(week, end - 1) is { } first && Day(week, end) is { } second && first.Stress + second.Stress >= heaviest.Stress)
                 heaviest = (end, first.Stress + second.Stress);
         }
@@ -98,5 +103,12 @@ internal sealed class RestAfterLoad : Rule
     private static DayFacts? Day(JudgedWeek week, int index) =>
         index >= 0 ? week.Week.Days[index] : week.Background.Past.LastWeek?.Days[7 + index];
 
-    private static string Name(JudgedWeek week, int index) => Say.Day(week.Week.StartsOn.PlusDays(index), week.Week);
+    private static string Pair(JudgedWeek week, int end)
+    {
+        var first = week.Week.StartsOn.PlusDays(end - 1);
+        var second = week.Week.StartsOn.PlusDays(end);
+        return end < 0
+            ? $"{Say.Day(first)} and {Say.Day(second)} before this week"
+            : Say.Capital($"{Say.Day(first, week.Week)} and {Say.Day(second)}");
+    }
 }

@@ -18,7 +18,7 @@ internal sealed class WeeklyHours : Rule
     protected override Needs Needs => Needs.Tier | Needs.NoAway;
 
     public override string Ask(PlanInForce plan) => plan.PlannedHours is { } hours
-        ? $"Within {Say.Percent(plan.Limits.HoursWatchMargin)} of {Say.Hours(hours)}, the {Origin(plan)}."
+        ? $"Within {Say.Percent(plan.Limits.HoursWatchMargin)} of {Planned(hours, plan, lighter: false)}."
         : "Hours near those planned.";
 
     protected override Call Look(JudgedWeek week)
@@ -38,9 +38,9 @@ internal sealed class WeeklyHours : Rule
     {
         var planned = week.PlannedHours ?? 0;
         var hours = week.Week.Hours;
-        var plan = $"{Say.Hours(planned)}{(week.Exceptions.Lighter ? " for a lighter week" : "")}, {(week.Exceptions.Lighter ? "from " : "")}the {Origin(week.Plan)}";
+        var plan = Planned(planned, week.Plan, week.Exceptions.Lighter);
         var sentence = week.Week.RideCount == 0
-            ? $"No rides this week; the plan was {plan}."
+            ? $"No ride this week, against {plan}."
             : $"{Say.Hours(hours)} ridden, {Say.Percent(hours / planned)} of {plan}.";
         if (verdict == Verdict.Kept)
             return Account.Of(sentence);
@@ -60,7 +60,13 @@ internal sealed class WeeklyHours : Rule
         : Close.Above(off, limits.HoursWatchMargin) ? Verdict.Watch
         : Verdict.Kept;
 
-    private static string Origin(PlanInForce plan) => plan.PlannedHoursFromHistory
-        ? plan.HistoryWeeks == 1 ? "hours of the week before" : $"mean of {Say.Number(plan.HistoryWeeks)} weeks before"
-        : "planned hours";
+    private static string Planned(double hours, PlanInForce plan, bool lighter)
+    {
+        var factor = lighter ? $", {Say.Percent(plan.Limits.LighterWeekFactor)} of" : ",";
+        return !plan.PlannedHoursFromHistory
+            ? $"the {Say.Hours(hours)} planned{(lighter ? " for a lighter week" : "")}"
+            : plan.HistoryWeeks == 1
+                ? $"{Say.Hours(hours)}{factor} the hours of the week before"
+                : $"{Say.Hours(hours)}{factor} the mean of {Say.Number(plan.HistoryWeeks)} weeks before";
+    }
 }

@@ -74,7 +74,7 @@ internal static class ContainerCases
     private static byte[] WithWrongHeaderCrc() => Bytes.With(File, f =>
     {
         f[12] ^= 0x11;
-        ushort crc = Protocol.FitCrc.Compute(f.AsSpan(0, f.Length - 2));
+        ushort crc = RideAudit.Fit.Protocol.FitCrc.Compute(f.AsSpan(0, f.Length - 2));
         (f[^2], f[^1]) = ((byte)crc, (byte)(crc >> 8));
     });
 

@@ -7,13 +7,15 @@ namespace RideAudit.Fit.Tests.Hazards;
 public static class HazardTable
 {
     public static IReadOnlyList<HazardCase> All { get; } =
-        [.. ContainerCases.All(), .. StreamCases.All(), .. DeveloperCases.All(), .. ValueCases.All(), .. TimeCases.All(), .. StructureCases.All(), .. HeartRateCases.All()];
+        [.. ContainerCases.All(), .. StreamCases.All(), .. FieldCases.All(), .. DeveloperCases.All(), .. ValueCases.All(), .. TimeCases.All(), .. StructureCases.All(), .. HeartRateCases.All()];
 
-    public static string Folder => Path.Combine(RepositoryRoot(), "testdata", "fit");
+    public static string Root { get; } = RepositoryRoot();
+
+    public static string Folder => Path.Combine(Root, "testdata", "fit");
 
     public static string PathOf(HazardCase hazard) => Path.Combine(Folder, hazard.Folder, hazard.FileName);
 
-    public static string RepositoryRoot([CallerFilePath] string here = "") =>
+    private static string RepositoryRoot([CallerFilePath] string here = "") =>
         Path.GetFullPath(Path.Combine(Path.GetDirectoryName(here)!, "..", "..", ".."));
 
     /// <summary>The page that lists the files.</summary>

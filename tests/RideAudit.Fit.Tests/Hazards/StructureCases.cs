@@ -9,7 +9,7 @@ internal static class StructureCases
     public static IEnumerable<HazardCase> All()
     {
         RideBuilder crash = new RideBuilder().Open();
-        crash.Messages.Define(6, 12, [new(0, Protocol.FitBaseType.Enum), new(1, Protocol.FitBaseType.Enum)]);
+        crash.Messages.Define(6, 12, [new(0, RideAudit.Fit.Protocol.FitBaseType.Enum), new(1, RideAudit.Fit.Protocol.FitBaseType.Enum)]);
         crash.Messages.Write(6, 2, 7);
         yield return Case("F01", "no-session", "no session, but a sport message", crash.DefineRecords().Ride(0, 20).Timer(Start + 20, 4).Activity(Start + 20), p => Assert.Equal((byte)2, p.Sport!.Sport)) with
         {

@@ -93,6 +93,8 @@ internal static class ValueCases
                 Assert.Equal(98, r.SpeedMps.ToArray().Count(s => s == 8f));
                 Assert.True(double.IsNaN(r.DistanceM[50]));
             });
+        yield return Case("D10", "compressed-distance-short", "a compressed field of one byte instead of three: stepped over", [Time, Power, new(8, Base.UInt8, 1)], 10,
+            i => (200, [Start + (uint)i, 200, 7]), r => Assert.All(r.SpeedMps.ToArray(), v => Assert.True(float.IsNaN(v))));
         yield return Case("D11", "accumulated-power-compressed", "accumulated power in 16 bits: rolls over", [Time, Power, new(28, Base.UInt16)], 100,
             i => (1500, [Start + (uint)i, 1500, (i + 1) * 1500 % 65_536]), r => Assert.Equal(100 * 1500.0, r.AccumulatedPower[^1]));
         yield return Case("D11", "accumulated-power", "accumulated power in 32 bits", [Time, Power, new(29, Base.UInt32)], 10,

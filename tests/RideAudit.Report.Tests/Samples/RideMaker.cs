@@ -64,7 +64,7 @@ public static class RideMaker
     private static ImmutableArray<BestPowerEntry> Bests(RideSpec spec, long seconds)
     {
         (int Seconds, double Share)[] curve = [(5, 2.4), (60, 1.5), (300, 1.2), (720, 1.1), (1200, 1.04), (3600, 0.98)];
-        return [.. curve.Where(best => best.Seconds <= seconds).Select(best => new BestPowerEntry(best.Seconds, Math.Round(Threshold * spec.Ratio * best.Share, 1), 600))];
+        return [.. curve.Where(best => best.Seconds <= seconds).Select(best => new BestPowerEntry(best.Seconds, Math.Round(Threshold * spec.Ratio * best.Share, 1), best.Seconds switch { 5 or 60 => 700, 300 => 960, 3600 => 0, _ => (int)Math.Min(1560, seconds - best.Seconds) }))];
     }
 
     private static ImmutableArray<StretchEntry> Stretches(RideSpec spec)

@@ -78,6 +78,9 @@ internal sealed class TomlSection(TomlTable table, string name, List<RiderFileMi
         return chosen;
     }
 
+    /// <summary>Whether a key has a list with nothing in it.</summary>
+    public bool IsEmptyList(string key) => table[key]?.Value is ArraySyntax array && array.Items.ChildrenCount == 0;
+
     /// <summary>The values of a list.</summary>
     public List<ValueSyntax> Items(string key, string allowed)
     {

@@ -1,0 +1,54 @@
+using System.Buffers.Binary;
+
+namespace RideAudit.Fit.Reading;
+
+/// <summary>Collects one field of every message of a block as raw numbers side by side.</summary>
+internal static class RawGather
+{
+    public static void Gather(SlotKind kind, in RecordBlock block, int offset, Span<uint> raw)
+    {
+        switch (kind)
+        {
+            case SlotKind.Byte: Bytes(in block, offset, raw); break;
+            case SlotKind.Word: Words(in block, offset, raw); break;
+            case SlotKind.Long: Longs(in block, offset, raw); break;
+            case SlotKind.BigWord: BigWords(in block, offset, raw); break;
+            case SlotKind.BigLong: BigLongs(in block, offset, raw); break;
+        }
+    }
+
+    private static void Bytes(in RecordBlock block, int offset, Span<uint> raw)
+    {
+        ReadOnlySpan<byte> bytes = block.Bytes;
+        for (int i = 0, at = offset + 1; i < raw.Length; i++, at += block.Stride)
+            raw[i] = bytes[at];
+    }
+
+    private static void Words(in RecordBlock block, int offset, Span<uint> raw)
+    {
+        ReadOnlySpan<byte> bytes = block.Bytes;
+        for (int i = 0, at = offset + 1; i < raw.Length; i++, at += block.Stride)
+            raw[i] = BinaryPrimitives.ReadUInt16LittleEndian(bytes[at..]);
+    }
+
+    private static void Longs(in RecordBlock block, int offset, Span<uint> raw)
+    {
+        ReadOnlySpan<byte> bytes = block.Bytes;
+        for (int i = 0, at = offset + 1; i < raw.Length; i++, at += block.Stride)
+            raw[i] = BinaryPrimitives.ReadUInt32LittleEndian(bytes[at..]);
+    }
+
+    private static void BigWords(in RecordBlock block, int offset, Span<uint> raw)
+    {
+        ReadOnlySpan<byte> bytes = block.Bytes;
+        for (int i = 0, at = offset + 1; i < raw.Length; i++, at += block.Stride)
+            raw[i] = BinaryPrimitives.ReadUInt16BigEndian(bytes[at..]);
+    }
+
+    private static void BigLongs(in RecordBlock block, int offset, Span<uint> raw)
+    {
+        ReadOnlySpan<byte> bytes = block.Bytes;
+        for (int i = 0, at = offset + 1; i < raw.Length; i++, at += block.Stride)
+            raw[i] = BinaryPrimitives.ReadUInt32BigEndian(bytes[at..]);
+    }
+}

@@ -1,0 +1,25 @@
+using RideAudit.Fit.Tests.Hazards;
+
+namespace RideAudit.Fit.Tests;
+
+public class PublicApiTests
+{
+    /// <summary>A change of the public API is a decision: run with RIDEAUDIT_WRITE_APPROVED=1 and commit the text.</summary>
+    [Fact]
+    public void The_public_api_is_the_approved_one()
+    {
+        string path = Path.Combine(HazardTable.Root, "tests", "RideAudit.Fit.Tests", "approved-api.txt");
+        string actual = PublicApi.Describe(typeof(FitDecoder).Assembly);
+        if (Environment.GetEnvironmentVariable("RIDEAUDIT_WRITE_APPROVED") == "1")
+            File.WriteAllText(path, actual);
+
+        Assert.Equal(File.ReadAllText(path), actual);
+    }
+
+    [Fact]
+    public void Nothing_public_can_hold_a_position_or_a_name()
+    {
+        string api = PublicApi.Describe(typeof(FitDecoder).Assembly);
+        Assert.All(["Latitude", "Longitude", "SerialNumber", "FriendlyName"], word => Assert.DoesNotContain(word, api));
+    }
+}
