@@ -27,7 +27,12 @@ internal static class Reading
     public static FolderContent Of(TempFolder folder, ReadLimits limits) =>
         FolderReader.Read(folder.Path, new IngestContext(Rider, DateTimeZone.Utc), limits, null, CancellationToken.None);
 
-    public static double PowerSum(Recording recording) => recording.Grid.PowerW?.Where(p => !float.IsNaN(p)).Sum(p => (double)p) ?? 0;
+    /// <summary>Sum of the power a ride's figures are made from, W: nothing where the sensor is dead.</summary>
+    public static double PowerSum(Recording recording) => Powers(recording).Sum(p => (double)p);
 
-    public static int PowerCount(Recording recording) => SampleGrid.CountValues(recording.Grid.PowerW);
+    /// <summary>Seconds with such a power.</summary>
+    public static int PowerCount(Recording recording) => Powers(recording).Count();
+
+    private static IEnumerable<float> Powers(Recording recording) =>
+        RideJoiner.Join([recording]).SelectMany(r => r.Grid.PowerW ?? []).Where(p => !float.IsNaN(p));
 }
