@@ -34,7 +34,10 @@ internal sealed class Ink(SKCanvas canvas, FontSet fonts, GlyphLedger? ledger = 
             ledger?.Note(run.Face, run.Glyphs);
             using var font = new SKFont(ledger?.TypefaceOf(run.Face) ?? run.Face.Typeface, style.Size)
             {
-                Subpixel = true, Hinting = SKFontHinting.None, LinearMetrics = true, SkewX = style.Slanted ? -0.2f : 0,
+                Subpixel = true,
+                Hinting = SKFontHinting.None,
+                LinearMetrics = true,
+                SkewX = style.Slanted ? -0.2f : 0,
             };
             using var builder = new SKTextBlobBuilder();
             if (run.Glyphs.Length > 0)
@@ -89,7 +92,11 @@ internal sealed class Ink(SKCanvas canvas, FontSet fonts, GlyphLedger? ledger = 
     {
         using var paint = new SKPaint
         {
-            Color = colour, StrokeWidth = width, Style = SKPaintStyle.Stroke, IsAntialias = true, StrokeJoin = SKStrokeJoin.Round,
+            Color = colour,
+            StrokeWidth = width,
+            Style = SKPaintStyle.Stroke,
+            IsAntialias = true,
+            StrokeJoin = SKStrokeJoin.Round,
         };
         using var builder = new SKPathBuilder();
         bool open = false;

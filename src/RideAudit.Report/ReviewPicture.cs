@@ -1,5 +1,5 @@
-using RideAudit.Report.Fonts;
 using RideAudit.Report.Flow;
+using RideAudit.Report.Fonts;
 using RideAudit.Report.Pages;
 using RideAudit.Review;
 using SkiaSharp;
@@ -26,19 +26,19 @@ public static class ReviewPicture
         ArgumentOutOfRangeException.ThrowIfLessThan(scale, 1);
         ArgumentOutOfRangeException.ThrowIfGreaterThan(scale, LargestScale);
         var pages = new ReviewPages(review, options, FontSet.OfThisMachine);
-        using SKBitmap bitmap = Draw(pages, 0, scale);
+        using SKBitmap bitmap = Draw(pages, 0, scale, FontSet.OfThisMachine);
         using SKData png = bitmap.Encode(SKEncodedImageFormat.Png, 100);
         png.SaveTo(output);
     }
 
     /// <summary>A page, counted from 0, as pixels.</summary>
-    internal static SKBitmap Draw(IPages pages, int page, int scale)
+    internal static SKBitmap Draw(IPages pages, int page, float scale, FontSet fonts)
     {
         var bitmap = new SKBitmap((int)MathF.Ceiling(pages.Sheet.Width * scale), (int)MathF.Ceiling(pages.Sheet.Height * scale));
         using var canvas = new SKCanvas(bitmap);
         canvas.Clear(SKColors.White);
         canvas.Scale(scale);
-        pages.Draw(page, new Ink(canvas, FontSet.OfThisMachine));
+        pages.Draw(page, new Ink(canvas, fonts));
         return bitmap;
     }
 }

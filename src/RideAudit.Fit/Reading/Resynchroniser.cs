@@ -23,8 +23,7 @@ internal static class Resynchroniser
         Span<LocalShape> trial = stackalloc LocalShape[FitConstants.LocalTypes];
         for (int at = from; at < end && budget.SearchBytes > 0; at++, budget.SearchBytes--)
         {
-            RecordHeader header = new(bytes[at]);
-            if (header.IsCompressed || (!header.IsDefinition && locals[header.LocalType].TimeOffset < 0))
+            if (!MayBegin(bytes[at..end], locals, window))
                 continue;
             locals.CopyTo(trial);
             if (MakesSense(bytes, at, end, trial, window))
@@ -32,6 +31,16 @@ internal static class Resynchroniser
         }
 
         return -1;
+    }
+
+    /// <summary>A quick look before the walk, which is all that most offsets get.</summary>
+    private static bool MayBegin(ReadOnlySpan<byte> bytes, ReadOnlySpan<LocalShape> locals, TimeWindow window)
+    {
+        RecordHeader header = new(bytes[0]);
+        if (header.IsDefinition)
+            return bytes.Length > FitConstants.DefinitionPrefixSize && bytes[1] == 0 && bytes[2] <= 1;
+        LocalShape shape = locals[header.LocalType];
+        return !header.IsCompressed && shape.TimeOffset >= 0 && shape.Size < bytes.Length && window.Holds(shape.TimeIn(bytes[1..]));
     }
 
     /// <summary>True if several messages in a row can be walked from an offset, with at least three times inside the window.</summary>

@@ -1,4 +1,3 @@
-using System.Buffers.Binary;
 using RideAudit.Fit.Protocol;
 
 namespace RideAudit.Fit.Reading;
@@ -52,8 +51,7 @@ internal ref struct StreamWalker(ReadOnlySpan<byte> bytes, int end, Span<LocalSh
             return false;
         if (shape.TimeOffset >= 0)
         {
-            ReadOnlySpan<byte> at = bytes[(Position + 1 + shape.TimeOffset)..];
-            uint time = shape.BigEndian ? BinaryPrimitives.ReadUInt32BigEndian(at) : BinaryPrimitives.ReadUInt32LittleEndian(at);
+            uint time = shape.TimeIn(bytes[(Position + 1)..]);
             if (time != uint.MaxValue && !window.Holds(time))
                 return false;
             Timed += time == uint.MaxValue ? 0 : 1;

@@ -1,4 +1,3 @@
-using RideAudit.Report.Look;
 using RideAudit.Report.Words;
 using RideAudit.Review;
 using ScottPlot;
@@ -39,6 +38,6 @@ internal sealed class BarTopic(string title, string caption, Func<HistoryEntry, 
         double last = values[^1];
         SKPoint at = plot.At(values.Length - 1, last);
         float baseline = last < 0 ? at.Y + 8 : at.Y - 3;
-        ink.Text(last < 0 || scale.Low < 0 ? Say.Change(last, decimals) : Say.Number(last, decimals), Styles.Tiny with { Colour = Palette.Ink }, at.X, baseline, Align.Middle);
+        WeekPlot.Label(ink, scale.Low < 0 ? Say.Change(last, decimals) : Say.Number(last, decimals), at.X, baseline);
     }
 }

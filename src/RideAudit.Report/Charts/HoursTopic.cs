@@ -57,7 +57,7 @@ internal sealed class HoursTopic(string title, string caption) : TrendTopic(titl
             string letter = week.Exception is { Length: > 0 } exception ? exception[..1].ToUpperInvariant() : "";
             bool last = place == review.History.Length - 1;
             if (letter.Length > 0 || last)
-                ink.Text(last ? Say.Number(week.Hours, 1) : letter, Styles.Tiny with { Colour = Palette.Ink }, plot.At(place, 0).X, plot.At(place, week.Hours).Y - 3, Align.Middle);
+                WeekPlot.Label(ink, last ? Say.Number(week.Hours, 1) : letter, plot.At(place, 0).X, plot.At(place, week.Hours).Y - 3);
         }
     }
 }

@@ -29,7 +29,7 @@ internal sealed class LoadTopic(string title, string caption) : TrendTopic(title
             return;
         SKPoint last = plot.At(history.Length - 1, history[^1].ChronicLoad);
         ink.Shape(Palette.Ink, new(last.X - 2.2f, last.Y), new(last.X, last.Y - 2.2f), new(last.X + 2.2f, last.Y), new(last.X, last.Y + 2.2f));
-        ink.Text(Say.Number(history[^1].ChronicLoad, 1), Styles.Tiny with { Colour = Palette.Ink }, last.X, last.Y - 5, Align.Middle);
+        WeekPlot.Label(ink, Say.Number(history[^1].ChronicLoad, 1), last.X, last.Y - 5);
         if (settled > 0 && settled < history.Length)
             DrawSettled(ink, plot, settled, scale);
     }

@@ -16,7 +16,7 @@ namespace RideAudit.Report.Charts;
 internal sealed class TraceChart(RideEntry ride, RideTrace trace, ImmutableArray<double> cuts, float width, float depth)
 {
     private const float AxisRoom = 30;
-    private const float HeartDepth = 20;
+    private const float HeartDepth = 24;
     private const float LaneGap = 5;
     private const float PointsPerSample = 0.4f;
     private const double LongestMarkedShare = 0.7;
@@ -147,6 +147,11 @@ internal sealed class TraceChart(RideEntry ride, RideTrace trace, ImmutableArray
 
     private static int TickStep(long duration) => duration switch
     {
-        <= 1200 => 300, <= 3600 => 600, <= 7200 => 1200, <= 14400 => 1800, <= 36000 => 3600, _ => 7200,
+        <= 1200 => 300,
+        <= 3600 => 600,
+        <= 7200 => 1200,
+        <= 14400 => 1800,
+        <= 36000 => 3600,
+        _ => 7200,
     };
 }

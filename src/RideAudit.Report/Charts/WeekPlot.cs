@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using RideAudit.Report.Look;
+using RideAudit.Report.Text;
 using RideAudit.Report.Words;
 using RideAudit.Review;
 using ScottPlot;
@@ -73,10 +74,24 @@ internal sealed class WeekPlot : IDisposable
         return new SKPoint(pixel.X, pixel.Y);
     }
 
+    /// <summary>A value beside its mark, on a patch of paper so that no line runs through it.</summary>
+    public static void Label(Ink ink, string text, float x, float baseline)
+    {
+        TextStyle style = Styles.Tiny with { Colour = Palette.Ink };
+        float half = (Shaper.Measure(ink.Fonts, text, style) / 2) + 1;
+        ink.Fill(new SKRect(x - half, baseline - style.Size + 1, x + half, baseline + 1), Palette.Paper);
+        ink.Text(text, style, x, baseline, Align.Middle);
+    }
+
     /// <summary>A bar of a week.</summary>
     public static Bar BarOf(int week, double from, double to, SKColor colour, double width = 0.62) => new()
     {
-        Position = week, ValueBase = from, Value = to, Size = width, FillColor = Of(colour), LineWidth = 0,
+        Position = week,
+        ValueBase = from,
+        Value = to,
+        Size = width,
+        FillColor = Of(colour),
+        LineWidth = 0,
     };
 
     /// <inheritdoc/>

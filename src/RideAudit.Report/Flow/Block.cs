@@ -12,9 +12,6 @@ internal abstract class Block
     /// <summary>Stays on the page of the block after it.</summary>
     public bool KeepWithNext { get; init; }
 
-    /// <summary>Starts a page.</summary>
-    public bool StartsPage { get; init; }
-
     /// <summary>Drawn again above this block when it is the first of a later page: a table's head.</summary>
     public Block? RunningHead { get; init; }
 

@@ -34,7 +34,7 @@ internal sealed class PageFlow(Sheet sheet)
     {
         if (waiting.Count == 0)
             return;
-        if (pages.Count == 0 || waiting[0].StartsPage || y + Depth(waiting) > sheet.FlowBottom)
+        if (pages.Count == 0 || y + Depth(waiting) > sheet.FlowBottom)
             TurnPage();
         foreach (Block block in waiting)
         {

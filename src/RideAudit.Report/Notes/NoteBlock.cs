@@ -49,7 +49,7 @@ internal sealed class NoteBlock : Block
         int count = lines.Count;
         while (count > 1 && new NoteBlock([.. lines.Take(count)]).Height > depth)
             count--;
-        return (new NoteBlock([.. lines.Take(count)]), count == lines.Count ? null : new NoteBlock([.. lines.Skip(count)]));
+        return (new NoteBlock([.. lines.Take(count)]) { SpaceBefore = SpaceBefore }, count == lines.Count ? null : new NoteBlock([.. lines.Skip(count)]) { SpaceBefore = lines[count].SpaceBefore });
     }
 
     /// <inheritdoc/>

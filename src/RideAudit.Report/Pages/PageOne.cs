@@ -14,7 +14,7 @@ internal sealed class PageOne
     private const float PageNumberBaseline = 3;
     private const float UnderHead = 9;
     private const float UnderNote = 12;
-    private const float LeastNote = 45;
+    private const float LeastNote = 110;
     private readonly Sheet sheet;
     private readonly CautionFooter footer;
     private readonly List<Placed> placed = [];

@@ -13,7 +13,7 @@ namespace RideAudit.Report.Pages;
 internal sealed class RideStrip : Block
 {
     private const float Air = 6;
-    private const float PowerDepth = 82;
+    private const float PowerDepth = 84;
     private const float HeartDepth = 42;
     private const float AxisDepth = 15;
     private readonly RideEntry ride;

@@ -19,7 +19,7 @@ internal sealed class RulesSection(ReviewDocument review, FontSet fonts, float w
     /// <summary>The section's blocks.</summary>
     public IEnumerable<Block> Blocks()
     {
-        yield return new SectionHead(fonts, "Every rule", width) { StartsPage = true, KeepWithNext = true, Outline = "Every rule" };
+        yield return new SectionHead(fonts, "Every rule", width) { SpaceBefore = 24, KeepWithNext = true, Outline = "Every rule" };
         yield return new TextBlock(fonts, Counts(), Styles.Quiet, width) { KeepWithNext = true };
         if (review.SmallestChange is { } change)
             yield return new TextBlock(fonts, [new Span("Smallest change: ", Styles.Strong), new Span(change.Sentence, Styles.Body)], width) { SpaceBefore = 4 };
@@ -34,7 +34,7 @@ internal sealed class RulesSection(ReviewDocument review, FontSet fonts, float w
     {
         SummaryEntry counts = review.Summary;
         return $"{counts.Broken} broken, {counts.Watch} to watch, {counts.Kept} kept, {counts.NotJudged} not judged. "
-            + "A rule is judged on unrounded figures; what it rests on is named with it.";
+            + "Rules are judged on unrounded figures.";
     }
 
     private IEnumerable<Block> Of(Finding finding)

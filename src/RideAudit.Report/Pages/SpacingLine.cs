@@ -1,6 +1,7 @@
 using RideAudit.Report.Flow;
 using RideAudit.Report.Fonts;
 using RideAudit.Report.Look;
+using RideAudit.Report.Text;
 using RideAudit.Report.Words;
 using RideAudit.Review;
 using SkiaSharp;
@@ -79,8 +80,15 @@ internal sealed class SpacingLine : Block
 
         float centre = left + (dayWidth / 2);
         if (rides.Length > 0)
-            ink.Text(day.Stress is { } stress ? Say.Number(stress) : "no stress", Styles.Strong, centre, top - 4, Align.Middle);
+            DrawStress(ink, day.Stress is { } stress ? Say.Number(stress) : "no stress", centre, top - 4);
         DrawCaption(ink, day, rides, centre, baseline);
+    }
+
+    private void DrawStress(Ink ink, string text, float centre, float baseline)
+    {
+        float half = (Shaper.Measure(fonts, text, Styles.Strong) / 2) + 1.5f;
+        ink.Fill(new SKRect(centre - half, baseline - Styles.Strong.Size + 1, centre + half, baseline + 1), Palette.Paper);
+        ink.Text(text, Styles.Strong, centre, baseline, Align.Middle);
     }
 
     private static void DrawCaption(Ink ink, DayEntry day, RideEntry[] rides, float centre, float baseline)

@@ -11,6 +11,7 @@ namespace RideAudit.Report.Pages;
 internal sealed class ToChange : Block
 {
     private const float Indent = 17;
+    private const int LongestWholeItem = 30;
     private static readonly TextStyle Title = new(Weight.SemiBold, 11.5f, Palette.Ink);
     private static readonly TextStyle Number = new(Weight.SemiBold, 11.5f, Palette.Rust);
     private static readonly TextStyle Head = new(Weight.SemiBold, 10.5f, Palette.Ink);
@@ -27,13 +28,11 @@ internal sealed class ToChange : Block
         gap = density.Compact ? 4 : 6;
         foreach (ChangeAdvice advice in summary.ToChange)
         {
-            List<TextLine> title = LineBreaker.Break(fonts, [new Span(advice.Title, Title, Places.Rule(advice.Rule))], width - Indent);
-            List<TextLine> detail = LineBreaker.Break(fonts, [new Span(advice.Detail, Styles.Quiet)], width - Indent);
-            items.Add((title, [.. detail.Take(density.DetailLines)]));
+            List<TextLine> title = LineBreaker.Clip(fonts, new Span(advice.Title, Title, Places.Rule(advice.Rule)), width - Indent, density.TitleLines);
+            items.Add((title, LineBreaker.Clip(fonts, new Span(advice.Detail, Styles.Quiet), width - Indent, density.DetailLines)));
         }
 
-        string kept = summary.Held.Length == 0 ? "No rule could be kept this week." : string.Join(" · ", summary.Held);
-        held = LineBreaker.Break(fonts, [new Span("What held  ", Head), new Span(kept, Styles.Body with { Size = 10 })], width);
+        held = Held(summary, fonts, width, density.HeldLines);
     }
 
     /// <inheritdoc/>
@@ -58,6 +57,22 @@ internal sealed class ToChange : Block
 
         ink.Hairline(x, x + width, y + 1);
         Lines(ink, held, x, y + 8);
+    }
+
+    private static List<TextLine> Held(SummaryEntry summary, FontSet fonts, float width, int mostLines)
+    {
+        string[] kept = [.. summary.Held.Select(item => item.Length <= LongestWholeItem ? item.Replace(' ', '\u00A0') : item)];
+        List<TextLine> lines;
+        int count = kept.Length;
+        do
+        {
+            string more = count < kept.Length ? $" · {kept.Length - count} more" : "";
+            string text = kept.Length == 0 ? "No rule could be kept this week." : string.Join(" · ", kept.Take(count)) + more;
+            lines = LineBreaker.Break(fonts, [new Span("What held  ", Head), new Span(text, Styles.Body with { Size = 10 })], width);
+            count--;
+        }
+        while (lines.Count > mostLines && count > 0);
+        return lines;
     }
 
     private static float Depth(List<TextLine> lines) => lines.Sum(line => line.Leading);

@@ -68,14 +68,16 @@ internal sealed class TrendSection(ReviewDocument review, FontSet fonts, Sheet s
 
     private BarTopic Ramp() => new(
         $"Chronic load changed by {Say.Change(review.Week.RampPerWeek)} points this week", $"Ramp: the week’s change in chronic load, points. {Range(week => week.RampPerWeek, 1, "points")}",
-        week => week.RampPerWeek, 1) { Ticks = 3 };
+        week => week.RampPerWeek, 1)
+    { Ticks = 3 };
 
     private BarTopic Longest()
     {
         string asked = review.Week.LongRideAskedSeconds is { } seconds ? $", dashed line {Say.Clock(seconds)} asked" : "";
         return new BarTopic(
             Title("long-ride", "The longest ride"), $"Longest ride of each week, h{asked}. {Range(week => week.LongestRideSeconds / 3600.0, 1, "h")}",
-            week => week.LongestRideSeconds / 3600.0, 1) { Level = review.Week.LongRideAskedSeconds / 3600.0 };
+            week => week.LongestRideSeconds / 3600.0, 1)
+        { Level = review.Week.LongRideAskedSeconds / 3600.0 };
     }
 
     private string Range(Func<HistoryEntry, double> value, int decimals, string unit)

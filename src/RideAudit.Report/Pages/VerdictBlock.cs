@@ -13,6 +13,7 @@ internal sealed class VerdictBlock : Block
     private const float SmallSize = 20;
     private const float SublineSize = 10.5f;
     private const float MarkRoom = 13;
+    private const float LeastShare = 0.5f;
     private readonly List<TextLine> headline;
     private readonly List<TextLine> subline;
     private readonly Rules.Verdict worst;
@@ -60,7 +61,7 @@ internal sealed class VerdictBlock : Block
         for (int comma = text.IndexOf(", ", StringComparison.Ordinal); comma > 0; comma = text.IndexOf(", ", comma + 1, StringComparison.Ordinal))
         {
             List<TextLine> parted = [TextLine.Of(fonts, text[..(comma + 1)], style), TextLine.Of(fonts, text[(comma + 2)..], style)];
-            if (Widest(parted) <= width && (best is null || Widest(parted) < Widest(best)))
+            if (Widest(parted) <= width && parted.Min(line => line.Width) > Widest(parted) * LeastShare && (best is null || Widest(parted) < Widest(best)))
                 best = parted;
         }
 

@@ -24,7 +24,12 @@ internal static class PdfDrawing
         DateTime written = DateTime.SpecifyKind(date, DateTimeKind.Utc);
         var metadata = new SKDocumentPdfMetadata(SKDocumentPdfMetadata.DefaultRasterDpi)
         {
-            Title = title, Subject = subject, Creator = Producer, Producer = Producer, Creation = written, Modified = written,
+            Title = title,
+            Subject = subject,
+            Creator = Producer,
+            Producer = Producer,
+            Creation = written,
+            Modified = written,
         };
         output.Write(PdfFinish.Apply(Draw(pages, fonts, ledger, metadata), [.. pages.Outline]));
     }

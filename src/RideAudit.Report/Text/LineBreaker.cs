@@ -36,6 +36,18 @@ internal static class LineBreaker
         return lines;
     }
 
+    /// <summary>As <see cref="Break"/>, with at most so many lines; an ellipsis says that there was more.</summary>
+    public static List<TextLine> Clip(FontSet fonts, Span span, float width, int mostLines)
+    {
+        List<TextLine> lines = Break(fonts, [span], width);
+        if (lines.Count <= mostLines)
+            return lines;
+        if (mostLines == 0)
+            return [];
+        string last = TextLine.FitText(fonts, $"{lines[mostLines - 1].Text} {lines[mostLines].Text}", span.Style, width);
+        return [.. lines.Take(mostLines - 1), TextLine.Of(fonts, [span with { Text = last }])];
+    }
+
     /// <summary>As <see cref="Break"/>, with lines of about one length: for headings.</summary>
     public static List<TextLine> Balance(FontSet fonts, Span span, float width)
     {

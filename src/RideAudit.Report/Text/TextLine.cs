@@ -17,6 +17,9 @@ internal sealed class TextLine
     /// <summary>Height above the baseline, pt.</summary>
     public float Ascent { get; private set; }
 
+    /// <summary>The text.</summary>
+    public string Text => string.Concat(pieces.Select(piece => piece.Span.Text));
+
     /// <summary>A line of one piece.</summary>
     public static TextLine Of(FontSet fonts, string text, TextStyle style) => Of(fonts, [new Span(text, style)]);
 

@@ -62,6 +62,7 @@ internal static class RuleWords
     private static string Quantity(double value, string unit) => unit switch
     {
         "s" => Say.Clock(value),
+        _ when value == 1 && unit.EndsWith('s') => $"1\u00A0{unit[..^1]}",
         _ => $"{Plain(value)}\u00A0{unit}",
     };
 

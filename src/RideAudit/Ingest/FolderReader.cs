@@ -39,8 +39,7 @@ public static class FolderReader
         var distinct = WithoutCopies(contents.SelectMany(c => c), notices);
         var (kept, leftOut) = DuplicateFinder.Split(distinct.SelectMany(c => c.Recordings));
         notices.AddRange(distinct.SelectMany(c => c.Notices));
-        notices.AddRange(leftOut.Select(d => new FileNotice(
-            d.LeftOut.File, "duplicate", null, $"The same riding as {d.Kept.File}, which is kept.", false)));
+        DuplicateNotices.Add(notices, leftOut);
         return new FolderContent
         {
             FilesSeen = files.Count,

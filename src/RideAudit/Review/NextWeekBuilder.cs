@@ -37,14 +37,12 @@ public static class NextWeekBuilder
         if (exceptions.Event || exceptions.Away)
             return NextWeekExcepted.Document(startsOn, plan, past, exceptions);
         var exception = exceptions.Leading;
-        var days = new NextWeekLayout(startsOn, plan, past, exception).Find();
-        if (exception is null && days is { } ordinary && AsksForLighterWeek(startsOn, plan, past, ordinary))
+        if (exception is null && AsksForLighterWeek(startsOn, plan, past))
         {
             exception = ExceptionKind.Lighter;
-            days = new NextWeekLayout(startsOn, plan, past, exception).Find();
             notes.Add("The weeks before held no lighter one: this one is laid out as lighter. Add it to the rider file as [[exception]] with kind = \"lighter\", so that its review knows.");
         }
-        if (days is not { } found)
+        if (new NextWeekLayout(startsOn, plan, past, exception).Find() is not { } found)
             return NextWeekExcepted.Empty(startsOn, plan, Why(plan));
         NextWeekNotes.Add(notes, plan, past, found, exception);
         return Document(startsOn, plan, past, exception, found, notes.ToImmutable(), threshold);
@@ -66,9 +64,15 @@ public static class NextWeekBuilder
         };
     }
 
-    private static bool AsksForLighterWeek(LocalDate startsOn, PlanInForce plan, ImmutableArray<WeekFacts> past, ImmutableArray<PlannedDay> days) =>
-        RuleBook.Judge(NextWeekLayout.Judged(startsOn, plan, past, null, days))
+    // Asked of a week of the planned hours: the rule looks at nothing but hours.
+    private static bool AsksForLighterWeek(LocalDate startsOn, PlanInForce plan, ImmutableArray<WeekFacts> past)
+    {
+        if (plan.PlannedHours is not { } hours)
+            return false;
+        ImmutableArray<PlannedDay> full = [new PlannedDay(DayKind.Endurance, (int)(hours * 60)), .. Enumerable.Repeat(PlannedDay.Rest, 6)];
+        return RuleBook.Judge(NextWeekLayout.Judged(startsOn, plan, past, null, full))
             .Any(f => f.Rule == "lighter-week" && f.Verdict is Verdict.Watch or Verdict.Broken);
+    }
 
     private static PlanInForce PlanFor(Rider rider, Workbook book) => PlanInForce.For(
         rider,

@@ -15,6 +15,8 @@ internal sealed class NextWeekLayout(LocalDate startsOn, PlanInForce plan, Immut
 {
     private const int LeastEasyMinutes = 30;
     private const int MostEasyMinutes = 180;
+    private const int BriefMinutes = 40;
+    private const double HoursWeight = 20;
     private readonly NextWeekTaste _taste = new(startsOn, past);
     private readonly Background _background = new(Judged(startsOn, plan, past, exception, [.. Enumerable.Repeat(PlannedDay.Rest, 7)]));
 
@@ -63,28 +65,43 @@ internal sealed class NextWeekLayout(LocalDate startsOn, PlanInForce plan, Immut
         foreach (var hard in Subsets(free, hardDays))
             foreach (var longDay in sizes.LongMinutes > 0 ? free.Except(hard).Select(d => (int?)d) : [null])
                 foreach (var easy in AllSubsets([.. free.Except(hard).Where(d => d != longDay)]))
-                    if (Fill(sizes, hard, longDay, easy) is { } days)
-                        yield return days;
+                    foreach (var shortAfterLoad in new[] { true, false })
+                        if (Fill(sizes, hard, longDay, easy, shortAfterLoad) is { } days)
+                            yield return days;
     }
 
-    private ImmutableArray<PlannedDay>? Fill(NextWeekSizes sizes, List<int> hard, int? longDay, List<int> easy)
+    private ImmutableArray<PlannedDay>? Fill(NextWeekSizes sizes, List<int> hard, int? longDay, List<int> easy, bool shortAfterLoad)
     {
         var days = Enumerable.Repeat(PlannedDay.Rest, 7).ToArray();
         for (var i = 0; i < hard.Count; i++)
             days[hard[i]] = IsHigh(i) ? sizes.High : sizes.Threshold;
         if (longDay is { } day)
             days[day] = new PlannedDay(DayKind.Long, sizes.LongMinutes);
-        var left = sizes.WeekMinutes - days.Sum(d => d.Minutes);
+        var brief = shortAfterLoad ? easy.Where(e => AfterLoad(days, e)).ToList() : [];
+        if (shortAfterLoad && brief.Count == 0)
+            return null;
+        foreach (var b in brief)
+            days[b] = new PlannedDay(DayKind.Recovery, BriefMinutes);
+        return Share(sizes, days, [.. easy.Except(brief)]);
+    }
+
+    // What is left of the week's minutes, in equal easy rides.
+    private static ImmutableArray<PlannedDay>? Share(NextWeekSizes sizes, PlannedDay[] days, List<int> easy)
+    {
         if (easy.Count == 0)
             return [.. days];
-        var each = left / easy.Count / 5 * 5;
+        var each = (sizes.WeekMinutes - days.Sum(d => d.Minutes)) / easy.Count / 5 * 5;
         if (each < LeastEasyMinutes)
             return null;
-        each = Math.Min(each, Math.Min(MostEasyMinutes, longDay is null ? MostEasyMinutes : Math.Max(LeastEasyMinutes, sizes.LongMinutes - 15)));
+        var atMost = sizes.LongMinutes > 0 ? Math.Clamp(sizes.LongMinutes - 15, LeastEasyMinutes, MostEasyMinutes) : MostEasyMinutes;
         foreach (var e in easy)
-            days[e] = new PlannedDay(DayKind.Endurance, each);
+            days[e] = new PlannedDay(DayKind.Endurance, Math.Min(each, atMost));
         return [.. days];
     }
+
+    private bool AfterLoad(PlannedDay[] days, int index) => index == 0
+        ? past[^1].Days[6] is { } last && (last.IsHard || last.Kind == DayKind.Long)
+        : days[index - 1].IsHard || days[index - 1].Kind == DayKind.Long;
 
     private NextWeekScore ScoreOf(ImmutableArray<PlannedDay> days, int hardDays)
     {
@@ -97,7 +114,13 @@ internal sealed class NextWeekLayout(LocalDate startsOn, PlanInForce plan, Immut
             broken += verdict == Verdict.Broken ? 1 : 0;
             watch += verdict == Verdict.Watch ? 1 : 0;
         }
-        return new NextWeekScore(broken, watch, -hardDays, _taste.Of(days));
+        return new NextWeekScore(broken, watch, -hardDays, _taste.Of(days) + HoursOff(days));
+    }
+
+    private double HoursOff(ImmutableArray<PlannedDay> days)
+    {
+        var planned = plan.PlannedHours!.Value * 60 * (exception == ExceptionKind.Lighter ? plan.Limits.LighterWeekFactor : 1);
+        return HoursWeight * Math.Abs(days.Sum(d => d.Minutes) - planned) / planned;
     }
 
     private static IEnumerable<List<int>> AllSubsets(List<int> items)

@@ -6,14 +6,14 @@ namespace RideAudit.Cli.Tests.Docs;
 
 /// <summary>
 /// Every command line of README and docs is run, and every transcript is what the program says.
-/// RIDEAUDIT_UPDATE_DOCS=1 writes the transcripts anew, to be read again.
+/// RIDEAUDIT_UPDATE=1 writes the transcripts anew, to be read again.
 /// </summary>
 public partial class DocTests
 {
     // Lines about building and packing the program itself: the build script runs them, a test inside the build cannot.
     private static readonly string[] BuildLines = ["dotnet test", "dotnet build", "dotnet publish", "dotnet pack", "dotnet tool", "git clone", "cd ", ".ci/run"];
 
-    private static bool Updates => Environment.GetEnvironmentVariable("RIDEAUDIT_UPDATE_DOCS") == "1";
+    private static bool Updates => Environment.GetEnvironmentVariable("RIDEAUDIT_UPDATE") == "1";
 
     public static TheoryData<string> Pages => [.. DocPages.Pages()];
 

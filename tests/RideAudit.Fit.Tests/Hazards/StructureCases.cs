@@ -32,6 +32,7 @@ internal static class StructureCases
         yield return Case("F12", "twice-b", "the same bytes as F12-twice-a", same);
         yield return Case("F13", "two-devices-a", "a ride, by one device", Whole(40));
         yield return Case("F13", "two-devices-b", "the same ride by another device, four seconds later", Shifted());
+        yield return Case("F16", "no-fix", "position 0, 0: positions are never read", NoFix());
         yield return Case("F15", "indoor", "power and heart rate only: no distance, no speed", Indoor(), p => Assert.All(p.Records.DistanceM.ToArray(), d => Assert.True(double.IsNaN(d))));
     }
 
@@ -57,6 +58,15 @@ internal static class StructureCases
         for (int i = 0; i < 40; i++)
             ride.Record(PowerAt(i) * 99 / 100, Start + 4 + (uint)i, PowerAt(i) * 99 / 100);
         return ride.Close(Start + 4, 40);
+    }
+
+    private static RideBuilder NoFix()
+    {
+        RideBuilder ride = new RideBuilder().Open();
+        ride.Messages.Define(RecordType, 20, [Time, new(0, RideAudit.Fit.Protocol.FitBaseType.SInt32), new(1, RideAudit.Fit.Protocol.FitBaseType.SInt32), Power]);
+        for (int i = 0; i < 20; i++)
+            ride.Record(PowerAt(i), Start + (uint)i, 0, 0, PowerAt(i));
+        return ride.Close(seconds: 20);
     }
 
     private static RideBuilder Indoor()

@@ -10,7 +10,7 @@ public class FitWriterTests
     private const uint Start = 1_100_000_000;
 
     [Fact]
-    public void Any_records_come_back_as_they_were_written() => 
+    public void Any_records_come_back_as_they_were_written() =>
         Check.One(Config.QuickThrowOnFailure.WithReplay(20_260_705UL, 3UL), Prop.ForAll(AnyRecords().ToArbitrary(), CameBack));
 
     [Theory]

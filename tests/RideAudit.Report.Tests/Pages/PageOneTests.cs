@@ -28,8 +28,10 @@ public sealed class PageOneTests
         }
     }
 
+    public static IEnumerable<object[]> NamesWithRoom => SampleReviews.Names.Where(name => name[0] is not "crowded");
+
     [Theory]
-    [MemberData(nameof(Names))]
+    [MemberData(nameof(NamesWithRoom))]
     public void Headline_subline_actions_and_what_held_are_the_documents(string name)
     {
         ReviewDocument review = Drawn.Sample(name);
@@ -39,6 +41,19 @@ public sealed class PageOneTests
         Assert.Contains(Drawn.Plain(review.Summary.Subline), text, StringComparison.Ordinal);
         Assert.All(review.Summary.ToChange, advice => Assert.Contains(advice.Title, text, StringComparison.Ordinal));
         Assert.All(review.Summary.Held, held => Assert.Contains(held, text, StringComparison.Ordinal));
+        Assert.All(review.Summary.Cautions, caution => Assert.Contains(caution, text, StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void What_page_one_has_no_room_for_is_cut_with_a_sign_and_stands_on_the_next_page()
+    {
+        ReviewDocument review = Drawn.Sample("crowded");
+        string text = PageOne("crowded");
+
+        Assert.Contains(Drawn.Plain(review.Summary.Headline), text, StringComparison.Ordinal);
+        Assert.All(review.Summary.ToChange, advice => Assert.Contains(advice.Title[..30], text, StringComparison.Ordinal));
+        Assert.Equal(3, text.Split("…").Length - 2);
+        Assert.Matches("what held, number 1 .* · [0-9]+ more", text);
         Assert.All(review.Summary.Cautions, caution => Assert.Contains(caution, text, StringComparison.Ordinal));
     }
 

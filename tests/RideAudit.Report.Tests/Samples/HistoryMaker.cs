@@ -36,8 +36,14 @@ public static class HistoryMaker
 
             weeks.Add(new HistoryEntry
             {
-                StartsOn = spec.Start.PlusWeeks(-ago), Hours = hours, Stress = stress, BandSeconds = bands, LongestRideSeconds = longest,
-                ChronicLoad = Math.Round(chronic, 1), AcuteLoad = Math.Round(acute, 1), RampPerWeek = Math.Round(chronic - before, 1),
+                StartsOn = spec.Start.PlusWeeks(-ago),
+                Hours = hours,
+                Stress = stress,
+                BandSeconds = bands,
+                LongestRideSeconds = longest,
+                ChronicLoad = Math.Round(chronic, 1),
+                AcuteLoad = Math.Round(acute, 1),
+                RampPerWeek = Math.Round(chronic - before, 1),
                 Exception = ago == 0 ? spec.Exception : lighter ? "lighter" : null,
                 SettlingIn = spec.HistoryWeeks - ago <= 6 || spec.SettlingIn,
             });

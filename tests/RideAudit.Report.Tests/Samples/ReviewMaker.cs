@@ -20,8 +20,12 @@ public static class ReviewMaker
             AsOf = spec.Start.PlusDays(7),
             Rider = new RiderEntry
             {
-                Label = spec.Label, Tier = spec.Tier, Experience = "regular", TimeZone = "Europe/Lisbon",
-                PlannedHours = spec.PlannedHours, PlannedHoursFromHistory = spec.PlannedFromHistory,
+                Label = spec.Label,
+                Tier = spec.Tier,
+                Experience = "regular",
+                TimeZone = "Europe/Lisbon",
+                PlannedHours = spec.PlannedHours,
+                PlannedHoursFromHistory = spec.PlannedFromHistory,
             },
             Week = Week(spec, rides, history),
             History = history,
@@ -118,7 +122,10 @@ public static class ReviewMaker
         {
             Headline = spec.Headline,
             Subline = spec.Subline ?? $"{Count(Verdict.Broken)} of {spec.Findings.Length} rules broken, {Count(Verdict.Watch)} to watch. {spec.Change?.Sentence}".TrimEnd(),
-            Broken = Count(Verdict.Broken), Watch = Count(Verdict.Watch), Kept = Count(Verdict.Kept), NotJudged = Count(Verdict.NotJudged),
+            Broken = Count(Verdict.Broken),
+            Watch = Count(Verdict.Watch),
+            Kept = Count(Verdict.Kept),
+            NotJudged = Count(Verdict.NotJudged),
             ToChange = spec.ToChange,
             Held = spec.Held,
             SplitSentence = rides.IsEmpty ? "" : $"By session {easy} of {rides.Length} rides were easy: one counts minutes, the other what a ride was for. By time the week was pyramidal.",

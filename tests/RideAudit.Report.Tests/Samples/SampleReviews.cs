@@ -10,16 +10,27 @@ public static class SampleReviews
     /// <summary>Every sample by name.</summary>
     public static IReadOnlyDictionary<string, Func<ReviewDocument>> All { get; } = new Dictionary<string, Func<ReviewDocument>>
     {
-        ["low"] = Low, ["middle"] = Middle, ["high"] = High, ["very-high"] = VeryHigh, ["new-rider"] = NewRider, ["heart-rate-only"] = HeartRateOnly,
-        ["no-rides"] = NoRides, ["twenty-one-rides"] = TwentyOneRides, ["long-notices"] = LongNotices, ["letter"] = Letter,
-        ["greek"] = Greek, ["japanese"] = Japanese, ["noted"] = Noted,
+        ["low"] = Low,
+        ["middle"] = Middle,
+        ["high"] = High,
+        ["very-high"] = VeryHigh,
+        ["new-rider"] = NewRider,
+        ["heart-rate-only"] = HeartRateOnly,
+        ["no-rides"] = NoRides,
+        ["twenty-one-rides"] = TwentyOneRides,
+        ["long-notices"] = LongNotices,
+        ["letter"] = Letter,
+        ["greek"] = Greek,
+        ["japanese"] = Japanese,
+        ["noted"] = Noted,
+        ["crowded"] = Crowded,
     };
 
     /// <summary>Names, for theories.</summary>
     public static IEnumerable<object[]> Names => All.Keys.Select(name => new object[] { name });
 
     /// <summary>Paper of a sample.</summary>
-    public static Paper PaperOf(string name) => name is "letter" or "twenty-one-rides" ? Paper.Letter : Paper.A4;
+    public static Paper PaperOf(string name) => name is "letter" or "twenty-one-rides" or "crowded" ? Paper.Letter : Paper.A4;
 
     public static ReviewDocument Middle() => ReviewMaker.Make(MiddleSpec);
 
@@ -35,9 +46,32 @@ public static class SampleReviews
         Note = "Good week in spite of the spacing. **Keep the Friday ride**, it is the base of what follows.\n\n- *Thursday* rather than Wednesday\n- the long one on Sunday, all of it easy\n\nWrite to me after the long ride.",
     });
 
+    /// <summary>Every part of page one at its longest, on the shorter paper.</summary>
+    public static ReviewDocument Crowded()
+    {
+        ReviewDocument middle = Noted();
+        string detail = string.Join(' ', Enumerable.Repeat("Longest ride 1 h 00, asked 2 h 30 with at least 75 % low, as the plan in force says for this tier.", 3));
+        return middle with
+        {
+            Summary = middle.Summary with
+            {
+                Headline = "Two hard rides 23 hours apart, three hard days in all, no long easy ride, and two thirds of the hours that the plan has for the week.",
+                Subline = middle.Summary.Subline + " Nothing else of the week needs a change before the long ride is in its place again.",
+                ToChange = [.. middle.Summary.ToChange.Select(advice => advice with { Title = advice.Title + " Then look at the next week’s days again, and keep one of them free.", Detail = detail })],
+                Held = [.. Enumerable.Range(1, 14).Select(number => $"what held, number {number}")],
+                SplitSentence = middle.Summary.SplitSentence + " Polarization index 1.86, which says how far the middle stands behind the two ends; above 2 is polarised.",
+            },
+        };
+    }
+
     public static ReviewDocument Low() => ReviewMaker.Make(new ReviewSpec
     {
-        Tier = "low", PlannedHours = 4.5, LowShare = 0.70, LongRideHours = 2, PlanWeek = null, PlanWeeks = null,
+        Tier = "low",
+        PlannedHours = 4.5,
+        LowShare = 0.70,
+        LongRideHours = 2,
+        PlanWeek = null,
+        PlanWeeks = null,
         Headline = "A steady week: every rule kept.",
         Held = ["spacing", "one hard day", "four rest days", "long ride 2 h 05", "split 82 % low", "hours"],
         Rides =
@@ -50,12 +84,18 @@ public static class SampleReviews
 
     public static ReviewDocument High() => ReviewMaker.Make(new ReviewSpec
     {
-        Tier = "high", PlannedHours = 11, LowShare = 0.8, Tolerance = 0.05, LongRideHours = 3, HistoryWeeks = 26,
+        Tier = "high",
+        PlannedHours = 11,
+        LowShare = 0.8,
+        Tolerance = 0.05,
+        LongRideHours = 3,
+        HistoryWeeks = 26,
         Headline = "Enough hours, but a third of them above easy.",
         Findings = SampleFindings.With(
             SampleFindings.Finding("intensity-split", Verdict.Broken, "Low share 67 %, intended 80 % ± 5 points.") with
             {
-                WouldHaveKept = "1 h 20 of the middle ridden low.", Limits = [new("intended_low_share", 0.8), new("tolerance_share", 0.05)],
+                WouldHaveKept = "1 h 20 of the middle ridden low.",
+                Limits = [new("intended_low_share", 0.8), new("tolerance_share", 0.05)],
                 Occurrences = [new Occurrence { Verdict = Verdict.Broken, Numbers = [new("low_share", 0.67)] }],
             },
             SampleFindings.Finding("easy-rides-easy", Verdict.Watch, "Friday’s easy ride was above low for 15 % of its time.") with
@@ -80,7 +120,12 @@ public static class SampleReviews
 
     public static ReviewDocument VeryHigh() => ReviewMaker.Make(new ReviewSpec
     {
-        Tier = "very high", PlannedHours = 17, LowShare = 0.9, Tolerance = 0.05, LongRideHours = 4, HistoryWeeks = 26,
+        Tier = "very high",
+        PlannedHours = 17,
+        LowShare = 0.9,
+        Tolerance = 0.05,
+        LongRideHours = 4,
+        HistoryWeeks = 26,
         Headline = "A big week that held together.",
         Findings = SampleFindings.With(SampleFindings.Finding("chronic-ramp", Verdict.Watch, "Chronic load rose by 5.6 points; above 5 asks for a look.")),
         ToChange = [new ChangeAdvice("chronic-ramp", "Let the next week grow no further.", "Chronic load rose by 5.6 points; above 5 asks for a look. Common practice.")],
@@ -97,9 +142,18 @@ public static class SampleReviews
 
     public static ReviewDocument NewRider() => ReviewMaker.Make(new ReviewSpec
     {
-        Label = "Rider N", Tier = null, PlannedHours = null, LowShare = null, Tolerance = null, LongRideHours = null, HistoryWeeks = 1, SettlingIn = true,
-        PlanWeek = null, PlanWeeks = null,
-        Headline = "A first week on record.", Subline = "One week of history: most rules need more before they can judge.",
+        Label = "Rider N",
+        Tier = null,
+        PlannedHours = null,
+        LowShare = null,
+        Tolerance = null,
+        LongRideHours = null,
+        HistoryWeeks = 1,
+        SettlingIn = true,
+        PlanWeek = null,
+        PlanWeeks = null,
+        Headline = "A first week on record.",
+        Subline = "One week of history: most rules need more before they can judge.",
         Findings = SampleFindings.NoneJudged("There is one week of history; this rule needs more.", SampleFindings.Finding("hard-day-spacing", Verdict.Kept, "No two hard days met.")),
         Held = ["spacing"],
         Rides = [new RideSpec(2, new LocalTime(18, 30), 45, 0.66, "endurance", 0.08, 0.01) { Sport = "indoor" }, new RideSpec(5, new LocalTime(10, 0), 80, 0.7, "endurance", 0.12, 0.02)],
@@ -107,7 +161,8 @@ public static class SampleReviews
 
     public static ReviewDocument HeartRateOnly() => ReviewMaker.Make(new ReviewSpec
     {
-        Label = "Rider H", Headline = "Three easy rides and one that nothing measured.",
+        Label = "Rider H",
+        Headline = "Three easy rides and one that nothing measured.",
         Findings = SampleFindings.With(SampleFindings.Finding("monotony", Verdict.NotJudged, "Monotony not judged.") with { Reason = "1.3 h have no stress: more than 10 % of the hours this rule looks at." }),
         Rides =
         [
@@ -120,7 +175,8 @@ public static class SampleReviews
 
     public static ReviewDocument NoRides() => ReviewMaker.Make(new ReviewSpec
     {
-        Headline = "No ride this week.", Subline = "Hours are to watch; nothing else can be judged.",
+        Headline = "No ride this week.",
+        Subline = "Hours are to watch; nothing else can be judged.",
         Findings = SampleFindings.NoneJudged("There is no ride in this week.", SampleFindings.Finding("weekly-hours", Verdict.Watch, "0 of 6.5 h, and no exception says why.")),
         ToChange = [new ChangeAdvice("weekly-hours", "Note why in the rider file, or ride.", "An exception (lighter, event, away) tells the next review that the week was meant so.")],
         Held = [],
@@ -128,7 +184,12 @@ public static class SampleReviews
 
     public static ReviewDocument TwentyOneRides() => ReviewMaker.Make(new ReviewSpec
     {
-        Tier = "high", PlannedHours = 14, LowShare = 0.8, Tolerance = 0.05, LongRideHours = 3, HistoryWeeks = 20,
+        Tier = "high",
+        PlannedHours = 14,
+        LowShare = 0.8,
+        Tolerance = 0.05,
+        LongRideHours = 3,
+        HistoryWeeks = 20,
         Headline = "Three rides a day, every day, and no rest.",
         Findings = SampleFindings.With(SampleFindings.Finding("rest-days", Verdict.Broken, "No rest or recovery day; 1 asked.") with
         {
@@ -166,7 +227,8 @@ public static class SampleReviews
         Findings = SampleFindings.With(
             SampleFindings.Finding("hard-day-spacing", Verdict.Broken, "Two hard rides 23 h apart, on Tuesday and Wednesday.") with
             {
-                WouldHaveKept = "Wednesday’s ride on Thursday.", Limits = [new("days_between", 1)],
+                WouldHaveKept = "Wednesday’s ride on Thursday.",
+                Limits = [new("days_between", 1)],
                 Occurrences =
                 [
                     new Occurrence
@@ -178,7 +240,8 @@ public static class SampleReviews
             },
             SampleFindings.Finding("long-ride", Verdict.Broken, "Longest ride 1 h 00, asked 2 h 30 with at least 75 % low.") with
             {
-                WouldHaveKept = "Friday’s ride of 2 h 30 at the same ease.", Limits = [new("long_ride_h", 2.5), new("low_share", 0.75)],
+                WouldHaveKept = "Friday’s ride of 2 h 30 at the same ease.",
+                Limits = [new("long_ride_h", 2.5), new("low_share", 0.75)],
                 Occurrences = [new Occurrence { Verdict = Verdict.Broken, Dates = [new(2026, 6, 12)], Rides = ["2026-06-12-1730.fit"], Numbers = [new("longest_ride_minutes", 60)] }],
             },
             SampleFindings.Finding("endurance-volume", Verdict.Broken, "2.9 of 4.9 low-band hours.") with

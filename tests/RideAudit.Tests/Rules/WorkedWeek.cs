@@ -117,7 +117,11 @@ internal sealed partial class WorkedWeek
     {
         "heart-rate" => ride with
         {
-            MeasuredBy = MeasureSource.HeartRate, StressFrom = StressSource.HeartRate, Threshold = null, IntensityRatio = null, NormalisedPower = null,
+            MeasuredBy = MeasureSource.HeartRate,
+            StressFrom = StressSource.HeartRate,
+            Threshold = null,
+            IntensityRatio = null,
+            NormalisedPower = null,
         },
         "estimate" => ride with { Threshold = new ThresholdInForce(new Watts(250), ThresholdSource.Estimate, 20, 80) },
         "thin" => ride with { Threshold = new ThresholdInForce(new Watts(250), ThresholdSource.Estimate, 3, 10) },

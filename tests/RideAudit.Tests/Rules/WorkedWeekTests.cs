@@ -1,4 +1,5 @@
 using RideAudit.Rules;
+using RideAudit.Tests.Support;
 
 using RideAudit.Tests.Support;
 

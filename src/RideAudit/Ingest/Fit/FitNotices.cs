@@ -44,7 +44,7 @@ internal static class FitNotices
         var telling = file.Faults.Where(IsTelling).ToArray();
         if (telling.Length == 0)
             return null;
-        var worst = telling.OrderByDescending(Loses).ThenBy(f => f.ByteOffset).First();
+        var worst = telling.OrderByDescending(Loses).ThenBy(Rank).ThenBy(f => f.ByteOffset).First();
         var records = file.Parts.Sum(p => p.Records.Count);
         var kept = string.Create(CultureInfo.InvariantCulture, $"{records} {(telling.Any(Loses) ? "of an unknown number of records" : records == 1 ? "record" : "records")}");
         return new FileNotice(name, Problem(worst.Code), kept, $"{Capital(worst.Detail).TrimEnd('.')}; {kept} {(records == 1 ? "was" : "were")} kept.", false);
@@ -52,10 +52,18 @@ internal static class FitNotices
 
     private static bool Loses(FitFault fault) => fault.Action is FitFaultAction.Salvage or FitFaultAction.Reject;
 
+    /// <summary>What broke says more than what is missing because of it.</summary>
+    private static int Rank(FitFault fault) => fault.Code switch
+    {
+        FitFaultCode.Incomplete => 3,
+        FitFaultCode.DataSizeTooLarge or FitFaultCode.PartWithoutData => 2,
+        FitFaultCode.Resynchronised or FitFaultCode.DoubtfulMessagesDropped => 1,
+        _ => 0,
+    };
+
     /// <summary>A clock that was not set has a notice of its own; a missing closing message alone costs nothing but the offset.</summary>
     private static bool IsTelling(FitFault fault) =>
-        fault.Action != FitFaultAction.Skip
-        && fault.Code != FitFaultCode.ClockUnset
+        fault.Code != FitFaultCode.ClockUnset
         && !(fault.Code == FitFaultCode.Incomplete && fault.Action == FitFaultAction.Warn);
 
     private static string Problem(FitFaultCode code) => code switch

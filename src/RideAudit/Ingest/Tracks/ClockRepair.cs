@@ -16,6 +16,9 @@ internal sealed class ClockRepair
 
     private const int FewStepsBack = 5;
 
+    /// <summary>Overlap, as a share of the shorter run, from which two that start together are the same rows.</summary>
+    private const double SameRowsOverlap = 0.8;
+
     private readonly List<ClockRun> _runs;
     private readonly long[] _shifts;
     private readonly List<string> _remarks = [];
@@ -103,14 +106,12 @@ internal sealed class ClockRepair
             _remarks.Add("The clock was set during the ride: what came before was moved to the later clock.");
     }
 
-    /// <summary>Rows that repeat or merely come late are sorted in; a clock set back runs over times it has shown already.</summary>
+    /// <summary>Anything but rows that were written a second time: those are sorted in.</summary>
     private static bool ClockWasSet(ClockRun run, ClockRun next)
     {
-        if (Math.Abs(next.First - run.Last) > JumpSeconds)
-            return true;
-        var overlaps = next.Low <= run.High && run.Low <= next.High;
-        var repeats = Math.Abs(next.First - run.First) <= StepBackSeconds;
-        return overlaps && !repeats;
+        var overlap = Math.Min(run.High, next.High) - Math.Max(run.Low, next.Low);
+        var shorter = Math.Min(run.High - run.Low, next.High - next.Low);
+        return Math.Abs(next.First - run.First) > StepBackSeconds || overlap < SameRowsOverlap * shorter;
     }
 
     private void CountStepsBack()
