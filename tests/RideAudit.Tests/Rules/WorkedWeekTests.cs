@@ -1,7 +1,6 @@
 using RideAudit.Rules;
 using RideAudit.Tests.Support;
 
-using RideAudit.Tests.Support;
 
 namespace RideAudit.Tests.Rules;
 
