@@ -1,1 +1,5 @@
-Console.WriteLine("rideaudit");
+using RideAudit.Cli.Terminal;
+
+using var interrupt = new Interrupt();
+using var shell = SystemShell.Open(interrupt.Token);
+return RideAudit.Cli.Application.Run(args, shell);

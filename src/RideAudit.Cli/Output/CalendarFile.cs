@@ -1,0 +1,70 @@
+using System.Security.Cryptography;
+using System.Text;
+using NodaTime;
+using NodaTime.Text;
+using RideAudit.Review;
+
+namespace RideAudit.Cli.Output;
+
+/// <summary>A layout as an iCalendar file (RFC 5545): one all-day event a ride, so that no time zone is needed.</summary>
+internal static class CalendarFile
+{
+    private const int MostOctets = 75;
+    private static readonly LocalDatePattern Date = LocalDatePattern.CreateWithInvariantCulture("uuuuMMdd");
+    private static readonly InstantPattern Stamp = InstantPattern.CreateWithInvariantCulture("uuuuMMdd'T'HHmmss'Z'");
+
+    /// <summary>The calendar's text, lines ending in CR LF.</summary>
+    /// <param name="document">The layout.</param>
+    /// <param name="now">When the calendar is made.</param>
+    public static string Write(NextWeekDocument document, Instant now)
+    {
+        var text = new StringBuilder();
+        Line(text, "BEGIN:VCALENDAR");
+        Line(text, "VERSION:2.0");
+        Line(text, "PRODID:-//RideAudit//rideaudit next//EN");
+        Line(text, "CALSCALE:GREGORIAN");
+        foreach (var day in document.Days.Where(d => d.Minutes > 0))
+            Event(text, document, day, now);
+        Line(text, "END:VCALENDAR");
+        return text.ToString();
+    }
+
+    private static void Event(StringBuilder text, NextWeekDocument document, NextDayEntry day, Instant now)
+    {
+        Line(text, "BEGIN:VEVENT");
+        Line(text, $"UID:{Date.Format(day.Date)}-{Name(document.Rider.Label)}@rideaudit");
+        Line(text, $"DTSTAMP:{Stamp.Format(now)}");
+        Line(text, $"DTSTART;VALUE=DATE:{Date.Format(day.Date)}");
+        Line(text, $"DTEND;VALUE=DATE:{Date.Format(day.Date.PlusDays(1))}");
+        Line(text, $"SUMMARY:{Escaped($"{char.ToUpperInvariant(day.Kind[0])}{day.Kind[1..]} ride, {Say.Duration(day.Minutes * 60L)}")}");
+        Line(text, $"DESCRIPTION:{Escaped($"{day.Sentence} About {Say.Number(day.ExpectedStress)} points.")}");
+        Line(text, "TRANSP:TRANSPARENT");
+        Line(text, "END:VEVENT");
+    }
+
+    // The same rider and day make the same event, so that a layout imported again replaces the old one.
+    private static string Name(string label) => Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(label)).AsSpan(0, 6));
+
+    private static string Escaped(string text) => text
+        .Replace("\\", "\\\\", StringComparison.Ordinal)
+        .Replace(";", "\\;", StringComparison.Ordinal)
+        .Replace(",", "\\,", StringComparison.Ordinal)
+        .Replace("\n", "\\n", StringComparison.Ordinal)
+        .Replace('\u00A0', ' ');
+
+    private static void Line(StringBuilder text, string line)
+    {
+        var octets = 0;
+        foreach (var rune in line.EnumerateRunes())
+        {
+            if (octets + rune.Utf8SequenceLength > MostOctets)
+            {
+                text.Append("\r\n ");
+                octets = 1;
+            }
+            text.Append(rune);
+            octets += rune.Utf8SequenceLength;
+        }
+        text.Append("\r\n");
+    }
+}

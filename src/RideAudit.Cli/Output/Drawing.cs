@@ -1,0 +1,24 @@
+using RideAudit.Report;
+using RideAudit.Review;
+
+namespace RideAudit.Cli.Output;
+
+/// <summary>The review as a PDF and as a picture.</summary>
+internal static class Drawing
+{
+    private static readonly Lock OneAtATime = new();
+
+    /// <summary>All pages.</summary>
+    public static void WritePdf(Stream stream, ReviewDocument document, PageOptions options) => Into(stream, buffer => ReviewPdf.Write(document, buffer, options));
+
+    /// <summary>Page one.</summary>
+    public static void WritePng(Stream stream, ReviewDocument document, PageOptions options) => Into(stream, buffer => ReviewPicture.WritePageOne(document, buffer, options));
+
+    private static void Into(Stream stream, Action<Stream> draw)
+    {
+        using var buffer = new MemoryStream();
+        lock (OneAtATime)
+            draw(buffer);
+        buffer.WriteTo(stream);
+    }
+}

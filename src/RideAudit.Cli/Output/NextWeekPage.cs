@@ -1,0 +1,61 @@
+using RideAudit.Cli.Terminal;
+using RideAudit.Review;
+using RideAudit.Rules;
+
+namespace RideAudit.Cli.Output;
+
+/// <summary>A layout on one screen.</summary>
+internal static class NextWeekPage
+{
+    private const int TextColumn = 28;
+
+    /// <summary>Writes the layout.</summary>
+    /// <param name="page">Where to.</param>
+    /// <param name="document">The layout.</param>
+    /// <param name="calendar">The calendar file that was written, as typed; null: none.</param>
+    public static void Write(Page page, NextWeekDocument document, string? calendar)
+    {
+        page.Text(Title(page, document), Tone.Strong);
+        page.Text($"{document.Rider.Label}{page.Marks.Dot}{Say.Number(document.Hours, 1)} h, about {Say.Number(document.ExpectedStress)} points of training stress", Tone.Quiet);
+        page.Blank();
+        foreach (var day in document.Days)
+            Day(page, day);
+        if (!document.Days.IsEmpty)
+            page.Blank();
+        foreach (var note in document.Notes)
+            page.Text(note);
+        Judged(page, document);
+        page.Text(document.Cautions[0] + " " + document.Cautions[^2], Tone.Quiet);
+        if (calendar is not null)
+            page.Text("Wrote " + calendar, Tone.Strong);
+    }
+
+    private static string Title(Page page, NextWeekDocument document)
+    {
+        var title = $"A layout for the week of {Say.Date(document.StartsOn)}";
+        if (document.IsoWeek is { } iso)
+            title += $"{page.Marks.Dot}ISO week {iso[(iso.IndexOf('W', StringComparison.Ordinal) + 1)..].TrimStart('0')}";
+        return document.Exception is { } exception ? $"{title}{page.Marks.Dot}{exception} week" : title;
+    }
+
+    private static void Day(Page page, NextDayEntry day)
+    {
+        var time = day.Minutes > 0 ? Say.Duration(day.Minutes * 60L) : "";
+        var tone = day.Kind is "high" or "threshold" ? Tone.Strong : day.Minutes > 0 ? Tone.Plain : Tone.Quiet;
+        var lead = $"{Wrap.Pad(Say.Day(day.Date), 8)}{Wrap.Pad(day.Kind, 11)}{Wrap.PadLeft(time, 7)}  ";
+        page.Hanging(new Piece(lead, tone), day.Minutes > 0 || day.Kind is "event" or "away" ? day.Sentence : "", column: TextColumn);
+    }
+
+    private static void Judged(Page page, NextWeekDocument document)
+    {
+        if (document.Findings.IsDefaultOrEmpty)
+            return;
+        var counts = new[] { Verdict.Broken, Verdict.Watch, Verdict.Kept, Verdict.NotJudged }
+            .Select(v => (Verdict: v, Count: document.Findings.Count(f => f.Verdict == v)))
+            .Where(c => c.Count > 0)
+            .Select(c => $"{c.Count} {Words.Of(c.Verdict)}");
+        page.Text($"Ridden exactly so, the rules would say: {string.Join(", ", counts)}.");
+        foreach (var finding in document.Findings.Where(f => f.Verdict is Verdict.Broken or Verdict.Watch).OrderByDescending(f => f.Verdict))
+            page.Hanging(new Piece(page.Marks.Of(finding.Verdict) + " ", Marks.ToneOf(finding.Verdict)), $"{finding.Rule}: {finding.Sentence}");
+    }
+}

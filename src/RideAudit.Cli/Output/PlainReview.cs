@@ -1,0 +1,110 @@
+using RideAudit.Cli.Terminal;
+using RideAudit.Review;
+
+namespace RideAudit.Cli.Output;
+
+/// <summary>The whole review as plain text, section by section as the PDF has it.</summary>
+internal static class PlainReview
+{
+    /// <summary>The longest line.</summary>
+    public const int Measure = 80;
+
+    /// <summary>Writes the review.</summary>
+    public static void Write(Page page, ReviewDocument document)
+    {
+        Summary.Head(page, document);
+        page.Blank();
+        WeekStrip.Write(page, document);
+        Section(page, "Intensity split");
+        Split(page, document);
+        Section(page, "The week");
+        Figures(page, document);
+        Changes(page, document);
+        Findings(page, document);
+        PlainRides.Write(page, document);
+        PlainHistory.Write(page, document);
+        Notices(page, document);
+        Section(page, "Cautions");
+        foreach (var caution in document.Summary.Cautions)
+            page.Hanging("- ", caution);
+    }
+
+    /// <summary>A section's heading.</summary>
+    public static void Section(Page page, string title)
+    {
+        page.Blank();
+        page.Line([new(title, Tone.Strong)]);
+        page.Line([new(new string(page.Marks.Rule, Wrap.Cells(title)), Tone.Quiet)]);
+    }
+
+    private static void Split(Page page, ReviewDocument document)
+    {
+        if (document.Week.SplitByTime is { } split)
+            page.Text($"By time: low {Say.Percent(split.Low, 1)}, middle {Say.Percent(split.Middle, 1)}, high {Say.Percent(split.High, 1)}."
+                + (document.Week.IntendedLowShare is { } share ? $" Intended: {Say.Percent(share)} low." : ""));
+        if (document.Week.SplitBySession is { } sessions)
+            page.Text($"By session: easy {Say.Percent(sessions.Easy)}, hard {Say.Percent(sessions.Hard)}.");
+        page.Text(document.Summary.SplitSentence);
+    }
+
+    private static void Figures(Page page, ReviewDocument document)
+    {
+        var week = document.Week;
+        page.Text(Say.Sentence(Summary.Figures(document)));
+        page.Text($"Rides {week.RideCount}, work {Say.Number(week.WorkKj)} kJ, acute load {Say.Number(week.AcuteLoad, 1)}, "
+            + $"acute over chronic {Say.Number(week.AcuteChronicRatio, 2)} (disputed; drives no verdict), "
+            + $"monotony {Say.Number(week.Monotony, 2)}, strain {Say.Number(week.Strain)}"
+            + (week.PolarizationIndex is { } index ? $", polarization index {Say.Number(index, 2)}." : "."));
+        if (week.SettlingIn)
+            page.Text("Loads are still settling in: less than 42 days since the first ride.");
+        if (week.StressUnknownHours > 0)
+            page.Text($"No stress is known for {Say.Number(week.StressUnknownHours, 1)} h.");
+        if (week.OtherActivityHours > 0)
+            page.Text($"Other activity: {Say.Number(week.OtherActivityHours, 1)} h.");
+    }
+
+    private static void Changes(Page page, ReviewDocument document)
+    {
+        if (!document.Summary.ToChange.IsDefaultOrEmpty)
+        {
+            Section(page, "To change");
+            var number = 0;
+            foreach (var advice in document.Summary.ToChange)
+            {
+                page.Hanging($"{++number} ", advice.Title, Tone.Strong);
+                page.Text(advice.Detail, indent: 2);
+            }
+        }
+        if (document.SmallestChange is { } change)
+            page.Text(change.Sentence);
+        if (document.Summary.Held.IsDefaultOrEmpty)
+            return;
+        Section(page, "What held");
+        page.Text(string.Join(page.Marks.Dot, document.Summary.Held));
+    }
+
+    private static void Findings(Page page, ReviewDocument document)
+    {
+        Section(page, "Every rule");
+        foreach (var finding in document.Findings)
+        {
+            var verdict = new Piece($"{page.Marks.Of(finding.Verdict)} {Words.Of(finding.Verdict)}", Marks.ToneOf(finding.Verdict));
+            page.Line([verdict with { Text = Wrap.Pad(page.Marks.Show(verdict.Text), 13) }, new(finding.Rule, Tone.Strong)]);
+            page.Text(finding.Sentence, indent: 2);
+            if (finding.Reason is { } reason && !finding.Sentence.Contains(reason, StringComparison.OrdinalIgnoreCase))
+                page.Text(reason, indent: 2);
+            if (finding.WouldHaveKept is { } kept)
+                page.Text(kept, indent: 2);
+            page.Text(Say.Grounds(finding.Evidence, finding.Source), Tone.Quiet, indent: 2);
+        }
+    }
+
+    private static void Notices(Page page, ReviewDocument document)
+    {
+        if (document.Notices.IsEmpty)
+            return;
+        Section(page, "The data");
+        foreach (var notice in document.Notices)
+            NoticeLine.Write(page, notice);
+    }
+}

@@ -1,0 +1,41 @@
+using RideAudit.Cli.Terminal;
+using RideAudit.Review;
+
+namespace RideAudit.Cli.Output;
+
+/// <summary>One row a ride, for reading.</summary>
+internal static class RideTable
+{
+    private static readonly IReadOnlyList<Column<RideEntry>> Columns =
+    [
+        new("date", r => Say.DayAndDate(r.StartsAt.Date)),
+        new("start", r => Say.Time(r.StartsAt)) { Priority = 4 },
+        new("kind", r => new Piece(r.Kind ?? "–", r.Kind is "high" or "threshold" ? Tone.Strong : Tone.Plain)),
+        new("time", r => Say.Duration(r.DurationSeconds)) { Right = true },
+        new("stress", r => Say.Number(r.Stress, 1)) { Right = true },
+        new("norm. W", r => Say.Number(r.NormalisedPowerW)) { Right = true, Priority = 2 },
+        new("ratio", r => Say.Number(r.IntensityRatio, 2)) { Right = true, Priority = 3 },
+        new("low", r => LowShare(r.BandSeconds)) { Right = true, Priority = 1 },
+        new("mid", r => Share(r.BandSeconds, r.BandSeconds.Middle)) { Right = true, Priority = 6 },
+        new("high", r => Share(r.BandSeconds, r.BandSeconds.High)) { Right = true, Priority = 6 },
+        new("mean W", r => Say.Number(r.MeanPowerW)) { Right = true, Priority = 9 },
+        new("kJ", r => Say.Number(r.WorkKj)) { Right = true, Priority = 10 },
+        new("bpm", r => Say.Number(r.MeanHeartRateBpm)) { Right = true, Priority = 5 },
+        new("drift", r => r.HeartRateDriftPercent is { } d ? Say.Signed(d, 1) + " %" : "–") { Right = true, Priority = 11 },
+        new("thresh. W", r => Say.Number(r.ThresholdPowerW)) { Right = true, Priority = 8 },
+        new("power", r => Say.Percent(r.PowerCoverage)) { Right = true, Priority = 12 },
+        new("sport", r => r.Sport) { Priority = 7 },
+        new("file", r => r.File) { Elastic = true },
+    ];
+
+    /// <summary>Writes the table.</summary>
+    public static void Write(Page page, IReadOnlyList<RideEntry> rides) => TextTable.Write(page, Columns, rides);
+
+    private static string LowShare(BandEntry bands) => Share(bands, bands.Low);
+
+    private static string Share(BandEntry bands, long seconds)
+    {
+        var all = bands.Low + bands.Middle + bands.High;
+        return all > 0 ? Say.Percent((double)seconds / all) : "–";
+    }
+}

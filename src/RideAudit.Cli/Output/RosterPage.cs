@@ -1,0 +1,54 @@
+using RideAudit.Cli.Terminal;
+using RideAudit.Review;
+using RideAudit.Rules;
+
+namespace RideAudit.Cli.Output;
+
+/// <summary>A roster for reading: who needs the coach first, and why.</summary>
+internal static class RosterPage
+{
+    /// <summary>Writes two lines a rider.</summary>
+    /// <param name="page">Where to.</param>
+    /// <param name="roster">The roster.</param>
+    /// <param name="output">The folder written into, as typed.</param>
+    public static void Write(Page page, RosterDocument roster, string output)
+    {
+        page.Text($"{Say.Count(roster.Riders.Length, "rider")} as of {Say.Date(roster.AsOf)}, who needs you first at the top", Tone.Strong);
+        page.Blank();
+        var width = roster.Riders.Length.ToString(System.Globalization.CultureInfo.InvariantCulture).Length;
+        for (var i = 0; i < roster.Riders.Length; i++)
+            Rider(page, roster.Riders[i], Wrap.PadLeft(Say.Number(i + 1), width));
+        page.Blank();
+        page.Text($"Wrote {output}{Path.DirectorySeparatorChar}: overview.csv, overview.json and a review of each rider", Tone.Strong);
+    }
+
+    private static void Rider(Page page, RosterEntry rider, string number)
+    {
+        var verdict = VerdictOf(rider);
+        var lead = $"{number} {page.Marks.Of(verdict)} ";
+        page.Line([new(lead, Marks.ToneOf(verdict)), new(rider.Label, Tone.Strong), rider.Label == rider.Folder ? "" : $" ({rider.Folder})", new(Figures(rider), Tone.Quiet)]);
+        page.Text(rider.Why, indent: Wrap.Cells(page.Marks.Show(lead)));
+    }
+
+    private static Verdict VerdictOf(RosterEntry rider) => rider.Need switch
+    {
+        "broken" => Verdict.Broken,
+        "watch" => Verdict.Watch,
+        "kept" => Verdict.Kept,
+        _ => Verdict.NotJudged,
+    };
+
+    private static string Figures(RosterEntry rider)
+    {
+        if (rider.Hours is not { } hours)
+            return "  no review";
+        var counts = new List<string>();
+        if (rider.Broken.Length > 0)
+            counts.Add($"{rider.Broken.Length} broken");
+        if (rider.Watch.Length > 0)
+            counts.Add($"{rider.Watch.Length} to watch");
+        counts.Add(rider.PlannedHours is { } planned ? $"{Say.Number(hours, 1)} of {Say.Number(planned, 1)} h" : $"{Say.Number(hours, 1)} h");
+        counts.Add($"ramp {Say.Signed(rider.RampPerWeek, 1)}");
+        return "  " + string.Join(", ", counts);
+    }
+}

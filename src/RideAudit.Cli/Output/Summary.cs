@@ -1,0 +1,147 @@
+using RideAudit.Cli.Terminal;
+using RideAudit.Review;
+using RideAudit.Rules;
+
+namespace RideAudit.Cli.Output;
+
+/// <summary>The review on one screen: page one in the same words.</summary>
+internal static class Summary
+{
+    private const int WideEnoughForDetails = 120;
+
+    /// <summary>Writes the summary.</summary>
+    /// <param name="page">Where to.</param>
+    /// <param name="document">The review.</param>
+    /// <param name="written">Files that were written, as typed.</param>
+    public static void Write(Page page, ReviewDocument document, IReadOnlyList<string> written)
+    {
+        Head(page, document);
+        page.Blank();
+        WeekStrip.Write(page, document);
+        Split(page, document);
+        page.Text(Figures(document));
+        ToChange(page, document, details: page.TerminalWidth >= WideEnoughForDetails);
+        Held(page, document);
+        Notices(page, document);
+        if (!document.Summary.Cautions.IsDefaultOrEmpty)
+            page.Text(document.Summary.Cautions[0], Tone.Quiet);
+        if (written.Count > 0)
+            page.Text("Wrote " + string.Join(", ", written), Tone.Strong);
+    }
+
+    /// <summary>Who, which week, and the verdict.</summary>
+    public static void Head(Page page, ReviewDocument document)
+    {
+        var dot = page.Marks.Dot;
+        var week = document.Week;
+        var line = $"Week of {Say.Date(week.StartsOn)}";
+        if (week.IsoWeek is { } iso)
+            line += $"{dot}ISO week {iso[(iso.IndexOf('W', StringComparison.Ordinal) + 1)..].TrimStart('0')}";
+        line += week.Finished ? ", finished" : ", unfinished";
+        if (week.PlanWeek is { } number)
+            line += week.PlanWeeks is { } of ? $"{dot}week {number} of {of}" : $"{dot}week {number}";
+        if (week.Exception is { } exception)
+            line += $"{dot}{exception} week";
+        page.Text(line, Tone.Quiet);
+        page.Text(Rider(document.Rider, dot), Tone.Quiet);
+        page.Blank();
+        page.Text(document.Summary.Headline, Tone.Strong);
+        page.Text(document.Summary.Subline);
+        if (document.Note is { } note)
+        {
+            page.Blank();
+            page.Text(note.Trim(), indent: 2);
+        }
+    }
+
+    /// <summary>The week's sums in one sentence.</summary>
+    public static string Figures(ReviewDocument document)
+    {
+        var week = document.Week;
+        var planned = document.Rider.PlannedHours is { } hours ? $" of {Say.Number(hours, 1)}" : "";
+        var asked = week.LongRideAskedSeconds is { } length ? $" of {Say.Duration(length)}" : "";
+        return $"{Say.Number(week.Hours, 1)}{planned} h, stress {Say.Number(week.Stress)}, chronic load {Say.Number(week.ChronicLoad)}, "
+            + $"ramp {Say.Signed(week.RampPerWeek, 1)}, longest {Say.Duration(week.LongestRideSeconds)}{asked}";
+    }
+
+    private static string Rider(RiderEntry rider, string dot)
+    {
+        var line = rider.Label;
+        if (rider.Tier is { } tier)
+            line += $"{dot}{tier} volume";
+        if (rider.PlannedHours is { } hours)
+            line += $", {Say.Number(hours, 1)} h planned{(rider.PlannedHoursFromHistory ? " (mean of the weeks before)" : "")}";
+        return line;
+    }
+
+    private static void Split(Page page, ReviewDocument document)
+    {
+        if (document.Week.SplitByTime is not { } split)
+            return;
+        var intended = document.Week.IntendedLowShare is { } share
+            ? $"  intended {Say.Percent(share)} low" + (document.Week.SplitTolerance is { } t ? $" ± {Say.Number(100 * t)}" : "")
+            : "";
+        var text = $"low {Say.Percent(split.Low)}, middle {Say.Percent(split.Middle)}, high {Say.Percent(split.High)}";
+        var cells = Math.Max(10, page.Measure - 2 - Wrap.Cells(page.Marks.Show(text + intended)) - 1);
+        var low = (int)Math.Round(split.Low * cells);
+        var high = Math.Min(cells - low, (int)Math.Round(split.High * cells));
+        var bands = page.Marks.Bands;
+        page.Line(
+        [
+            new(new string(bands.Low, low), Tone.LowBand),
+            new(new string(bands.Middle, cells - low - high), Tone.MiddleBand),
+            new(new string(bands.High, high), Tone.HighBand),
+            "  " + text,
+            new(intended, Tone.Quiet),
+        ]);
+    }
+
+    private static void ToChange(Page page, ReviewDocument document, bool details)
+    {
+        if (document.Summary.ToChange.IsDefaultOrEmpty)
+            return;
+        page.Blank();
+        page.Line([new("To change", Tone.Strong)]);
+        var number = 0;
+        foreach (var advice in document.Summary.ToChange)
+        {
+            number++;
+            var verdict = document.Findings.FirstOrDefault(f => f.Rule == advice.Rule)?.Verdict ?? Verdict.Watch;
+            page.Hanging(new Piece($"{number} {page.Marks.Of(verdict)} ", Marks.ToneOf(verdict)), advice.Title);
+            if (details)
+                page.Text(advice.Detail, Tone.Quiet, indent: 4);
+        }
+    }
+
+    // Two lines at most: the whole list is in the PDF and the text.
+    private static void Held(Page page, ReviewDocument document)
+    {
+        var held = document.Summary.Held;
+        if (held.IsDefaultOrEmpty)
+            return;
+        const string lead = "What held  ";
+        var shown = held.Length;
+        while (shown > 1 && Wrap.Lines(HeldText(page, held, shown), page.Measure - lead.Length).Count() > 2)
+            shown--;
+        page.Hanging(new Piece(lead, Tone.Strong), HeldText(page, held, shown));
+    }
+
+    private static string HeldText(Page page, IReadOnlyList<string> held, int shown)
+    {
+        var text = string.Join(page.Marks.Dot, held.Take(shown));
+        return shown < held.Count ? $"{text}{page.Marks.Dot}{held.Count - shown} more" : text;
+    }
+
+    // Every file that could not be used is named; what was only repaired or assumed is counted, except what is about the whole folder.
+    private static void Notices(Page page, ReviewDocument document)
+    {
+        var shown = document.Notices.Where(n => n.Unusable || n.File is null || n.Problem == "assumption").ToList();
+        if (document.Notices.IsEmpty)
+            return;
+        foreach (var notice in shown)
+            NoticeLine.Write(page, notice);
+        var rest = document.Notices.Length - shown.Count;
+        if (rest > 0)
+            page.Text($"{Say.Count(rest, shown.Count > 0 ? "other notice" : "notice")} about the data: in the PDF, and with --text.", Tone.Quiet);
+    }
+}

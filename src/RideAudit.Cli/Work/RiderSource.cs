@@ -1,0 +1,68 @@
+using System.Text;
+using RideAudit.Cli.Terminal;
+using RideAudit.Ingest;
+using RideAudit.Plan;
+
+namespace RideAudit.Cli.Work;
+
+/// <summary>Finds and reads the rider file.</summary>
+internal static class RiderSource
+{
+    /// <summary>The name looked for in the folder of rides.</summary>
+    public const string FileName = "rider.toml";
+
+    /// <summary>Reads the rider file that was named, or the folder's own, or takes the defaults.</summary>
+    /// <param name="shell">For relative paths.</param>
+    /// <param name="typed">The file named on the command line; null when none was.</param>
+    /// <param name="folder">The folder of rides; null when there is none.</param>
+    /// <exception cref="UserError">The file is missing, unreadable or broken.</exception>
+    public static RiderFound Find(Shell shell, string? typed, string? folder)
+    {
+        if (typed is not null)
+            return new(Read(shell.FullPath(typed), typed), []);
+        if (folder is null)
+            return new(new Rider(), []);
+        var own = Path.Combine(folder, FileName);
+        if (File.Exists(own))
+            return new(Read(own, FileName), []);
+        return new(new Rider(), [new FileNotice(
+            FileName,
+            "assumption",
+            null,
+            "No rider file was given and the folder has no rider.toml: defaults are used, and threshold power is taken from the recordings or estimated. 'rideaudit new-rider' writes one.",
+            Unusable: false)]);
+    }
+
+    private static Rider Read(string path, string shown)
+    {
+        string text;
+        try
+        {
+            text = File.ReadAllText(path, Encoding.UTF8);
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            throw new UserError(File.Exists(path)
+                ? $"The rider file {shown} cannot be read: {e.Message}"
+                : $"There is no rider file {shown}. 'rideaudit new-rider {shown}' writes one.");
+        }
+        var result = RiderFileReader.Read(text, shown);
+        return result.Rider ?? throw new UserError(Mistakes(shown, result));
+    }
+
+    private static string Mistakes(string shown, RiderFileResult result)
+    {
+        var lines = new StringBuilder();
+        foreach (var mistake in result.Mistakes)
+        {
+            if (lines.Length > 0)
+                lines.Append('\n');
+            lines.Append(Inv($"{shown}:{mistake.Line}:{mistake.Column}: found {mistake.Found}; allowed: {mistake.Allowed}."));
+            if (mistake.Nearest is { } nearest)
+                lines.Append(Inv($" Did you mean '{nearest}'?"));
+        }
+        return lines.ToString();
+    }
+
+    private static string Inv(FormattableString text) => FormattableString.Invariant(text);
+}

@@ -1,0 +1,53 @@
+using RideAudit.Cli.Options;
+using RideAudit.Cli.Output;
+using RideAudit.Cli.Terminal;
+using RideAudit.Ingest;
+using RideAudit.Report;
+using RideAudit.Review;
+
+namespace RideAudit.Cli.Work;
+
+/// <summary>Reviews one rider of a roster. Whatever goes wrong stays with that rider.</summary>
+internal static class RosterRider
+{
+    /// <summary>Reviews a folder.</summary>
+    /// <returns>The review, or why there is none.</returns>
+    public static RosterInput Review(Shell shell, RosterArguments asked, string folder, string output)
+    {
+        var name = Path.GetFileName(folder);
+        try
+        {
+            return Reviewed(shell, asked, folder, name, output);
+        }
+        catch (UserError error)
+        {
+            return new RosterInput(name, null, error.Message, null);
+        }
+        catch (Exception fault) when (fault is not OperationCanceledException)
+        {
+            return new RosterInput(name, null, $"A fault of the program: {fault.GetType().Name}: {fault.Message}", null);
+        }
+    }
+
+    private static RosterInput Reviewed(Shell shell, RosterArguments asked, string folder, string name, string output)
+    {
+        var rider = RiderSource.Find(shell, typed: null, folder);
+        var content = FolderReader.Read(folder, rider.Rider, shell.Zone, progress: null, shell.Cancel);
+        content = content with { Notices = [.. rider.Notices, .. content.Notices] };
+        var request = new ReviewRequest
+        {
+            Today = shell.Today(rider.Rider.TimeZone ?? shell.Zone),
+            AsOf = asked.AsOf,
+            WeekOf = asked.Week,
+            Note = NoteSource.Find(shell, typed: null, folder),
+        };
+        var document = ReviewBuilder.Review(content, rider.Rider, request) ?? throw NoRides.Error(name, content);
+        var file = $"{name}-review-{Say.Iso(document.Week.StartsOn)}.pdf";
+        OutputFile.Write(Path.Combine(output, file), s => Drawing.WritePdf(s, document, new PageOptions { Paper = asked.Paper }), shell.Cancel);
+        return new RosterInput(name, WithoutTraces(document), null, file);
+    }
+
+    // Traces are what the pages drew: forty riders' worth of them would only take memory.
+    private static ReviewDocument WithoutTraces(ReviewDocument document) =>
+        document with { Rides = [.. document.Rides.Select(r => r with { Trace = null })] };
+}

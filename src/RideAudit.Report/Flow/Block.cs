@@ -1,0 +1,23 @@
+namespace RideAudit.Report.Flow;
+
+/// <summary>Something that stands on one page and is never split.</summary>
+internal abstract class Block
+{
+    /// <summary>Depth, pt.</summary>
+    public abstract float Height { get; }
+
+    /// <summary>White space above, dropped at the top of a page.</summary>
+    public float SpaceBefore { get; init; }
+
+    /// <summary>Stays on the page of the block after it.</summary>
+    public bool KeepWithNext { get; init; }
+
+    /// <summary>Drawn again above this block when it is the first of a later page: a table's head.</summary>
+    public Block? RunningHead { get; init; }
+
+    /// <summary>Its line in the document's outline; null when it has none.</summary>
+    public string? Outline { get; init; }
+
+    /// <summary>Draws with the top left corner at a point.</summary>
+    public abstract void Draw(Ink ink, float x, float y);
+}

@@ -1,0 +1,14 @@
+namespace RideAudit.Report.Flow;
+
+/// <summary>White space.</summary>
+/// <param name="depth">Depth, pt.</param>
+internal sealed class GapBlock(float depth) : Block
+{
+    /// <inheritdoc/>
+    public override float Height => depth;
+
+    /// <inheritdoc/>
+    public override void Draw(Ink ink, float x, float y)
+    {
+    }
+}

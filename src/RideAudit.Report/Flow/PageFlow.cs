@@ -1,0 +1,76 @@
+namespace RideAudit.Report.Flow;
+
+/// <summary>Sets blocks one under another on as many pages as they need.</summary>
+/// <param name="sheet">The paper.</param>
+internal sealed class PageFlow(Sheet sheet)
+{
+    private readonly List<List<Placed>> pages = [];
+    private readonly List<Block> waiting = [];
+    private float y = float.MaxValue;
+
+    /// <summary>Adds a block after those added before.</summary>
+    public void Add(Block block)
+    {
+        waiting.Add(block);
+        if (!block.KeepWithNext)
+            Place();
+    }
+
+    /// <summary>Adds several.</summary>
+    public void Add(IEnumerable<Block> blocks)
+    {
+        foreach (Block block in blocks)
+            Add(block);
+    }
+
+    /// <summary>The pages, first to last.</summary>
+    public IReadOnlyList<IReadOnlyList<Placed>> Finish()
+    {
+        Place();
+        return pages;
+    }
+
+    private void Place()
+    {
+        if (waiting.Count == 0)
+            return;
+        if (pages.Count == 0 || y + Depth(waiting) > sheet.FlowBottom)
+            TurnPage();
+        foreach (Block block in waiting)
+        {
+            bool first = pages[^1].Count == 0;
+            if (!first && y + block.SpaceBefore + block.Height > sheet.FlowBottom)
+            {
+                TurnPage();
+                first = true;
+            }
+
+            Set(block, first);
+        }
+
+        waiting.Clear();
+    }
+
+    private void Set(Block block, bool first)
+    {
+        if (first && block.RunningHead is { } head)
+        {
+            pages[^1].Add(new Placed(head, y));
+            y += head.Height;
+        }
+
+        y += first ? 0 : block.SpaceBefore;
+        pages[^1].Add(new Placed(block, y));
+        y += block.Height;
+    }
+
+    private void TurnPage()
+    {
+        if (pages.Count > 0 && pages[^1].Count == 0)
+            return;
+        pages.Add([]);
+        y = sheet.FlowTop;
+    }
+
+    private static float Depth(List<Block> blocks) => blocks.Sum(block => block.SpaceBefore + block.Height);
+}

@@ -1,0 +1,45 @@
+using RideAudit.Report.Fonts;
+using RideAudit.Report.Text;
+
+namespace RideAudit.Report.Flow;
+
+/// <summary>A paragraph.</summary>
+internal sealed class TextBlock : Block
+{
+    private readonly List<TextLine> lines;
+
+    /// <param name="fonts">Fonts.</param>
+    /// <param name="spans">The text.</param>
+    /// <param name="width">Width, pt.</param>
+    public TextBlock(FontSet fonts, IEnumerable<Span> spans, float width) => lines = LineBreaker.Break(fonts, spans, width);
+
+    /// <summary>A paragraph in one style.</summary>
+    public TextBlock(FontSet fonts, string text, TextStyle style, float width)
+        : this(fonts, [new Span(text, style)], width)
+    {
+    }
+
+    /// <summary>Distance of the text from the left edge, pt.</summary>
+    public float Indent { get; init; }
+
+    /// <summary>Named place at the block's top; null when nothing leads here.</summary>
+    public string? Anchor { get; init; }
+
+    /// <summary>The lines.</summary>
+    public IReadOnlyList<TextLine> Lines => lines;
+
+    /// <inheritdoc/>
+    public override float Height => lines.Sum(line => line.Leading);
+
+    /// <inheritdoc/>
+    public override void Draw(Ink ink, float x, float y)
+    {
+        if (Anchor is not null)
+            ink.Anchor(x, y, Anchor);
+        foreach (TextLine line in lines)
+        {
+            line.Draw(ink, x + Indent, y + line.Ascent);
+            y += line.Leading;
+        }
+    }
+}

@@ -1,0 +1,101 @@
+using System.Buffers.Binary;
+
+namespace RideAudit.Report.Fonts;
+
+/// <summary>A font's map from characters to glyphs: table <c>cmap</c>, formats 4 and 12.</summary>
+internal static class CharacterMap
+{
+    private const int SegmentMap = 4;
+    private const int WideMap = 12;
+    private const int Header = 12;
+
+    /// <summary>Glyphs by code point.</summary>
+    /// <exception cref="InvalidDataException">The font has no Unicode map.</exception>
+    public static SortedDictionary<int, int> Read(Sfnt font)
+    {
+        int table = font.Find("cmap");
+        var map = new SortedDictionary<int, int>();
+        for (int i = 0; table >= 0 && i < font.U16(table + 2); i++)
+        {
+            int entry = table + 4 + (8 * i);
+            int subtable = table + font.S32(entry + 4);
+            if (font.U16(entry) is not (0 or 3))
+                continue;
+            if (font.U16(subtable) == WideMap)
+                ReadWide(font, subtable, map);
+            else if (font.U16(subtable) == SegmentMap)
+                ReadSegments(font, subtable, map);
+        }
+
+        return map.Count > 0 ? map : throw new InvalidDataException("The font has no Unicode character map.");
+    }
+
+    /// <summary>A table of format 12, one group a run of neighbours.</summary>
+    public static byte[] Write(SortedDictionary<int, int> map)
+    {
+        List<(int First, int Last, int Glyph)> groups = Groups(map);
+        byte[] table = new byte[Header + 16 + (12 * groups.Count)];
+        Span<byte> span = table;
+        BinaryPrimitives.WriteUInt16BigEndian(span[2..], 1);
+        BinaryPrimitives.WriteUInt16BigEndian(span[4..], 3);
+        BinaryPrimitives.WriteUInt16BigEndian(span[6..], 10);
+        BinaryPrimitives.WriteInt32BigEndian(span[8..], Header);
+        BinaryPrimitives.WriteUInt16BigEndian(span[Header..], WideMap);
+        BinaryPrimitives.WriteInt32BigEndian(span[(Header + 4)..], table.Length - Header);
+        BinaryPrimitives.WriteInt32BigEndian(span[(Header + 12)..], groups.Count);
+        int at = Header + 16;
+        foreach ((int first, int last, int glyph) in groups)
+        {
+            BinaryPrimitives.WriteInt32BigEndian(span[at..], first);
+            BinaryPrimitives.WriteInt32BigEndian(span[(at + 4)..], last);
+            BinaryPrimitives.WriteInt32BigEndian(span[(at + 8)..], glyph);
+            at += 12;
+        }
+
+        return table;
+    }
+
+    private static List<(int First, int Last, int Glyph)> Groups(SortedDictionary<int, int> map)
+    {
+        var groups = new List<(int First, int Last, int Glyph)>();
+        foreach ((int code, int glyph) in map)
+        {
+            if (groups.Count > 0 && groups[^1] is var last && code == last.Last + 1 && glyph == last.Glyph + code - last.First)
+                groups[^1] = last with { Last = code };
+            else
+                groups.Add((code, code, glyph));
+        }
+
+        return groups;
+    }
+
+    private static void ReadWide(Sfnt font, int table, SortedDictionary<int, int> map)
+    {
+        for (int i = 0; i < font.S32(table + 12); i++)
+        {
+            int group = table + 16 + (12 * i);
+            int first = font.S32(group);
+            for (int code = first; code <= font.S32(group + 4); code++)
+                map[code] = font.S32(group + 8) + code - first;
+        }
+    }
+
+    private static void ReadSegments(Sfnt font, int table, SortedDictionary<int, int> map)
+    {
+        int bytes = font.U16(table + 6);
+        for (int at = 0; at < bytes; at += 2)
+        {
+            int last = font.U16(table + 14 + at);
+            int first = font.U16(table + 16 + bytes + at);
+            int delta = font.U16(table + 16 + (2 * bytes) + at);
+            int rangeAt = table + 16 + (3 * bytes) + at;
+            int range = font.U16(rangeAt);
+            for (int code = first; code <= last && code != 0xFFFF; code++)
+            {
+                int glyph = range == 0 ? code : font.U16(rangeAt + range + (2 * (code - first)));
+                if (glyph != 0 || range == 0)
+                    map[code] = (glyph + delta) & 0xFFFF;
+            }
+        }
+    }
+}

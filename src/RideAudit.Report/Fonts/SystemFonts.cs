@@ -1,0 +1,79 @@
+using System.Collections.Concurrent;
+
+namespace RideAudit.Report.Fonts;
+
+/// <summary>Fonts of the machine, looked at only for characters that the package font has no glyph for.</summary>
+/// <remarks>Files are tried in the order of their paths, so that one machine always gives the same page.</remarks>
+internal sealed class SystemFonts
+{
+    private const long LargestFile = 64L << 20;
+    private static readonly string[] Endings = [".ttf", ".otf", ".ttc"];
+
+    private readonly Lazy<string[]> files;
+    private readonly ConcurrentDictionary<string, Face?> opened = new(StringComparer.Ordinal);
+    private readonly ConcurrentDictionary<string, Face?> chosen = new(StringComparer.Ordinal);
+
+    /// <param name="folders">Where fonts lie; folders that are not there are passed over.</param>
+    public SystemFonts(IEnumerable<string> folders) => files = new Lazy<string[]>(() => List(folders));
+
+    /// <summary>The usual places of the operating systems.</summary>
+    public static SystemFonts OfThisMachine { get; } = new(UsualFolders());
+
+    /// <summary>A font that draws a text element; null when the machine has none.</summary>
+    public Face? For(string element) => chosen.GetOrAdd(element, Search);
+
+    private Face? Search(string element)
+    {
+        foreach (string file in files.Value)
+        {
+            Face? face = opened.GetOrAdd(file, Open);
+            if (face is not null && face.Draws(element))
+                return face;
+        }
+
+        return null;
+    }
+
+    private static Face? Open(string file)
+    {
+        try
+        {
+            return new FileInfo(file).Length > LargestFile ? null : Face.Open(File.ReadAllBytes(file));
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            return null;
+        }
+    }
+
+    private static string[] List(IEnumerable<string> folders)
+    {
+        var options = new EnumerationOptions { RecurseSubdirectories = true, IgnoreInaccessible = true };
+        return
+        [
+            .. folders.Where(Directory.Exists)
+                .SelectMany(folder => Directory.EnumerateFiles(folder, "*", options))
+                .Where(file => Endings.Contains(Path.GetExtension(file), StringComparer.OrdinalIgnoreCase))
+                .OrderBy(file => IsPlain(file) ? 0 : 1).ThenBy(file => file, StringComparer.Ordinal),
+        ];
+    }
+
+    private static bool IsPlain(string file)
+    {
+        string name = Path.GetFileNameWithoutExtension(file);
+        string[] unwanted = ["bold", "italic", "oblique", "mono", "serif", "light", "condensed"];
+        return !unwanted.Any(word => name.Contains(word, StringComparison.OrdinalIgnoreCase));
+    }
+
+    private static IEnumerable<string> UsualFolders()
+    {
+        string home = Environment.GetFolderPath(Environment.SpecialFolder.UserProfile);
+        string windows = Environment.GetFolderPath(Environment.SpecialFolder.Fonts);
+        string[] folders =
+        [
+            windows, "/usr/share/fonts", "/usr/local/share/fonts", "/System/Library/Fonts", "/Library/Fonts",
+            Path.Combine(home, ".local/share/fonts"), Path.Combine(home, ".fonts"), Path.Combine(home, "Library/Fonts"),
+        ];
+        return folders.Where(folder => folder.Length > 0).Distinct(StringComparer.Ordinal);
+    }
+}

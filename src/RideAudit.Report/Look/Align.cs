@@ -1,0 +1,9 @@
+namespace RideAudit.Report.Look;
+
+/// <summary>Which part of a text stands at the given place.</summary>
+internal enum Align
+{
+    Start = 0,
+    Middle = 1,
+    End = 2,
+}

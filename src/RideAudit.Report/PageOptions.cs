@@ -1,0 +1,11 @@
+namespace RideAudit.Report;
+
+/// <summary>How the pages are laid out.</summary>
+public sealed record PageOptions
+{
+    /// <summary>Paper size.</summary>
+    public Paper Paper { get; init; } = Paper.A4;
+
+    /// <summary>Leave blank ruled lines under the verdict when the review has no coach's note.</summary>
+    public bool RoomForNotes { get; init; }
+}

@@ -1,0 +1,38 @@
+using RideAudit.Report.Flow;
+using RideAudit.Report.Fonts;
+using RideAudit.Report.Look;
+using RideAudit.Report.Text;
+using RideAudit.Review;
+
+namespace RideAudit.Report.Pages;
+
+/// <summary>The cautions at the foot of page one.</summary>
+internal sealed class CautionFooter : Block
+{
+    private const float NumberRoom = 40;
+    private readonly List<TextLine> lines;
+    private readonly float width;
+    private readonly float numberLine;
+
+    public CautionFooter(SummaryEntry summary, FontSet fonts, float width)
+    {
+        this.width = width;
+        lines = LineBreaker.Break(fonts, [new Span(string.Join(' ', summary.Cautions), Styles.Tiny)], width);
+        numberLine = lines[^1].Width > width - NumberRoom ? Styles.Tiny.Leading : 0;
+    }
+
+    /// <inheritdoc/>
+    public override float Height => 5 + lines.Sum(line => line.Leading) + numberLine;
+
+    /// <inheritdoc/>
+    public override void Draw(Ink ink, float x, float y)
+    {
+        ink.Hairline(x, x + width, y);
+        y += 5;
+        foreach (TextLine line in lines)
+        {
+            line.Draw(ink, x, y + line.Ascent);
+            y += line.Leading;
+        }
+    }
+}

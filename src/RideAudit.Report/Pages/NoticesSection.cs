@@ -1,0 +1,57 @@
+using RideAudit.Report.Flow;
+using RideAudit.Report.Fonts;
+using RideAudit.Report.Look;
+using RideAudit.Report.Text;
+using RideAudit.Review;
+
+namespace RideAudit.Report.Pages;
+
+/// <summary>Files that could not be used, repairs, assumptions.</summary>
+/// <param name="review">The review.</param>
+/// <param name="fonts">Fonts.</param>
+/// <param name="width">Width, pt.</param>
+internal sealed class NoticesSection(ReviewDocument review, FontSet fonts, float width)
+{
+    private const float Gap = 10;
+
+    /// <summary>The section's blocks.</summary>
+    public IEnumerable<Block> Blocks()
+    {
+        yield return new SectionHead(fonts, "Data and notices", width) { SpaceBefore = 24, KeepWithNext = true, Outline = "Data and notices" };
+        if (review.Notices.IsEmpty)
+        {
+            yield return new TextBlock(fonts, "Every file was read whole; nothing was repaired or assumed.", Styles.Body, width);
+            yield break;
+        }
+
+        yield return new TextBlock(fonts, Lead(), Styles.Quiet, width) { KeepWithNext = true };
+        float file = width * 0.27f, problem = width * 0.14f;
+        Column[] columns =
+        [
+            new("file", 0, file - Gap), new("problem", file, problem - Gap), new("what was done", file + problem, width - file - problem),
+        ];
+        RowBlock heads = RowBlock.Heads(fonts, columns, width);
+        yield return new GapBlock(4) { KeepWithNext = true };
+        yield return heads;
+        foreach (NoticeEntry notice in review.Notices)
+            yield return Row(notice, columns, heads);
+    }
+
+    private string Lead()
+    {
+        int unusable = review.Notices.Count(notice => notice.Unusable);
+        string files = unusable switch { 0 => "Every file could be used.", 1 => "One file could not be used.", _ => $"{unusable} files could not be used." };
+        return files + " One bad file never stops the others.";
+    }
+
+    private RowBlock Row(NoticeEntry notice, Column[] columns, RowBlock heads)
+    {
+        TextStyle problem = notice.Unusable ? Styles.SmallStrong : Styles.SmallInk;
+        string kept = notice.Kept is { } some ? $" Kept: {some}." : "";
+        Span[] texts =
+        [
+            new(notice.File ?? "whole folder", Styles.SmallInk), new(notice.Problem, problem), new(notice.Sentence + kept, Styles.SmallInk),
+        ];
+        return new RowBlock(fonts, columns, texts, width) { RunningHead = heads };
+    }
+}

@@ -1,0 +1,106 @@
+using RideAudit.Report.Flow;
+using RideAudit.Report.Fonts;
+using RideAudit.Report.Look;
+using RideAudit.Report.Notes;
+using RideAudit.Report.Text;
+using RideAudit.Report.Words;
+using RideAudit.Review;
+
+namespace RideAudit.Report.Pages;
+
+/// <summary>A review set on pages, ready to draw in any order.</summary>
+internal sealed class ReviewPages : IPages
+{
+    private readonly ReviewDocument review;
+    private readonly FontSet fonts;
+    private readonly PageOne first;
+    private readonly IReadOnlyList<IReadOnlyList<Placed>> flow;
+
+    public ReviewPages(ReviewDocument review, PageOptions options, FontSet fonts)
+    {
+        this.review = review;
+        this.fonts = fonts;
+        Sheet = new Sheet(options.Paper);
+        first = new PageOne(review, options, fonts, Sheet);
+        flow = Flow();
+    }
+
+    /// <inheritdoc/>
+    public Sheet Sheet { get; }
+
+    /// <inheritdoc/>
+    public int Count => 1 + flow.Count;
+
+    /// <inheritdoc/>
+    public IEnumerable<OutlineLine> Outline
+    {
+        get
+        {
+            yield return new OutlineLine("The week", Places.Outline(0, 0));
+            for (int page = 0; page < flow.Count; page++)
+            {
+                for (int i = 0; i < flow[page].Count; i++)
+                {
+                    if (flow[page][i].Block.Outline is { } title)
+                        yield return new OutlineLine(title, Places.Outline(page + 1, i));
+                }
+            }
+        }
+    }
+
+    /// <inheritdoc/>
+    public void Draw(int page, Ink ink)
+    {
+        if (page == 0)
+        {
+            ink.Anchor(Sheet.Left, Sheet.Top, Places.Outline(0, 0));
+            first.Draw(ink, Count);
+            return;
+        }
+
+        DrawFurniture(page, ink);
+        for (int i = 0; i < flow[page - 1].Count; i++)
+        {
+            (Block block, float y) = flow[page - 1][i];
+            if (block.Outline is not null)
+                ink.Anchor(Sheet.Left, y, Places.Outline(page, i));
+            block.Draw(ink, Sheet.Left, y);
+        }
+    }
+
+    private IReadOnlyList<IReadOnlyList<Placed>> Flow()
+    {
+        float width = Sheet.ContentWidth;
+        var pages = new PageFlow(Sheet);
+        AddNote(pages);
+        pages.Add(new RulesSection(review, fonts, width).Blocks());
+        pages.Add(new TrendSection(review, fonts, Sheet).Blocks());
+        pages.Add(new RidesSection(review, fonts, width).Blocks());
+        pages.Add(new NoticesSection(review, fonts, width).Blocks());
+        pages.Add(new MethodSection(review, fonts, width).Blocks());
+        return pages.Finish();
+    }
+
+    private void AddNote(PageFlow pages)
+    {
+        if (first.NoteRest is null)
+            return;
+        pages.Add(new SectionHead(fonts, "The note, continued", Sheet.ContentWidth) { KeepWithNext = true, Outline = "The note, continued" });
+        for (NoteBlock? rest = first.NoteRest; rest is not null;)
+        {
+            (NoteBlock part, rest) = rest.Split(Styles.Body.Leading * 3);
+            pages.Add(part);
+        }
+    }
+
+    private void DrawFurniture(int page, Ink ink)
+    {
+        string week = $"Week of {Say.Date(review.Week.StartsOn)}";
+        TextLine right = TextLine.Of(fonts, week, Styles.Small);
+        TextLine label = TextLine.Fit(fonts, review.Rider.Label, Styles.Small, Sheet.ContentWidth - right.Width - 20);
+        label.Draw(ink, Sheet.Left, Sheet.Top + 8.5f);
+        right.Draw(ink, Sheet.Right - right.Width, Sheet.Top + 8.5f);
+        ink.Hairline(Sheet.Left, Sheet.Right, Sheet.Top + 14);
+        ink.Text($"{page + 1} of {Count}", Styles.Tiny, Sheet.Right, Sheet.Bottom - 3, Align.End);
+    }
+}

@@ -1,0 +1,48 @@
+using RideAudit.Report.Look;
+using RideAudit.Review;
+using SkiaSharp;
+
+namespace RideAudit.Report.Pages;
+
+/// <summary>One ride of the spacing line.</summary>
+/// <param name="ride">The ride.</param>
+/// <param name="hourWidth">Width of an hour, pt.</param>
+/// <param name="unit">Height of threshold power, pt.</param>
+internal sealed class RideBlock(RideEntry ride, float hourWidth, float unit)
+{
+    private const float UnknownHeight = 0.25f;
+
+    /// <summary>Height as a share of threshold's: intensity ratio squared, or stress per hour over 100; 0 when neither is known.</summary>
+    public static double HeightShare(RideEntry ride)
+    {
+        if (ride.IntensityRatio is { } ratio)
+            return ratio * ratio;
+        return ride is { Stress: { } stress, DurationSeconds: > 0 } ? stress / (ride.DurationSeconds / 36.0) : 0;
+    }
+
+    /// <summary>Draws the block from its left edge on the baseline and returns its area.</summary>
+    public SKRect Draw(Ink ink, float left, float baseline)
+    {
+        double share = HeightShare(ride);
+        float width = hourWidth * ride.DurationSeconds / 3600f;
+        float height = unit * (float)(share > 0 ? share : UnknownHeight);
+        var area = new SKRect(left, baseline - height, left + width, baseline);
+        if (ride.IntensityRatio is null)
+            ink.Frame(area, Palette.Ink, 0.9f, share > 0 ? 0 : 2);
+        else
+            FillBands(ink, area);
+        return area;
+    }
+
+    private void FillBands(Ink ink, SKRect area)
+    {
+        long total = Bands.Total(ride.BandSeconds);
+        float left = area.Left;
+        for (int band = 0; band < 3; band++)
+        {
+            float right = total == 0 ? area.Right : left + (area.Width * Bands.Seconds(ride.BandSeconds, band) / total);
+            Bands.Fill(ink, new SKRect(left, area.Top, right, area.Bottom), band);
+            left = right;
+        }
+    }
+}

@@ -1,0 +1,54 @@
+using RideAudit.Report.Flow;
+using RideAudit.Report.Fonts;
+using RideAudit.Report.Look;
+using RideAudit.Report.Text;
+using RideAudit.Report.Words;
+using RideAudit.Review;
+
+namespace RideAudit.Report.Pages;
+
+/// <summary>One row a ride.</summary>
+/// <param name="review">The review.</param>
+/// <param name="fonts">Fonts.</param>
+/// <param name="width">Width, pt.</param>
+internal sealed class RideTable(ReviewDocument review, FontSet fonts, float width)
+{
+    /// <summary>Head and rows.</summary>
+    public IEnumerable<Block> Blocks()
+    {
+        Column[] columns = Columns();
+        RowBlock heads = RowBlock.Heads(fonts, columns, width);
+        yield return new GapBlock(6) { KeepWithNext = true };
+        yield return heads;
+        for (int i = 0; i < review.Rides.Length; i++)
+            yield return new RowBlock(fonts, columns, Row(review.Rides[i], i), width) { RunningHead = heads };
+        yield return new HairlineBlock(width, 2);
+    }
+
+    private Column[] Columns()
+    {
+        float scale = width / 493f;
+        (string Head, float X, float Width, Align Align)[] plain =
+        [
+            ("start", 0, 82, Align.Start), ("kind", 84, 62, Align.Start), ("time", 186, 0, Align.End), ("norm. W", 232, 0, Align.End),
+            ("ratio", 268, 0, Align.End), ("stress", 304, 0, Align.End), ("low", 340, 0, Align.End), ("middle", 378, 0, Align.End),
+            ("high", 412, 0, Align.End), ("bpm", 446, 0, Align.End), ("drift", 493, 0, Align.End),
+        ];
+        return [.. plain.Select(column => new Column(column.Head, column.X * scale, column.Width * scale, column.Align))];
+    }
+
+    private static Span[] Row(RideEntry ride, int index)
+    {
+        long total = Bands.Total(ride.BandSeconds);
+        string Share(int band) => total == 0 ? Say.Missing : Say.Percent((double)Bands.Seconds(ride.BandSeconds, band) / total);
+        string[] texts =
+        [
+            $"{Say.ShortDay(ride.StartsAt.Date)} {Say.Time(ride.StartsAt.TimeOfDay)}", ride.Kind ?? "short", Say.Clock(ride.DurationSeconds),
+            Say.Number(ride.NormalisedPowerW), Say.Number(ride.IntensityRatio, 2), Say.Number(ride.Stress), Share(0), Share(1), Share(2),
+            Say.Number(ride.MeanHeartRateBpm), ride.HeartRateDriftPercent is { } drift ? Say.Change(drift) + "\u00A0%" : Say.Missing,
+        ];
+        Span[] spans = [.. texts.Select(text => new Span(text, Styles.SmallInk))];
+        spans[0] = spans[0] with { Target = Places.Ride(index), Style = Styles.SmallStrong };
+        return spans;
+    }
+}

@@ -1,0 +1,45 @@
+using RideAudit.Report.Flow;
+using RideAudit.Report.Fonts;
+using RideAudit.Report.Look;
+using RideAudit.Report.Words;
+using RideAudit.Review;
+
+namespace RideAudit.Report.Pages;
+
+/// <summary>The week's rides: a table and a strip each.</summary>
+/// <param name="review">The review.</param>
+/// <param name="fonts">Fonts.</param>
+/// <param name="width">Width, pt.</param>
+internal sealed class RidesSection(ReviewDocument review, FontSet fonts, float width)
+{
+    /// <summary>The section's blocks.</summary>
+    public IEnumerable<Block> Blocks()
+    {
+        yield return new SectionHead(fonts, "The rides", width) { SpaceBefore = 24, KeepWithNext = true, Outline = "The rides" };
+        if (review.Rides.IsEmpty)
+        {
+            yield return new TextBlock(fonts, "No ride in this week.", Styles.Body, width);
+            yield break;
+        }
+
+        yield return new TextBlock(fonts, Reading(), Styles.Quiet, width) { KeepWithNext = true };
+        foreach (Block block in new RideTable(review, fonts, width).Blocks())
+            yield return block;
+        string words = WeekInWords.Of(review.Week);
+        if (words.Length > 0)
+            yield return new TextBlock(fonts, words, Styles.Small, width) { SpaceBefore = 3 };
+        for (int i = 0; i < review.Rides.Length; i++)
+            yield return new RideStrip(review.Rides[i], i, review.BandCutsPercent, fonts, width) { SpaceBefore = 14, Outline = OutlineOf(review.Rides[i]) };
+    }
+
+    private static string OutlineOf(RideEntry ride) =>
+        $"{Say.Day(ride.StartsAt.Date)} {Say.Time(ride.StartsAt.TimeOfDay)}{(ride.Kind is { } kind ? ", " + kind : "")}";
+
+    private string Reading()
+    {
+        string cuts = string.Join(" and ", review.BandCutsPercent.Select(cut => Say.Number(cut)));
+        return $"Bands part at {cuts} % of threshold power, on means over 30 s. Norm. W is normalised power; ratio is that over threshold power; "
+            + "drift is the fall of power over heart rate from the first half to the second. A dash: not measured, or without meaning for that ride. "
+            + "In the strips, tints part the bands, a dotted line is threshold power, bars on top are sustained stretches, brackets below best efforts.";
+    }
+}

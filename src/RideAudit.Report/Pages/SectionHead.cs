@@ -1,0 +1,33 @@
+using RideAudit.Report.Flow;
+using RideAudit.Report.Fonts;
+using RideAudit.Report.Look;
+using RideAudit.Report.Text;
+
+namespace RideAudit.Report.Pages;
+
+/// <summary>A section's heading.</summary>
+/// <param name="fonts">Fonts.</param>
+/// <param name="text">The heading.</param>
+/// <param name="width">Width, pt.</param>
+internal sealed class SectionHead(FontSet fonts, string text, float width) : Block
+{
+    private readonly List<TextLine> lines = LineBreaker.Balance(fonts, new Span(text, Styles.Section), width);
+
+    /// <summary>Named place at the heading; null when nothing leads here.</summary>
+    public string? Anchor { get; init; }
+
+    /// <inheritdoc/>
+    public override float Height => lines.Sum(line => line.Leading) + 4;
+
+    /// <inheritdoc/>
+    public override void Draw(Ink ink, float x, float y)
+    {
+        if (Anchor is not null)
+            ink.Anchor(x, y, Anchor);
+        foreach (TextLine line in lines)
+        {
+            line.Draw(ink, x, y + line.Ascent);
+            y += line.Leading;
+        }
+    }
+}

@@ -1,0 +1,45 @@
+using RideAudit.Report.Flow;
+using RideAudit.Report.Fonts;
+using RideAudit.Report.Look;
+using RideAudit.Report.Text;
+using RideAudit.Review;
+
+namespace RideAudit.Report.Pages;
+
+/// <summary>How to read the spacing line.</summary>
+internal sealed class SpacingKey : Block
+{
+    private const string Reading =
+        "Width: time. Height: intensity ratio squared. Area: stress. Bands sorted, not as ridden.";
+
+    private const float LegendGap = 14;
+    private readonly List<TextLine> lines;
+    private readonly float legendWidth;
+
+    public SpacingKey(ReviewDocument review, FontSet fonts, float width)
+    {
+        bool open = review.Rides.Any(ride => ride.IntensityRatio is null);
+        legendWidth = Bands.LegendWidth(fonts, Styles.Small);
+        string text = open ? Reading + " Open block: no power, height from stress per hour; dashed: stress unknown." : Reading;
+        lines = LineBreaker.Break(fonts, [new Span(text, Styles.Small)], width - legendWidth - LegendGap);
+        Width = width;
+    }
+
+    /// <inheritdoc/>
+    public override float Height => lines.Sum(line => line.Leading);
+
+    private float Width { get; }
+
+    /// <inheritdoc/>
+    public override void Draw(Ink ink, float x, float y)
+    {
+        float baseline = y;
+        foreach (TextLine line in lines)
+        {
+            line.Draw(ink, x, baseline + line.Ascent);
+            baseline += line.Leading;
+        }
+
+        Bands.Legend(ink, x + Width - legendWidth, y + lines[0].Ascent, Styles.Small);
+    }
+}

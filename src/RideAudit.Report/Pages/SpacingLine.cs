@@ -1,0 +1,115 @@
+using RideAudit.Report.Flow;
+using RideAudit.Report.Fonts;
+using RideAudit.Report.Look;
+using RideAudit.Report.Text;
+using RideAudit.Report.Words;
+using RideAudit.Review;
+using SkiaSharp;
+
+namespace RideAudit.Report.Pages;
+
+/// <summary>The week on one baseline: each ride a block whose width is time, height intensity ratio squared, area training stress.</summary>
+/// <remarks>One hour is the day's width ÷ max(2.75, the busiest day's hours), so no day overruns. Bands inside a block are sorted.</remarks>
+internal sealed class SpacingLine : Block
+{
+    private const float KeyWidth = 66;
+    private const float DeepSpans = 40;
+    private const float NoSpans = 6;
+    private const float CaptionDepth = 46;
+    private const float LabelDepth = 15;
+    private const double QuietestDayHours = 2.75;
+    private readonly ReviewDocument review;
+    private readonly FontSet fonts;
+    private readonly float width;
+    private readonly float depth;
+    private readonly float dayWidth;
+    private readonly float hourWidth;
+    private readonly float unit;
+
+    /// <param name="review">The review.</param>
+    /// <param name="fonts">Fonts.</param>
+    /// <param name="width">Width, pt.</param>
+    /// <param name="depth">Height, captions and spans included, pt.</param>
+    public SpacingLine(ReviewDocument review, FontSet fonts, float width, float depth)
+    {
+        this.review = review;
+        this.fonts = fonts;
+        this.width = width;
+        this.depth = depth;
+        dayWidth = (width - KeyWidth) / 7;
+        double busiest = review.Week.Days.Select(day => RidesOf(day).Sum(ride => ride.DurationSeconds) / 3600.0).DefaultIfEmpty(0).Max();
+        hourWidth = (float)(dayWidth / Math.Max(QuietestDayHours, busiest));
+        float spans = review.Week.Spans.IsEmpty ? NoSpans : DeepSpans;
+        double tallest = Math.Max(1.0, review.Rides.Select(RideBlock.HeightShare).DefaultIfEmpty(0).Max());
+        unit = (float)((depth - spans - CaptionDepth - LabelDepth) / tallest);
+    }
+
+    /// <inheritdoc/>
+    public override float Height => depth;
+
+    /// <inheritdoc/>
+    public override void Draw(Ink ink, float x, float y)
+    {
+        float baseline = y + depth - CaptionDepth;
+        ink.Line(x, baseline - unit, x + width, baseline - unit, Palette.Hairline, 0.8f, 2);
+        var places = new Dictionary<string, SKRect>(StringComparer.Ordinal);
+        for (int day = 0; day < review.Week.Days.Length; day++)
+            DrawDay(ink, review.Week.Days[day], x + (day * dayWidth), baseline, places);
+        ink.Line(x, baseline, x + (7 * dayWidth), baseline, Palette.Ink, 0.8f);
+        DrawKey(ink, x + width - KeyWidth, baseline);
+        new SpanRow(review.Week.Spans, places, fonts).Draw(ink, x, x + (7 * dayWidth), y);
+    }
+
+    private IEnumerable<RideEntry> RidesOf(DayEntry day) => review.Rides.Where(ride => day.Rides.Contains(ride.File));
+
+    private void DrawDay(Ink ink, DayEntry day, float left, float baseline, Dictionary<string, SKRect> places)
+    {
+        RideEntry[] rides = [.. RidesOf(day)];
+        float x = left + ((dayWidth - (hourWidth * (float)(rides.Sum(ride => ride.DurationSeconds) / 3600.0))) / 2);
+        float top = baseline;
+        foreach (RideEntry ride in rides)
+        {
+            var block = new RideBlock(ride, hourWidth, unit);
+            SKRect area = block.Draw(ink, x, baseline);
+            places[ride.File] = area;
+            if (x > left + 1 && !ReferenceEquals(ride, rides[0]))
+                ink.Line(x, baseline, x, area.Top, Palette.Paper, 1.2f);
+            x = area.Right;
+            top = Math.Min(top, area.Top);
+        }
+
+        float centre = left + (dayWidth / 2);
+        if (rides.Length > 0)
+            DrawStress(ink, day.Stress is { } stress ? Say.Number(stress) : "no stress", centre, top - 4);
+        DrawCaption(ink, day, rides, centre, baseline);
+    }
+
+    private void DrawStress(Ink ink, string text, float centre, float baseline)
+    {
+        float half = (Shaper.Measure(fonts, text, Styles.Strong) / 2) + 1.5f;
+        ink.Fill(new SKRect(centre - half, baseline - Styles.Strong.Size + 1, centre + half, baseline + 1), Palette.Paper);
+        ink.Text(text, Styles.Strong, centre, baseline, Align.Middle);
+    }
+
+    private static void DrawCaption(Ink ink, DayEntry day, RideEntry[] rides, float centre, float baseline)
+    {
+        bool ridden = rides.Length > 0;
+        ink.Text(Say.ShortDay(day.Date), ridden ? Styles.Strong : Styles.Quiet, centre, baseline + 13, Align.Middle);
+        ink.Text(day.Kind, ridden ? Styles.Body : Styles.Quiet, centre, baseline + 25.5f, Align.Middle);
+        if (ridden)
+            ink.Text(Say.Clock(rides.Sum(ride => ride.DurationSeconds)), Styles.Quiet, centre, baseline + 38, Align.Middle);
+        else if (day.OtherActivityHours > 0)
+            ink.Text($"other {Say.Unit(day.OtherActivityHours, 1, "h")}", Styles.Quiet with { Size = 8.5f }, centre, baseline + 38, Align.Middle);
+    }
+
+    private void DrawKey(Ink ink, float left, float baseline)
+    {
+        float right = left + KeyWidth;
+        var area = new SKRect(right - hourWidth, baseline - unit, right, baseline);
+        ink.Frame(area, Palette.Quiet, 0.6f, 1.5f);
+        ink.Text("100", Styles.Quiet, right, baseline - unit - 4, Align.End);
+        ink.Text("key: 1 h at", Styles.Small, right, baseline + 13, Align.End);
+        ink.Text("threshold", Styles.Small, right, baseline + 25.5f, Align.End);
+        ink.Text("power", Styles.Small, right, baseline + 38, Align.End);
+    }
+}

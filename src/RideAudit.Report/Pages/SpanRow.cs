@@ -1,0 +1,78 @@
+using System.Collections.Immutable;
+using RideAudit.Report.Fonts;
+using RideAudit.Report.Look;
+using RideAudit.Report.Text;
+using RideAudit.Report.Words;
+using RideAudit.Review;
+using SkiaSharp;
+
+namespace RideAudit.Report.Pages;
+
+/// <summary>The hours between hard rides, drawn above the blocks they part.</summary>
+/// <param name="spans">The spans.</param>
+/// <param name="places">Where the week's rides stand.</param>
+/// <param name="fonts">Fonts.</param>
+internal sealed class SpanRow(ImmutableArray<SpanEntry> spans, IReadOnlyDictionary<string, SKRect> places, FontSet fonts)
+{
+    private const float LineAt = 24;
+    private const float LabelAt = 17;
+    private const float UpperLabelAt = 5;
+    private const float MarkSize = 9;
+    private const float MarkRoom = 11;
+    private const float LabelGap = 6;
+
+    /// <summary>Draws between the week's edges with the row's top at <paramref name="y"/>.</summary>
+    public void Draw(Ink ink, float left, float right, float y)
+    {
+        float taken = float.MinValue, takenAbove = float.MinValue;
+        foreach (SpanEntry span in spans)
+        {
+            bool before = !places.TryGetValue(span.FromRide, out SKRect from);
+            if (!places.TryGetValue(span.ToRide, out SKRect to))
+                continue;
+            float start = before ? left : from.Right;
+            DrawLine(ink, span, start, to.Left, y + LineAt, before);
+            TextLine label = Label(span, before);
+            float room = label.Width + (span.Verdict == "kept" ? 0 : MarkRoom);
+            float x = Math.Clamp((start + to.Left - room) / 2, left, right - room);
+            bool above = x < taken + LabelGap;
+            if (above)
+                x = Math.Max(x, takenAbove + LabelGap);
+            DrawLabel(ink, span, label, x, y + (above ? UpperLabelAt : LabelAt));
+            if (above)
+                takenAbove = x + room;
+            else
+                taken = x + room;
+        }
+    }
+
+    private static SKColor Colour(SpanEntry span) => span.Verdict == "kept" ? Palette.Quiet : Palette.Rust;
+
+    private static void DrawLine(Ink ink, SpanEntry span, float start, float end, float y, bool before)
+    {
+        float width = span.Verdict switch { "broken" => 1.8f, "watch" => 1.2f, _ => 0.7f };
+        SKColor colour = Colour(span);
+        ink.Line(start, y, end, y, colour, width, before ? 3 : 0);
+        if (!before)
+            ink.Line(start, y - 3.5f, start, y + 3.5f, colour, width);
+        ink.Line(end, y - 3.5f, end, y + 3.5f, colour, width);
+    }
+
+    private static void DrawLabel(Ink ink, SpanEntry span, TextLine label, float x, float baseline)
+    {
+        if (span.Verdict != "kept")
+        {
+            VerdictMark.Draw(ink, span.Verdict == "broken" ? Rules.Verdict.Broken : Rules.Verdict.Watch, x, baseline, MarkSize);
+            x += MarkRoom;
+        }
+
+        label.Draw(ink, x, baseline);
+    }
+
+    private TextLine Label(SpanEntry span, bool before)
+    {
+        bool wanting = span.Verdict != "kept";
+        TextStyle style = new(wanting ? Weight.SemiBold : Weight.Regular, 10, Colour(span));
+        return TextLine.Of(fonts, Say.Unit(span.Hours, 0, "h") + (before ? " since the last" : ""), style);
+    }
+}

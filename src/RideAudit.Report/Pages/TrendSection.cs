@@ -1,0 +1,91 @@
+using System.Collections.Immutable;
+using RideAudit.Report.Charts;
+using RideAudit.Report.Flow;
+using RideAudit.Report.Fonts;
+using RideAudit.Report.Look;
+using RideAudit.Report.Words;
+using RideAudit.Review;
+using RideAudit.Rules;
+
+namespace RideAudit.Report.Pages;
+
+/// <summary>The weeks before and the reviewed one.</summary>
+/// <param name="review">The review.</param>
+/// <param name="fonts">Fonts.</param>
+/// <param name="sheet">The paper.</param>
+internal sealed class TrendSection(ReviewDocument review, FontSet fonts, Sheet sheet)
+{
+    private const float ChartGap = 11;
+    private ImmutableArray<HistoryEntry> Weeks => review.History;
+
+    /// <summary>The section's blocks.</summary>
+    public IEnumerable<Block> Blocks()
+    {
+        float width = sheet.ContentWidth;
+        string head = Weeks.Length == 1 ? "The first week" : $"The last {Weeks.Length} weeks";
+        yield return new SectionHead(fonts, Weeks.IsEmpty ? "The weeks" : head, width) { SpaceBefore = 24, KeepWithNext = true, Outline = "The trend" };
+        if (Weeks.IsEmpty)
+        {
+            yield return new TextBlock(fonts, "No week to show yet.", Styles.Body, width);
+            yield break;
+        }
+
+        if (Weeks.Length == 1)
+        {
+            yield return new TextBlock(fonts, OneWeek(), Styles.Body, width);
+            yield break;
+        }
+
+        float depth = (sheet.FlowHeight - 262) / 5.2f;
+        yield return Chart(Hours(), depth * 1.3f, 4);
+        yield return Chart(Stress(), depth, ChartGap);
+        yield return Chart(new LoadTopic(Title("chronic-ramp", "Chronic load"), LoadCaption()), depth, ChartGap);
+        yield return Chart(Ramp(), depth * 0.9f, ChartGap);
+        yield return Chart(Longest(), depth, ChartGap);
+    }
+
+    private string OneWeek() =>
+        $"There is one week of rides so far, so there is no trend to draw: {Say.Unit(review.Week.Hours, 1, "h")}, {Say.Number(review.Week.Stress)} points of training stress, "
+        + $"chronic load {Say.Number(review.Week.ChronicLoad, 1)} at the week’s end, longest ride {Say.Clock(review.Week.LongestRideSeconds)}.";
+
+    private TrendChart Chart(TrendTopic topic, float depth, float gap) => new(review, topic, fonts, sheet.ContentWidth, depth) { SpaceBefore = gap };
+
+    private string Title(string rule, string otherwise) =>
+        review.Findings.FirstOrDefault(finding => finding.Rule == rule && finding.Verdict != Verdict.NotJudged)?.Sentence ?? otherwise;
+
+    private HoursTopic Hours()
+    {
+        string planned = review.Rider.PlannedHours is { } hours ? $", dashed line {Say.Unit(hours, 1, "h")} planned" : "";
+        string marks = Weeks.Any(week => week.Exception is not null) ? " L lighter week, E event, A away." : "";
+        return new HoursTopic(Title("weekly-hours", "Hours a week"), $"Hours a week by band: low light, middle hatched, high dark{planned}. {Range(week => week.Hours, 1, "h")}{marks}");
+    }
+
+    private BarTopic Stress() => new(
+        $"Training stress {Say.Number(review.Week.Stress)} points this week", $"Training stress a week, points. {Range(week => week.Stress, 0, "points")}", week => week.Stress, 0);
+
+    private string LoadCaption() =>
+        $"Chronic load at each week’s end, points a day, a mean that forgets over 42 days; dotted while it settles in. {Range(week => week.ChronicLoad, 1, "points")}";
+
+    private BarTopic Ramp() => new(
+        $"Chronic load changed by {Say.Change(review.Week.RampPerWeek)} points this week", $"Ramp: the week’s change in chronic load, points. {Range(week => week.RampPerWeek, 1, "points")}",
+        week => week.RampPerWeek, 1)
+    { Ticks = 3 };
+
+    private BarTopic Longest()
+    {
+        string asked = review.Week.LongRideAskedSeconds is { } seconds ? $", dashed line {Say.Clock(seconds)} asked" : "";
+        return new BarTopic(
+            Title("long-ride", "The longest ride"), $"Longest ride of each week, h{asked}. {Range(week => week.LongestRideSeconds / 3600.0, 1, "h")}",
+            week => week.LongestRideSeconds / 3600.0, 1)
+        { Level = review.Week.LongRideAskedSeconds / 3600.0 };
+    }
+
+    private string Range(Func<HistoryEntry, double> value, int decimals, string unit)
+    {
+        HistoryEntry least = Weeks.MinBy(value)!, most = Weeks.MaxBy(value)!;
+        string now = Say.Unit(value(Weeks[^1]), decimals, unit);
+        return Weeks.Length == 1
+            ? $"This week {now}."
+            : $"From {Say.Number(value(least), decimals)} (week of {Say.Month(least.StartsOn)}) to {Say.Number(value(most), decimals)} (week of {Say.Month(most.StartsOn)}); this week {now}.";
+    }
+}

@@ -1,0 +1,36 @@
+using RideAudit.Report.Fonts;
+using RideAudit.Report.Pages;
+using RideAudit.Report.Pdf;
+using RideAudit.Report.Words;
+using RideAudit.Review;
+
+namespace RideAudit.Report;
+
+/// <summary>Draws a review as a PDF.</summary>
+public static class ReviewPdf
+{
+    /// <summary>Writes the review's pages: text selectable, fonts embedded and subset, charts as vectors, findings linked to rides.</summary>
+    /// <param name="review">The review.</param>
+    /// <param name="output">Where to write; left open.</param>
+    /// <param name="options">Paper and room for notes.</param>
+    /// <remarks>
+    /// The same review and options give the same bytes on one machine: dates and identifier come from the content. Language and an
+    /// outline are set; the file is not tagged and is not PDF/A.
+    /// </remarks>
+    /// <exception cref="IOException">The output cannot be written.</exception>
+    public static void Write(ReviewDocument review, Stream output, PageOptions options)
+    {
+        ArgumentNullException.ThrowIfNull(review);
+        ArgumentNullException.ThrowIfNull(output);
+        ArgumentNullException.ThrowIfNull(options);
+        Write(review, output, options, FontSet.OfThisMachine);
+    }
+
+    /// <summary>As <see cref="Write(ReviewDocument, Stream, PageOptions)"/>, with given fonts.</summary>
+    internal static void Write(ReviewDocument review, Stream output, PageOptions options, FontSet fonts)
+    {
+        var pages = new ReviewPages(review, options, fonts);
+        string title = $"{review.Rider.Label}, week of {Say.Date(review.Week.StartsOn)}";
+        PdfDrawing.Write(pages, fonts, title, review.Summary.Headline, review.AsOf.ToDateTimeUnspecified(), output);
+    }
+}

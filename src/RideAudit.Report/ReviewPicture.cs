@@ -1,0 +1,44 @@
+using RideAudit.Report.Flow;
+using RideAudit.Report.Fonts;
+using RideAudit.Report.Pages;
+using RideAudit.Review;
+using SkiaSharp;
+
+namespace RideAudit.Report;
+
+/// <summary>Draws a review's page one as a picture.</summary>
+public static class ReviewPicture
+{
+    private const int LargestScale = 8;
+
+    /// <summary>Writes page one as a PNG.</summary>
+    /// <param name="review">The review.</param>
+    /// <param name="output">Where to write; left open.</param>
+    /// <param name="options">Paper and room for notes.</param>
+    /// <param name="scale">Pixels a point, 1 to 8.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The scale is outside 1 to 8.</exception>
+    /// <exception cref="IOException">The output cannot be written.</exception>
+    public static void WritePageOne(ReviewDocument review, Stream output, PageOptions options, int scale = 2)
+    {
+        ArgumentNullException.ThrowIfNull(review);
+        ArgumentNullException.ThrowIfNull(output);
+        ArgumentNullException.ThrowIfNull(options);
+        ArgumentOutOfRangeException.ThrowIfLessThan(scale, 1);
+        ArgumentOutOfRangeException.ThrowIfGreaterThan(scale, LargestScale);
+        var pages = new ReviewPages(review, options, FontSet.OfThisMachine);
+        using SKBitmap bitmap = Draw(pages, 0, scale, FontSet.OfThisMachine);
+        using SKData png = bitmap.Encode(SKEncodedImageFormat.Png, 100);
+        png.SaveTo(output);
+    }
+
+    /// <summary>A page, counted from 0, as pixels.</summary>
+    internal static SKBitmap Draw(IPages pages, int page, float scale, FontSet fonts)
+    {
+        var bitmap = new SKBitmap((int)MathF.Ceiling(pages.Sheet.Width * scale), (int)MathF.Ceiling(pages.Sheet.Height * scale));
+        using var canvas = new SKCanvas(bitmap);
+        canvas.Clear(SKColors.White);
+        canvas.Scale(scale);
+        pages.Draw(page, new Ink(canvas, fonts));
+        return bitmap;
+    }
+}

@@ -1,0 +1,89 @@
+using RideAudit.Report.Fonts;
+using SkiaSharp;
+
+namespace RideAudit.Report.Text;
+
+/// <summary>One line of text, shaped and ready to draw.</summary>
+internal sealed class TextLine
+{
+    private readonly List<(float X, Span Span, List<GlyphRun> Runs, float Width)> pieces = [];
+
+    /// <summary>Width, pt.</summary>
+    public float Width { get; private set; }
+
+    /// <summary>Distance to the next baseline, pt.</summary>
+    public float Leading { get; private set; }
+
+    /// <summary>Height above the baseline, pt.</summary>
+    public float Ascent { get; private set; }
+
+    /// <summary>The text.</summary>
+    public string Text => string.Concat(pieces.Select(piece => piece.Span.Text));
+
+    /// <summary>A line of one piece.</summary>
+    public static TextLine Of(FontSet fonts, string text, TextStyle style) => Of(fonts, [new Span(text, style)]);
+
+    /// <summary>A line of several pieces.</summary>
+    public static TextLine Of(FontSet fonts, IEnumerable<Span> spans)
+    {
+        var line = new TextLine();
+        foreach (Span span in spans)
+            line.Append(fonts, span);
+        return line;
+    }
+
+    /// <summary>A line cut to a width, with an ellipsis where it was cut.</summary>
+    public static TextLine Fit(FontSet fonts, string text, TextStyle style, float width) =>
+        Of(fonts, FitText(fonts, text, style, width), style);
+
+    /// <summary>A text cut to a width, with an ellipsis where it was cut.</summary>
+    public static string FitText(FontSet fonts, string text, TextStyle style, float width)
+    {
+        if (Shaper.Measure(fonts, text, style) <= width)
+            return text;
+        string[] elements = Elements(text);
+        int low = 0, high = elements.Length;
+        while (low < high)
+        {
+            int middle = (low + high + 1) / 2;
+            if (Shaper.Measure(fonts, Cut(elements, middle), style) <= width)
+                low = middle;
+            else
+                high = middle - 1;
+        }
+
+        return Cut(elements, low);
+    }
+
+    /// <summary>Draws the line with its start and baseline at a point.</summary>
+    public void Draw(Ink ink, float x, float baseline)
+    {
+        foreach ((float offset, Span span, List<GlyphRun> runs, float width) in pieces)
+        {
+            ink.Glyphs(runs, span.Style, x + offset, baseline);
+            if (span.Target is not null)
+                ink.Link(new SKRect(x + offset, baseline - span.Style.Ascent, x + offset + width, baseline + 2), span.Target);
+        }
+    }
+
+    private static string[] Elements(string text)
+    {
+        var elements = new List<string>();
+        System.Globalization.TextElementEnumerator walker = System.Globalization.StringInfo.GetTextElementEnumerator(text);
+        while (walker.MoveNext())
+            elements.Add(walker.GetTextElement());
+        return [.. elements];
+    }
+
+    private static string Cut(string[] elements, int count) => string.Concat(elements.Take(count)).TrimEnd() + "…";
+
+    private void Append(FontSet fonts, Span span)
+    {
+        List<GlyphRun> runs = Shaper.Shape(fonts, span.Text, span.Style);
+        float width = runs.Sum(run => run.Width);
+        pieces.Add((Width, span, runs, width));
+        Width += width;
+        Leading = Math.Max(Leading, span.Style.Leading);
+        Ascent = Math.Max(Ascent, span.Style.Ascent);
+    }
+}

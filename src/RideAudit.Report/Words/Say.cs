@@ -1,0 +1,85 @@
+using System.Globalization;
+using NodaTime;
+using NodaTime.Text;
+
+namespace RideAudit.Report.Words;
+
+/// <summary>Figures and dates in print. Rounds for reading, computes nothing.</summary>
+internal static class Say
+{
+    /// <summary>Keeps a figure and its unit on one line.</summary>
+    private const string Joint = "\u00A0";
+
+    /// <summary>Printed where a figure is missing.</summary>
+    public const string Missing = "–";
+
+    private static readonly LocalDatePattern ShortPattern = Pattern("ddd d");
+    private static readonly LocalDatePattern DayPattern = Pattern("ddd d MMMM");
+    private static readonly LocalDatePattern DatePattern = Pattern("d MMMM yyyy");
+    private static readonly LocalDatePattern MonthPattern = Pattern("d MMM");
+    private static readonly LocalTimePattern TimePattern = LocalTimePattern.CreateWithInvariantCulture("HH:mm");
+
+    /// <summary>A number with a true minus sign.</summary>
+    public static string Number(double value, int decimals = 0)
+    {
+        string text = Math.Round(value, decimals, MidpointRounding.AwayFromZero).ToString("F" + decimals, CultureInfo.InvariantCulture);
+        if (text.StartsWith('-') && text.All(c => c is '-' or '0' or '.'))
+            text = text[1..];
+        return text.Replace('-', '−');
+    }
+
+    /// <summary>A number, or a dash when it is missing.</summary>
+    public static string Number(double? value, int decimals = 0) => value is { } known ? Number(known, decimals) : Missing;
+
+    /// <summary>A change, with its sign.</summary>
+    public static string Change(double value, int decimals = 1)
+    {
+        string text = Number(value, decimals);
+        return value > 0 && text.Any(c => c is >= '1' and <= '9') ? "+" + text : text;
+    }
+
+    /// <summary>A number and its unit.</summary>
+    public static string Unit(double value, int decimals, string unit) => Number(value, decimals) + Joint + unit;
+
+    /// <summary>A share as whole per cent.</summary>
+    public static string Percent(double share, int decimals = 0) => Number(share * 100, decimals) + Joint + "%";
+
+    /// <summary>A length of time: <c>1 h 00</c>, <c>59 min</c>.</summary>
+    public static string Clock(double seconds)
+    {
+        long minutes = (long)Math.Round(seconds / 60, MidpointRounding.AwayFromZero);
+        return minutes < 60
+            ? $"{minutes}{Joint}min"
+            : string.Create(CultureInfo.InvariantCulture, $"{minutes / 60}{Joint}h{Joint}{minutes % 60:00}");
+    }
+
+    /// <summary>A short length of time: <c>5 s</c>, <c>20 min</c>.</summary>
+    public static string Window(int seconds) => seconds < 60 ? $"{seconds}{Joint}s" : $"{seconds / 60}{Joint}min";
+
+    /// <summary><c>Tue 9</c>.</summary>
+    public static string ShortDay(LocalDate date) => ShortPattern.Format(date).Replace(" ", Joint, StringComparison.Ordinal);
+
+    /// <summary><c>Tue 9 June</c>.</summary>
+    public static string Day(LocalDate date) => DayPattern.Format(date);
+
+    /// <summary><c>9 June 2026</c>.</summary>
+    public static string Date(LocalDate date) => DatePattern.Format(date);
+
+    /// <summary><c>9 Jun</c>.</summary>
+    public static string Month(LocalDate date) => MonthPattern.Format(date);
+
+    /// <summary><c>18:05</c>.</summary>
+    public static string Time(LocalTime time) => TimePattern.Format(time);
+
+    /// <summary><c>24</c> of <c>2026-W24</c>; null for a week without a number.</summary>
+    public static string? IsoNumber(string? isoWeek) =>
+        isoWeek is { Length: > 2 } && isoWeek.IndexOf('W', StringComparison.Ordinal) is var at and > 0 ? isoWeek[(at + 1)..].TrimStart('0') : null;
+
+    /// <summary>With a capital first letter.</summary>
+    public static string Capital(string text) => text.Length == 0 ? text : char.ToUpperInvariant(text[0]) + text[1..];
+
+    /// <summary>A count and its noun.</summary>
+    public static string Count(int count, string noun) => count == 1 ? $"1{Joint}{noun}" : $"{count}{Joint}{noun}s";
+
+    private static LocalDatePattern Pattern(string text) => LocalDatePattern.CreateWithInvariantCulture(text);
+}

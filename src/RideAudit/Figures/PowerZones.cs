@@ -1,0 +1,34 @@
+using RideAudit.Units;
+
+namespace RideAudit.Figures;
+
+/// <summary>Time in the seven power zones on 1 Hz power, half-open limits.</summary>
+/// <remarks>Limits 55, 75, 90, 105, 120, 150 % of threshold power (Allen and Coggan; from memory). The printed table has whole-number ranges; half-open is our choice.</remarks>
+public static class PowerZones
+{
+    /// <summary>Upper limits of zones 1 to 6, % of threshold power.</summary>
+    public static IReadOnlyList<int> UpperLimitsPercent { get; } = [55, 75, 90, 105, 120, 150];
+
+    /// <summary>The zone of one power, 1 to 7.</summary>
+    /// <param name="powerW">Power, W.</param>
+    /// <param name="threshold">Threshold power, W, above 0.</param>
+    public static int ZoneOf(double powerW, Watts threshold)
+    {
+        for (var i = 0; i < UpperLimitsPercent.Count; i++)
+            if (100 * powerW < UpperLimitsPercent[i] * threshold.Value)
+                return i + 1;
+        return 7;
+    }
+
+    /// <summary>Seconds in each zone; seconds without power are in none.</summary>
+    /// <param name="powerW">Power on the grid, W, NaN where missing.</param>
+    /// <param name="threshold">Threshold power, W, above 0.</param>
+    public static ZoneSeconds Of(float[] powerW, Watts threshold)
+    {
+        Span<int> seconds = stackalloc int[8];
+        foreach (var power in powerW)
+            if (!float.IsNaN(power))
+                seconds[ZoneOf(power, threshold)]++;
+        return new ZoneSeconds(seconds[1], seconds[2], seconds[3], seconds[4], seconds[5], seconds[6], seconds[7]);
+    }
+}

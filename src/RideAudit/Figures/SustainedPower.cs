@@ -1,0 +1,55 @@
+using RideAudit.Units;
+
+namespace RideAudit.Figures;
+
+/// <summary>Finds the stretches at or above a share of threshold power on the trailing 30 s mean.</summary>
+/// <remarks>Runs at most 15 s apart are joined and the dip counts; runs under 60 s are dropped; a pause or missing power ends a run. Common practice, no source.</remarks>
+public static class SustainedPower
+{
+    /// <summary>Runs this far apart or nearer are one, s.</summary>
+    public const int LongestDipSeconds = 15;
+
+    /// <summary>Runs shorter than this are dropped, s.</summary>
+    public const int ShortestRunSeconds = 60;
+
+    /// <summary>Computes the time above a share.</summary>
+    /// <param name="trailing">Trailing 30 s power.</param>
+    /// <param name="threshold">Threshold power, W, above 0.</param>
+    /// <param name="sharePercent">The share, %.</param>
+    public static SustainedTime Of(TrailingPower trailing, Watts threshold, double sharePercent)
+    {
+        var runs = new List<(int Start, int End)>();
+        var all = 0;
+        foreach (var segment in trailing.Segments)
+        {
+            (int Start, int End)? open = null;
+            for (var i = segment.Start; i < segment.End; i++)
+            {
+                if (trailing.CountAt(i) == 0)
+                {
+                    Close(ref open, runs);
+                    continue;
+                }
+                if (!trailing.IsAtLeast(i, sharePercent, threshold.Value))
+                    continue;
+                all++;
+                if (open is { } run && i - run.End <= LongestDipSeconds)
+                {
+                    open = (run.Start, i + 1);
+                    continue;
+                }
+                Close(ref open, runs);
+                open = (i, i + 1);
+            }
+            Close(ref open, runs);
+        }
+        return new SustainedTime(sharePercent, runs.Sum(r => r.End - r.Start), all, runs);
+    }
+
+    private static void Close(ref (int Start, int End)? open, List<(int Start, int End)> runs)
+    {
+        if (open is { } run && run.End - run.Start >= ShortestRunSeconds)
+            runs.Add(run);
+        open = null;
+    }
+}

@@ -1,0 +1,84 @@
+using System.Collections.Immutable;
+using NodaTime;
+using RideAudit.Plan;
+using RideAudit.Rides;
+using RideAudit.Units;
+
+namespace RideAudit.Figures;
+
+/// <summary>Finds the threshold power and heart rate in force on a ride's date.</summary>
+/// <remarks>
+/// The rider file's dated list; else the recording's own value; else an estimate, 95 % of the best 20 minutes of the last 90 days
+/// (Allen and Coggan, from memory; against critical power 7 ± 13 W, Karsten et al. 2021, Front Physiol).
+/// </remarks>
+public sealed class ThresholdBook
+{
+    /// <summary>Days an estimate looks back.</summary>
+    public const int EstimateDays = 90;
+
+    /// <summary>Share of the best 20 minutes taken as threshold.</summary>
+    public const double ShareOfBestTwentyMinutes = 0.95;
+
+    private readonly ThresholdEntry[] _powers;
+    private readonly ThresholdEntry[] _heartRates;
+    private readonly Lazy<ImmutableArray<PoweredRide>> _powered;
+
+    /// <summary>Creates the book.</summary>
+    /// <param name="rider">The rider file.</param>
+    /// <param name="rides">All rides.</param>
+    public ThresholdBook(Rider rider, ImmutableArray<Ride> rides)
+    {
+        _powers = [.. rider.Thresholds.Where(t => t.Power is not null)];
+        _heartRates = [.. rider.Thresholds.Where(t => t.HeartRateBpm is not null)];
+        _powered = new(() => [.. rides
+            .Select(r => (Ride: r, Power: UsablePower(r)))
+            .Where(r => r.Power is not null)
+            .Select(r => new PoweredRide(r.Ride.StartsAt.ToInstant(), r.Ride.Date, BestTwentyMinutes(r.Power!)))
+            .OrderBy(r => r.Start)]);
+    }
+
+    /// <summary>Threshold power in force on a ride's date; null when nothing tells.</summary>
+    public ThresholdInForce? PowerFor(Ride ride)
+    {
+        if (_powers.LastOrDefault(t => t.From <= ride.Date) is { } dated)
+            return new ThresholdInForce(dated.Power!.Value, ThresholdSource.RiderFile);
+        if (_powers.Length > 0)
+            return new ThresholdInForce(_powers[0].Power!.Value, ThresholdSource.RiderFileFirstEntry);
+        return ride.StoredThreshold is { } stored
+            ? new ThresholdInForce(stored, ThresholdSource.Recording)
+            : Estimate(ride);
+    }
+
+    /// <summary>Threshold heart rate in force on a date, bpm; null when the rider file has none.</summary>
+    public double? HeartRateFor(LocalDate date) =>
+        (_heartRates.LastOrDefault(t => t.From <= date) ?? _heartRates.FirstOrDefault())?.HeartRateBpm;
+
+    private ThresholdInForce? Estimate(Ride ride)
+    {
+        var start = ride.StartsAt.ToInstant();
+        var before = _powered.Value
+            .Where(p => p.Start < start && Period.DaysBetween(p.Date, ride.Date) <= EstimateDays)
+            .ToArray();
+        var best = before.Max(p => p.BestTwentyMinutesW);
+        return best is null
+            ? null
+            : new ThresholdInForce(
+                new Watts(best.Value * ShareOfBestTwentyMinutes), ThresholdSource.Estimate,
+                before.Length, Period.DaysBetween(before[0].Date, ride.Date));
+    }
+
+    /// <summary>Power of a ride that has it for at least half of its time: less is not used for anything.</summary>
+    private static float[]? UsablePower(Ride ride) =>
+        SpikeFilter.Clean(ride.Grid, null) is var (power, _)
+        && SampleGrid.CountValues(power) >= FigureBuilder.UsableCoverage * ride.TimerSeconds
+            ? power
+            : null;
+
+    private static double? BestTwentyMinutes(float[] power)
+    {
+        var best = BestPowers.Of(power, [1200]);
+        return best.IsEmpty ? null : best[0].MeanW;
+    }
+
+    private readonly record struct PoweredRide(Instant Start, LocalDate Date, double? BestTwentyMinutesW);
+}

@@ -1,0 +1,74 @@
+using System.Collections.Immutable;
+using RideAudit.Rides;
+
+namespace RideAudit.Figures;
+
+/// <summary>The trailing 30 s mean of power, kept as sums so that limits compare without a rounding division.</summary>
+/// <remarks>Windows restart after every pause and every stretch of missing power; in the first 29 s after a restart the mean so far stands.</remarks>
+public sealed class TrailingPower
+{
+    /// <summary>The window, s.</summary>
+    public const int WindowSeconds = 30;
+
+    private readonly double[] _sums;
+    private readonly byte[] _counts;
+
+    private TrailingPower(double[] sums, byte[] counts, ImmutableArray<GridSegment> segments)
+    {
+        _sums = sums;
+        _counts = counts;
+        Segments = segments;
+    }
+
+    /// <summary>Seconds on the grid.</summary>
+    public int Length => _sums.Length;
+
+    /// <summary>The grid's stretches between pauses.</summary>
+    public ImmutableArray<GridSegment> Segments { get; }
+
+    /// <summary>Samples in the window that ends at a second: 0 where power is missing, 30 for a full window.</summary>
+    public int CountAt(int second) => _counts[second];
+
+    /// <summary>Sum of the window that ends at a second, W·s.</summary>
+    public double SumAt(int second) => _sums[second];
+
+    /// <summary>Mean of the window that ends at a second, W; NaN where power is missing.</summary>
+    public double MeanAt(int second) => _counts[second] == 0 ? double.NaN : _sums[second] / _counts[second];
+
+    /// <summary>True when the mean at a second is at or above a share of a threshold; false where power is missing.</summary>
+    /// <param name="second">Grid second.</param>
+    /// <param name="percent">The share, %.</param>
+    /// <param name="thresholdW">Threshold power, W.</param>
+    public bool IsAtLeast(int second, double percent, double thresholdW) =>
+        _counts[second] > 0 && 100 * _sums[second] >= percent * thresholdW * _counts[second];
+
+    /// <summary>Computes the trailing sums.</summary>
+    /// <param name="powerW">Power on the grid, W, NaN where missing.</param>
+    /// <param name="segments">Stretches between pauses.</param>
+    public static TrailingPower Of(float[] powerW, ImmutableArray<GridSegment> segments)
+    {
+        var sums = new double[powerW.Length];
+        var counts = new byte[powerW.Length];
+        foreach (var segment in segments)
+        {
+            double sum = 0;
+            var count = 0;
+            for (var i = segment.Start; i < segment.End; i++)
+            {
+                if (float.IsNaN(powerW[i]))
+                {
+                    (sum, count) = (0, 0);
+                    continue;
+                }
+                sum += powerW[i];
+                if (count == WindowSeconds)
+                    sum -= powerW[i - WindowSeconds];
+                else
+                    count++;
+                sums[i] = sum;
+                counts[i] = (byte)count;
+            }
+        }
+        return new TrailingPower(sums, counts, segments);
+    }
+}

@@ -1,0 +1,110 @@
+using System.IO.Compression;
+
+namespace RideAudit.Ingest.Archives;
+
+/// <summary>Reads the rides in a zip archive, and in archives inside it. Nothing is ever written to disk.</summary>
+internal static class ZipReader
+{
+    public static IReadOnlyList<FileContent> Read(string name, Stream input, ArchiveLayers layers, FileOpener opener)
+    {
+        if (layers.Zips >= ArchiveLayers.MostZips)
+            return Refused(name, "packed too deep", "An archive inside an archive inside an archive is not read: unpack one of them.");
+        try
+        {
+            using var archive = new ZipArchive(input, ZipArchiveMode.Read, leaveOpen: true);
+            var inner = layers with { Zips = layers.Zips + 1, Gzips = 0 };
+            var contents = Entries(name, archive, inner, opener);
+            return contents.Exists(c => c.HoldsRides || !c.Notices.IsEmpty)
+                ? contents
+                : Refused(name, "no rides", "This archive holds no ride.");
+        }
+        catch (Exception e) when (e is InvalidDataException or IOException)
+        {
+            return Refused(name, "damaged archive", "This archive is cut or damaged and cannot be opened: copy it again from where it came.");
+        }
+    }
+
+    private static List<FileContent> Entries(string name, ZipArchive archive, ArchiveLayers layers, FileOpener opener)
+    {
+        var contents = new List<FileContent>();
+        var names = new HashSet<string>();
+        foreach (var entry in archive.Entries)
+        {
+            opener.Cancel.ThrowIfCancellationRequested();
+            if (IsClutter(entry.FullName))
+                continue;
+            if (!layers.Budget.Enter() || layers.Budget.IsSpent)
+            {
+                contents.Add(FileContent.Unusable(name, "too large", $"This archive unpacks to more than is read of one archive ({opener.Limits.LargestArchiveBytes >> 20} MB, {opener.Limits.MostEntries} entries): what comes after that is left out; unpack it into the folder instead."));
+                break;
+            }
+            contents.AddRange(Open(Unique(name, entry, names), entry, layers, opener));
+        }
+        return contents;
+    }
+
+    private static IReadOnlyList<FileContent> Open(string name, ZipArchiveEntry entry, ArchiveLayers layers, FileOpener opener)
+    {
+        if (entry.IsEncrypted)
+            return Refused(name, "encrypted", "This file in the archive is protected by a password: unpack it and put it into the folder.");
+        try
+        {
+            // Photos and the like are not unpacked further than it takes to tell.
+            if (!RideEndings.Promise(name) && !LooksLikeRide(entry, layers))
+                return [];
+            return Unpack(name, entry, layers, opener);
+        }
+        catch (Exception e) when (e is InvalidDataException or IOException or NotSupportedException)
+        {
+            return Refused(name, "damaged archive", "This file in the archive is damaged or packed in a way that is not read: unpack it and put it into the folder.");
+        }
+    }
+
+    private static bool LooksLikeRide(ZipArchiveEntry entry, ArchiveLayers layers)
+    {
+        using var stream = entry.Open();
+        var head = new byte[ContentSniffer.LooksAt];
+        var read = stream.ReadAtLeast(head, head.Length, throwOnEndOfStream: false);
+        layers.Budget.Spend(read);
+        return FileOpener.IsWorthReading(ContentSniffer.KindOf(head.AsSpan(0, read)));
+    }
+
+    private static IReadOnlyList<FileContent> Unpack(string name, ZipArchiveEntry entry, ArchiveLayers layers, FileOpener opener)
+    {
+        using var stream = entry.Open();
+        var unpacked = Unpacking.Read(stream, entry.Length, opener.Limits, layers.Budget);
+        if (unpacked.Outcome == UnpackOutcome.TooLarge)
+            return layers.Budget.IsSpent ? [] : [opener.TooLarge(name)];
+        if (unpacked.Bytes.Length == 0)
+            return unpacked.Outcome == UnpackOutcome.Damaged ? throw new InvalidDataException() : [FileOpener.Refuse(name, FileKind.Empty)];
+        var contents = opener.Open(name, unpacked.Bytes, layers);
+        var isWhole = unpacked.Outcome == UnpackOutcome.Whole && Crc32.Of(unpacked.Bytes) == entry.Crc32;
+        return isWhole ? contents : [.. contents.Select(WithWarning)];
+    }
+
+    private static FileContent WithWarning(FileContent content) => content.HoldsRides
+        ? content with
+        {
+            Notices = [new FileNotice(content.File, "damaged archive", "what could be unpacked", "The archive is damaged here: what could be unpacked of this file was read; copy the archive again from where it came.", false)],
+        }
+        : content;
+
+    /// <summary>Folders, and what systems leave beside files.</summary>
+    private static bool IsClutter(string path)
+    {
+        var parts = path.Replace('\\', '/').Split('/');
+        return parts[^1].Length == 0 || parts[^1].StartsWith('.') || parts[0] == "__MACOSX";
+    }
+
+    /// <summary>An archive may hold two files of one name; shown names are unique.</summary>
+    private static string Unique(string archive, ZipArchiveEntry entry, HashSet<string> taken)
+    {
+        var name = $"{archive}/{ShownName.OfEntry(entry.FullName)}";
+        for (var copy = 2; !taken.Add(name); copy++)
+            name = $"{archive}/{copy}/{ShownName.OfEntry(entry.FullName)}";
+        return name;
+    }
+
+    private static FileContent[] Refused(string name, string problem, string sentence) =>
+        [RideEndings.Promise(name) ? FileContent.Unusable(name, problem, sentence) : FileContent.Nothing(name)];
+}

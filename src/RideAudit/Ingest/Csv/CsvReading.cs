@@ -1,0 +1,89 @@
+using System.Collections.Immutable;
+using CsvHelper;
+
+namespace RideAudit.Ingest.Csv;
+
+/// <summary>Reads a CSV file: one recording of a row a second, or a ride log of a row a ride.</summary>
+/// <remarks>RFC 4180 (Shafranovich 2005), with semicolons and tabs as well, and a decimal comma where the separator is one of these.</remarks>
+internal static class CsvReading
+{
+    private const int LargestRecordBytes = 1 << 20;
+    private const int MostLinesBeforeHeader = 30;
+
+    public static FileContent Read(string name, byte[] bytes, IngestContext context)
+    {
+        try
+        {
+            using var csv = CsvReader.Create(TextBytes.ToUtf8(bytes), new CsvReaderOptions
+            {
+                TrackLineNumbers = true,
+                TrimWhitespace = true,
+                MaxRecordSize = LargestRecordBytes,
+                FieldCountMismatch = CsvFieldCountHandling.Allow,
+                MalformedData = CsvMalformedDataHandling.Recover,
+            });
+            return Read(name, csv, context);
+        }
+        catch (CsvFormatException e)
+        {
+            return RideEndings.IsCsv(name)
+                ? FileContent.Unusable(name, "not a CSV file", $"The rows could not be read: {e.Message.TrimEnd('.')}; write the file again as CSV.")
+                : FileOpener.Refuse(name, FileKind.Text);
+        }
+    }
+
+    /// <summary>True when a cell of the column can be read: also of the first one, whose row may lack the field.</summary>
+    public static bool Has(CsvReader csv, CsvColumn column) => column.Index < csv.FieldCount && !csv.IsEmpty(column.Index);
+
+    private static FileContent Read(string name, CsvReader csv, IngestContext context)
+    {
+        csv.ReadHeader();
+        var first = csv.Headers.ToArray();
+        if (OwnTables.Are(first))
+            return FileContent.Nothing(name);
+        var columns = FindHeader(csv, first, context.Rider.CsvColumns);
+        if (IsLog(columns))
+            return RideLogReader.Read(name, csv, columns, context);
+        if (IsRecording(columns))
+            return CsvRideReader.Read(name, csv, columns, context);
+        // Text that is not named as CSV never promised columns.
+        if (!RideEndings.IsCsv(name))
+            return FileOpener.Refuse(name, FileKind.Text);
+        var missing = Has(columns, CsvChannel.Time)
+            ? ("no data column", "no power, heart rate, cadence, speed, altitude or distance")
+            : ("no time column", "no column of seconds or timestamps");
+        return FileContent.Unusable(name, missing.Item1, $"This CSV file has {missing.Item2} among its columns ({Shown(first)}): if it is a ride, name the columns under [csv] in the rider file.");
+    }
+
+    /// <summary>The first row is the header, but for files that begin with lines about themselves.</summary>
+    private static ImmutableArray<CsvColumn> FindHeader(CsvReader csv, string[] first, ImmutableDictionary<string, string> map)
+    {
+        var columns = CsvHeader.Understand(first, map);
+        if (IsLog(columns) || IsRecording(columns))
+            return columns;
+        for (var line = 0; line < MostLinesBeforeHeader && csv.Read(); line++)
+        {
+            var fields = Enumerable.Range(0, csv.FieldCount).Select(i => csv.GetString(i)).ToArray();
+            var understood = CsvHeader.Understand(fields, map);
+            if (!IsLog(understood) && !IsRecording(understood))
+                continue;
+            csv.ReadHeader();
+            return understood;
+        }
+        return columns;
+    }
+
+    private static bool IsLog(ImmutableArray<CsvColumn> columns) =>
+        Has(columns, CsvChannel.Minutes) && (Has(columns, CsvChannel.Date) || Has(columns, CsvChannel.Start));
+
+    private static bool IsRecording(ImmutableArray<CsvColumn> columns) =>
+        Has(columns, CsvChannel.Time) && columns.Any(c => c.Channel is >= CsvChannel.Power and <= CsvChannel.Distance);
+
+    private static bool Has(ImmutableArray<CsvColumn> columns, CsvChannel channel) => columns.Any(c => c.Channel == channel);
+
+    private static string Shown(string[] headers)
+    {
+        var shown = string.Join(", ", headers.Take(12).Select(h => ShownName.Of(h.Length > 24 ? h[..24] + "…" : h)));
+        return headers.Length == 0 ? "none" : headers.Length > 12 ? shown + ", …" : shown;
+    }
+}

@@ -1,0 +1,73 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using System.Text.RegularExpressions;
+using CsvHelper;
+using NodaTime;
+
+namespace RideAudit.Ingest.Csv;
+
+/// <summary>The current row of a ride log.</summary>
+internal readonly partial struct LogRow(CsvReader csv, ImmutableArray<CsvColumn> columns, bool decimalComma, CsvFaults faults)
+{
+    public string Text(CsvChannel channel) => Find(channel) is { } column && CsvReading.Has(csv, column) ? csv.GetString(column.Index).Trim() : "";
+
+    public string HeaderOf(CsvChannel channel) => Find(channel)?.Header ?? channel.ToString().ToLowerInvariant();
+
+    public bool IsBlank => columns.All(Missing);
+
+    /// <summary>The date from its column, or from a start written as a timestamp; the start from its own column, a timestamp, or a time column.</summary>
+    public (LocalDate? Date, LocalTime? Start) When()
+    {
+        var (dateText, startText) = (Text(CsvChannel.Date), Text(CsvChannel.Start));
+        var stamp = IsoTimes.Timestamp(dateText) ?? IsoTimes.Timestamp(startText);
+        var date = IsoTimes.Day(dateText) ?? stamp?.Local.Date;
+        if (startText.Length == 0)
+            startText = Text(CsvChannel.Time);
+        return (date, IsoTimes.OfDay(startText) ?? stamp?.Local.TimeOfDay ?? Unread(CsvChannel.Start, startText));
+    }
+
+    /// <summary>Minutes as a number in the header's unit, or as h:mm, h:mm:ss or 1 h 30.</summary>
+    public double? Minutes()
+    {
+        var text = Text(CsvChannel.Minutes);
+        if (CsvNumbers.Parse(text, decimalComma) is { } number)
+            return number * Find(CsvChannel.Minutes)!.Value.Factor;
+        var match = HoursAndMinutes().Match(text);
+        if (!match.Success)
+            return null;
+        double Part(string group) => match.Groups[group].Success ? double.Parse(match.Groups[group].Value, CultureInfo.InvariantCulture) : 0;
+        return Part("h") < 24 ? Part("h") * 60 + Part("m") + Part("s") / 60 : null;
+    }
+
+    public double? Number(CsvChannel channel, double least, double most)
+    {
+        var text = Text(channel);
+        if (CsvNumbers.IsMissing(text))
+            return null;
+        var column = Find(channel)!.Value;
+        if (CsvNumbers.Parse(text, decimalComma) * column.Factor is { } value && value >= least && value <= most)
+            return value;
+        faults.Cell(csv.LineNumber, column.Header, text);
+        return null;
+    }
+
+    private LocalTime? Unread(CsvChannel channel, string text)
+    {
+        if (!CsvNumbers.IsMissing(text))
+            faults.Cell(csv.LineNumber, HeaderOf(channel), text);
+        return null;
+    }
+
+    private bool Missing(CsvColumn column) => !CsvReading.Has(csv, column) || CsvNumbers.IsMissing(csv.GetString(column.Index));
+
+    private CsvColumn? Find(CsvChannel channel)
+    {
+        foreach (var column in columns)
+            if (column.Channel == channel)
+                return column;
+        return null;
+    }
+
+    [GeneratedRegex(@"^(?<h>\d{1,2})\s*(?::|h)\s*(?:(?<m>[0-5]?\d)\s*(?:m|min)?(?::(?<s>[0-5]\d))?)?$", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
+    private static partial Regex HoursAndMinutes();
+}

@@ -1,0 +1,65 @@
+using System.Collections.Immutable;
+using RideAudit.Fit;
+using RideAudit.Fit.Messages;
+
+using RideAudit.Ingest.Tracks;
+
+namespace RideAudit.Ingest.Fit;
+
+/// <summary>The moment of each record, event and summary, after repairs: clocks that were never set, or set in mid-ride.</summary>
+internal sealed class FitClock
+{
+    private readonly ClockRepair _repair;
+    private readonly long _shift;
+
+    private FitClock(ClockRepair repair, long shift, bool dateFromName)
+    {
+        _repair = repair;
+        _shift = shift;
+        DateFromName = dateFromName;
+    }
+
+    /// <summary>True when the device's clock was never set and the file's name gave the date.</summary>
+    public bool DateFromName { get; }
+
+    /// <summary>False when the clock was set back in mid-ride, so that a time can belong to either clock.</summary>
+    public bool EventsCount => !_repair.IsAmbiguous;
+
+    public ImmutableArray<string> Remarks => _repair.Remarks;
+
+    /// <summary>Unix seconds of a record; null for one without a usable time.</summary>
+    public long? SecondOf(int record) => _repair.Seconds[record] + _shift;
+
+    /// <summary>Unix seconds of a time in a summary or event.</summary>
+    public long Unix(uint fitSeconds) => _repair.Map(FitTime.ToUnixSeconds(fitSeconds)) + _shift;
+
+    /// <summary>Repairs a part's clock.</summary>
+    /// <param name="part">The part.</param>
+    /// <param name="name">The file's name, for its date.</param>
+    /// <param name="context">The rider, for the zone of that date.</param>
+    /// <param name="before">The clock of the part before, which may count on from the same power-on; null without one.</param>
+    /// <returns>Null when the clock was never set and the file's name has no date.</returns>
+    public static FitClock? Of(FitPart part, string name, IngestContext context, FitClock? before)
+    {
+        var times = part.Records.Timestamps;
+        var seconds = new long?[times.Length];
+        for (var i = 0; i < times.Length; i++)
+            seconds[i] = times[i] == RecordChannels.NoTime ? null : FitTime.ToUnixSeconds(times[i]);
+        var repair = ClockRepair.Of(seconds);
+        if (FirstSecond(part, repair) is not { } first || IsDate(Latest(repair) ?? first))
+            return new FitClock(repair, 0, false);
+        if (before is { DateFromName: true } && Latest(before._repair) is { } end && first >= end)
+            return new FitClock(repair, before._shift, true);
+        if (before is { DateFromName: true } || NameDates.In(name) is not { } named)
+            return null;
+        return new FitClock(repair, context.AtLocal(named.At).ToUnixTimeSeconds() - first, true);
+    }
+
+    private static long? FirstSecond(FitPart part, ClockRepair repair) =>
+        repair.Seconds.FirstOrDefault(s => s is not null)
+            ?? (part.Sessions.FirstOrDefault(s => s.StartTime is not null)?.StartTime is { } start ? FitTime.ToUnixSeconds(start) : null);
+
+    private static long? Latest(ClockRepair repair) => repair.Seconds.LastOrDefault(s => s is not null);
+
+    private static bool IsDate(long unixSeconds) => unixSeconds >= FitTime.ToUnixSeconds(FitTime.FirstDate);
+}

@@ -1,0 +1,42 @@
+using RideAudit.Fit;
+using RideAudit.Rides;
+
+namespace RideAudit.Ingest.Fit;
+
+/// <summary>Turns a decoded FIT file into recordings: one a session, one a part where there is no session.</summary>
+internal static class FitRideReader
+{
+    public static FileContent Read(string name, byte[] bytes, IngestContext context)
+    {
+        var file = FitDecoder.Decode(bytes);
+        if (file.Rejection is { } rejection)
+            return RideEndings.Promise(name)
+                ? FileContent.Unusable(name, FitNotices.Problem(rejection), FitNotices.Sentence(rejection))
+                : FileContent.Nothing(name);
+        var recordings = new List<Recording>();
+        var notices = new List<FileNotice>();
+        FitClock? clock = null;
+        foreach (var part in file.Parts.Where(p => p.Continues is null && IsActivity(p)))
+        {
+            if (FitClock.Of(part, name, context, clock) is not { } found)
+            {
+                notices.Add(FitNotices.NoDate(name));
+                continue;
+            }
+            clock = found;
+            recordings.AddRange(new FitPartReader(name, part, found, context).Recordings());
+        }
+        if (recordings.Count == 0)
+            return new FileContent { File = name, Notices = [notices.FirstOrDefault() ?? FitNotices.NothingToUse(name, file)] };
+        return new FileContent
+        {
+            File = name,
+            Recordings = [.. recordings.Select((r, i) => i == 0 ? r : r with { File = $"{name}#{i + 1}" })],
+            Notices = [.. FitNotices.Of(name, file, clock, recordings, partsWithoutDate: notices.Count)],
+        };
+    }
+
+    /// <summary>A part whose kind is not told and that holds records is an activity too.</summary>
+    private static bool IsActivity(FitPart part) =>
+        part.IsActivity || (part.FileId is { } id && (byte)id.Type is 0 or byte.MaxValue && part.Records.Count > 0);
+}

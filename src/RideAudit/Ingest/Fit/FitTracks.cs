@@ -1,0 +1,83 @@
+using RideAudit.Fit;
+using RideAudit.Fit.Messages;
+using RideAudit.Rides;
+
+namespace RideAudit.Ingest.Fit;
+
+/// <summary>Cuts one session's samples and timer events out of a part.</summary>
+internal static class FitTracks
+{
+    /// <param name="part">The part.</param>
+    /// <param name="clock">Its repaired clock.</param>
+    /// <param name="session">The session; null without one.</param>
+    /// <param name="window">The session's time.</param>
+    /// <param name="withPower">False where the power is not the rider's.</param>
+    public static Track Of(FitPart part, FitClock clock, FitSession? session, FitWindow window, bool withPower)
+    {
+        var rows = new List<int>(part.Records.Count);
+        for (var i = 0; i < part.Records.Count; i++)
+            if (clock.SecondOf(i) is { } second && window.Holds(second))
+                rows.Add(i);
+        var records = part.Records;
+        return new Track
+        {
+            Seconds = [.. rows.Select(i => clock.SecondOf(i)!.Value)],
+            PowerW = withPower ? Power(records, rows) : null,
+            HeartRateBpm = Pick(records.HeartRate, rows),
+            CadenceRpm = Pick(records.Cadence, rows),
+            SpeedMps = Pick(records.SpeedMps, rows),
+            AltitudeM = Pick(records.AltitudeM, rows),
+            DistanceM = Distance(records, rows),
+            TimerEvents = clock.EventsCount ? Timer(part, clock, window) : [],
+            StoredTimerSeconds = session?.TotalTimerSeconds,
+            StoredElapsedSeconds = session?.TotalElapsedSeconds,
+        };
+    }
+
+    /// <summary>Events by time, never by place: some devices write them all at the end.</summary>
+    private static List<TimerEvent> Timer(FitPart part, FitClock clock, FitWindow window)
+    {
+        var all = part.Events
+            .Where(e => e.Timestamp is not null && (e.StartsTimer || e.StopsTimer))
+            .Select(e => (Event: new TimerEvent(clock.Unix(e.Timestamp!.Value), e.StartsTimer), e.FileOrder))
+            .OrderBy(e => e.Event.Second).ThenBy(e => e.FileOrder)
+            .Select(e => e.Event)
+            .ToList();
+        var inside = all.Where(e => e.Second >= window.From && (e.Second < window.To || (!e.Starts && e.Second == window.To))).ToList();
+        // A timer started in an earlier session runs on through this one.
+        if (inside.Count == 0 && all.LastOrDefault(e => e.Second < window.From) is { Starts: true })
+            inside.Add(new TimerEvent(window.From, true));
+        return inside;
+    }
+
+    /// <summary>Native power; where there is none, that of a developer field. A native field of zeros alone is no sensor.</summary>
+    private static float[] Power(RecordChannels records, List<int> rows)
+    {
+        var power = Pick(records.Power, rows);
+        var developer = records.DeveloperPower;
+        if (developer.IsEmpty)
+            return power;
+        var isDead = !Array.Exists(power, p => p > 0);
+        for (var i = 0; i < power.Length; i++)
+            if (isDead || float.IsNaN(power[i]))
+                power[i] = developer[rows[i]];
+        return power;
+    }
+
+    private static float[] Pick(ReadOnlySpan<float> channel, List<int> rows)
+    {
+        var picked = new float[rows.Count];
+        for (var i = 0; i < picked.Length; i++)
+            picked[i] = channel[rows[i]];
+        return picked;
+    }
+
+    private static float[] Distance(RecordChannels records, List<int> rows)
+    {
+        var distances = records.DistanceM;
+        var picked = new float[rows.Count];
+        for (var i = 0; i < picked.Length; i++)
+            picked[i] = (float)distances[rows[i]];
+        return picked;
+    }
+}

@@ -1,0 +1,26 @@
+using System.Collections.Immutable;
+using RideAudit.Rides;
+
+namespace RideAudit.Ingest;
+
+/// <summary>What a folder holds: recordings, logged rides, and everything that could not be used.</summary>
+public sealed record FolderContent
+{
+    /// <summary>Files looked at.</summary>
+    public required int FilesSeen { get; init; }
+
+    /// <summary>Recordings of any sport, duplicates left out, in order of start.</summary>
+    public required ImmutableArray<Recording> Recordings { get; init; }
+
+    /// <summary>Rows of ride logs.</summary>
+    public ImmutableArray<LoggedRide> LoggedRides { get; init; } = [];
+
+    /// <summary>Files that could not be used, repairs, duplicates.</summary>
+    public required ImmutableArray<FileNotice> Notices { get; init; }
+
+    /// <summary>The time zone used where a file does not tell its own.</summary>
+    public required string TimeZone { get; init; }
+
+    /// <summary>True when that zone is the machine's, not the rider file's.</summary>
+    public bool TimeZoneIsTheMachines { get; init; }
+}

@@ -1,0 +1,26 @@
+using System.Globalization;
+using System.Text;
+
+namespace RideAudit.Ingest;
+
+/// <summary>Makes names from disks and archives fit to be shown: any script, but nothing that moves a cursor or turns the reading direction.</summary>
+internal static class ShownName
+{
+    /// <summary>One name of a file or folder.</summary>
+    public static string Of(string name)
+    {
+        if (!name.Any(IsUnfit))
+            return name;
+        var shown = new StringBuilder(name.Length);
+        foreach (var c in name)
+            shown.Append(IsUnfit(c) ? '\uFFFD' : c);
+        return shown.ToString();
+    }
+
+    /// <summary>The path of an entry of an archive: with <c>/</c>, without steps that lead nowhere.</summary>
+    public static string OfEntry(string path) =>
+        string.Join('/', path.Replace('\\', '/').Split('/').Where(part => part is not ("" or "." or "..")).Select(Of));
+
+    private static bool IsUnfit(char c) => char.IsControl(c) || c is >= '\u202A' and <= '\u202E' or >= '\u2066' and <= '\u2069'
+        || CharUnicodeInfo.GetUnicodeCategory(c) is UnicodeCategory.LineSeparator or UnicodeCategory.ParagraphSeparator;
+}

@@ -1,0 +1,88 @@
+using RideAudit.Rides;
+
+namespace RideAudit.Ingest.Tracks;
+
+/// <summary>Collects samples at their own times and makes a track of them.</summary>
+internal sealed class SampleRows
+{
+    private readonly List<double> _seconds = [];
+    private readonly List<SampleRow> _rows = [];
+
+    public int Count => _rows.Count;
+
+    public IReadOnlyList<double> Seconds => _seconds;
+
+    public void Add(double second, in SampleRow row)
+    {
+        _seconds.Add(second);
+        _rows.Add(row);
+    }
+
+    /// <summary>The median step between neighbouring samples, s; 0 with fewer than two.</summary>
+    public double UsualStep()
+    {
+        var steps = _seconds.Zip(_seconds.Skip(1), (a, b) => b - a).Order().ToArray();
+        return steps.Length == 0 ? 0 : steps[steps.Length / 2];
+    }
+
+    /// <summary>The track.</summary>
+    /// <param name="zero">Unix second of the rows' second 0.</param>
+    /// <param name="storedTimerSeconds">The recording's own timer time; null without one.</param>
+    /// <param name="remarks">Told of clock repairs.</param>
+    public Track ToTrack(long zero, double? storedTimerSeconds, List<string> remarks)
+    {
+        var (whole, rows) = WholeSeconds();
+        var clock = ClockRepair.Of([.. whole.Select(s => (long?)(zero + s))]);
+        remarks.AddRange(clock.Remarks);
+        var kept = Enumerable.Range(0, rows.Count).Where(i => clock.Seconds[i] is not null).ToArray();
+        float[]? Column(SampleChannel channel)
+        {
+            var column = Array.ConvertAll(kept, i => rows[i][channel]);
+            return Array.TrueForAll(column, float.IsNaN) ? null : column;
+        }
+        return new Track
+        {
+            Seconds = Array.ConvertAll(kept, i => clock.Seconds[i]!.Value),
+            PowerW = Column(SampleChannel.Power),
+            HeartRateBpm = Column(SampleChannel.HeartRate),
+            CadenceRpm = Column(SampleChannel.Cadence),
+            SpeedMps = Column(SampleChannel.Speed),
+            AltitudeM = Column(SampleChannel.Altitude),
+            DistanceM = Column(SampleChannel.Distance),
+            StoredTimerSeconds = storedTimerSeconds,
+        };
+    }
+
+    /// <summary>Samples several times a second become their mean: keeping the last of each second would throw most of them away.</summary>
+    private (List<long> Seconds, List<SampleRow> Rows) WholeSeconds()
+    {
+        var seconds = new List<long>(_rows.Count);
+        var rows = new List<SampleRow>(_rows.Count);
+        for (var i = 0; i < _rows.Count;)
+        {
+            var second = (long)Math.Floor(_seconds[i]);
+            var end = i + 1;
+            while (end < _rows.Count && _seconds[end] > _seconds[end - 1] && (long)Math.Floor(_seconds[end]) == second)
+                end++;
+            seconds.Add(second);
+            rows.Add(end == i + 1 ? _rows[i] : Mean(i, end));
+            i = end;
+        }
+        return (seconds, rows);
+    }
+
+    private SampleRow Mean(int from, int to)
+    {
+        var mean = SampleRow.Missing;
+        for (var channel = 0; channel < SampleRow.Channels; channel++)
+        {
+            var (sum, count) = (0.0, 0);
+            for (var i = from; i < to; i++)
+                if (!float.IsNaN(_rows[i][channel]))
+                    (sum, count) = (sum + _rows[i][channel], count + 1);
+            if (count > 0)
+                mean[channel] = (float)(sum / count);
+        }
+        return mean;
+    }
+}

@@ -1,0 +1,148 @@
+using System.Collections.Immutable;
+using NodaTime;
+using RideAudit.Plan.Toml;
+
+namespace RideAudit.Plan;
+
+/// <summary>Reads a rider file (TOML). What the writer of the file did wrong is returned, all of it at once, not thrown.</summary>
+public static class RiderFileReader
+{
+    private static readonly (string, Sex)[] Sexes = [("female", Sex.Female), ("male", Sex.Male), ("unset", Sex.Unset)];
+
+    private static readonly (string, Experience)[] Experiences =
+        [("new", Experience.New), ("regular", Experience.Regular), ("racing", Experience.Racing)];
+
+    private static readonly (string, ExceptionKind)[] Kinds =
+        [("lighter", ExceptionKind.Lighter), ("event", ExceptionKind.Event), ("away", ExceptionKind.Away)];
+
+    /// <summary>Channels that the <c>[csv]</c> table may name a column for.</summary>
+    public static ImmutableArray<string> CsvChannels { get; } =
+        ["time", "power", "heart_rate", "cadence", "speed", "altitude", "distance"];
+
+    /// <summary>Reads the text of a rider file.</summary>
+    /// <param name="toml">The text.</param>
+    /// <param name="name">The file's name, for the messages.</param>
+    public static RiderFileResult Read(string toml, string name)
+    {
+        var mistakes = new List<RiderFileMistake>();
+        var tree = TomlTree.Parse(toml, name, mistakes);
+        var rider = ReadRider(new TomlSection(tree.Root, "", mistakes));
+        var ordered = mistakes.OrderBy(m => m.Line).ThenBy(m => m.Column).ToImmutableArray();
+        return new RiderFileResult(ordered.IsEmpty ? rider : null, ordered);
+    }
+
+    private static Rider ReadRider(TomlSection top)
+    {
+        var rider = new Rider
+        {
+            Label = top.Text("label", "a short text that is not empty") ?? "Rider",
+            TimeZone = ReadZone(top),
+            Sex = top.Choice("sex", Sexes) ?? Sex.Unset,
+            MassKg = top.Number("mass_kg", 25, 250, "kg"),
+            Experience = top.Choice("experience", Experiences) ?? Experience.Regular,
+        };
+        var thresholds = ReadThresholds(top.TableArray("threshold"));
+        var (rest, highest) = ReadHeartRates(top.Table("heart_rate"), thresholds);
+        rider = rider with
+        {
+            Thresholds = [.. thresholds.Select(t => t.Entry)],
+            RestHeartRateBpm = rest,
+            MaxHeartRateBpm = highest,
+            Plan = top.Table("plan") is { } plan ? PlanSection.Read(plan) : new TrainingPlan(),
+            Exceptions = ReadExceptions(top.TableArray("exception")),
+            CsvColumns = ReadColumns(top.Table("csv")),
+        };
+        top.RejectUnknown();
+        return rider;
+    }
+
+    private static DateTimeZone? ReadZone(TomlSection top)
+    {
+        const string Allowed = "an IANA time zone such as Europe/Lisbon";
+        if (top.Text("time_zone", Allowed) is not { } id)
+            return null;
+        var provider = DateTimeZoneProviders.Tzdb;
+        if (provider.Ids.Contains(id))
+            return provider[id];
+        top.AddAt(top.PlaceOf("time_zone"), $"the unknown time zone \"{TomlWords.Shortened(id)}\"", Allowed, NearestName.Of(id, provider.Ids));
+        return null;
+    }
+
+    private static List<(ThresholdEntry Entry, TomlSection Section)> ReadThresholds(List<TomlSection> sections)
+    {
+        var entries = new List<(ThresholdEntry Entry, TomlSection Section)>();
+        foreach (var section in sections)
+        {
+            var from = section.Date("from");
+            var power = section.Number("power_w", 30, 700, "W");
+            var heartRate = section.Number("heart_rate_bpm", 60, 230, "bpm");
+            if (!section.Has("from"))
+                section.AddAt(section.Place, "a threshold without from", "from: the date it is in force from");
+            if (!section.Has("power_w") && !section.Has("heart_rate_bpm"))
+                section.AddAt(section.Place, "a threshold without a value", "power_w, heart_rate_bpm or both");
+            section.RejectUnknown();
+            if (from is not { } date)
+                continue;
+            if (entries.Count > 0 && date <= entries[^1].Entry.From)
+            {
+                var found = date == entries[^1].Entry.From ? "the same date as the threshold before" : "a date before that of the threshold before";
+                section.AddAt(section.PlaceOf("from"), found, "thresholds in order of date, each date once");
+            }
+            entries.Add((new ThresholdEntry(date, power is { } watts ? new Units.Watts(watts) : null, heartRate), section));
+        }
+        return entries;
+    }
+
+    private static (double? Resting, double? Highest) ReadHeartRates(
+        TomlSection? section, List<(ThresholdEntry Entry, TomlSection Section)> thresholds)
+    {
+        if (section is null)
+            return (null, null);
+        var rest = section.Number("rest_bpm", 25, 120, "bpm");
+        var highest = section.Number("max_bpm", 90, 240, "bpm");
+        section.RejectUnknown();
+        if (highest <= rest)
+            section.AddAt(section.PlaceOf("max_bpm"), "max_bpm at or below rest_bpm", "max_bpm above rest_bpm");
+        foreach (var (entry, at) in thresholds)
+        {
+            if (entry.HeartRateBpm is { } bpm && (bpm <= rest || bpm > highest))
+                at.AddAt(at.PlaceOf("heart_rate_bpm"), "a threshold heart rate outside the rider's range", "above rest_bpm and at most max_bpm");
+        }
+        return (rest, highest);
+    }
+
+    private static ImmutableArray<PlanException> ReadExceptions(List<TomlSection> sections)
+    {
+        var exceptions = new List<PlanException>();
+        foreach (var section in sections)
+        {
+            var from = section.Date("from");
+            var to = section.Date("to");
+            var kind = section.Choice("kind", Kinds);
+            if (!section.Has("from"))
+                section.AddAt(section.Place, "an exception without from", "from: its first day");
+            if (!section.Has("kind"))
+                section.AddAt(section.Place, "an exception without kind", "kind: lighter, event or away");
+            if (to < from)
+                section.AddAt(section.PlaceOf("to"), "to before from", "to: its last day, not before from");
+            section.RejectUnknown();
+            if (from is { } first && kind is { } why)
+                exceptions.Add(new PlanException(first, to ?? first, why));
+        }
+        return [.. exceptions.OrderBy(e => e.From).ThenBy(e => e.To)];
+    }
+
+    private static ImmutableDictionary<string, string> ReadColumns(TomlSection? section)
+    {
+        var columns = ImmutableDictionary.CreateBuilder<string, string>(StringComparer.Ordinal);
+        if (section is null)
+            return columns.ToImmutable();
+        foreach (var channel in CsvChannels)
+        {
+            if (section.Text(channel, "the column's header as the CSV file spells it") is { } header)
+                columns[channel] = header;
+        }
+        section.RejectUnknown();
+        return columns.ToImmutable();
+    }
+}

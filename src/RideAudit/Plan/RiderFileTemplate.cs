@@ -1,0 +1,119 @@
+using System.Globalization;
+using System.Text;
+
+namespace RideAudit.Plan;
+
+/// <summary>Writes a commented rider file that reads back as what was answered.</summary>
+public static class RiderFileTemplate
+{
+    /// <summary>The text of a new rider file, lines ending in a line feed.</summary>
+    /// <param name="answers">What it is to say.</param>
+    public static string Write(RiderFileAnswers answers)
+    {
+        var text = new StringBuilder();
+        WriteRider(text, answers);
+        WriteThreshold(text, answers);
+        WriteHeartRate(text, answers);
+        WritePlan(text, answers);
+        WriteRest(text);
+        return text.ToString();
+    }
+
+    private static void WriteRider(StringBuilder text, RiderFileAnswers answers)
+    {
+        Line(text, "# The rider that a review is for. Lines that begin with # are not read.");
+        Line(text, "");
+        Line(text, $"label = {Quoted(string.IsNullOrWhiteSpace(answers.Label) ? "Rider" : answers.Label)}", "printed on the review; no other personal detail is needed");
+        Key(text, "time_zone", answers.TimeZone is { } zone ? Quoted(zone) : null, Quoted("Europe/Lisbon"), "an IANA time zone; without it, the machine's");
+        Line(text, $"sex = {Quoted(Lower(answers.Sex))}", "female, male or unset; only used for heart-rate load");
+        Key(text, "mass_kg", answers.MassKg, "68.0", "body mass");
+        Line(text, $"experience = {Quoted(Lower(answers.Experience))}", "new (under six months of regular riding), regular or racing");
+    }
+
+    private static void WriteThreshold(StringBuilder text, RiderFileAnswers answers)
+    {
+        var known = answers.ThresholdPowerW is not null || answers.ThresholdHeartRateBpm is not null;
+        var mark = known ? "" : "# ";
+        Line(text, "");
+        Line(text, "# Thresholds by date, earliest first: the latest on or before a ride's date counts. Add a block after each test.");
+        Line(text, $"{mark}[[threshold]]");
+        Line(text, $"{mark}from = {answers.ThresholdFrom.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture)}");
+        Key(text, "power_w", answers.ThresholdPowerW, "250", "threshold power (FTP): about what an all-out hour would hold");
+        Key(text, "heart_rate_bpm", answers.ThresholdHeartRateBpm, "168", "threshold heart rate");
+    }
+
+    private static void WriteHeartRate(StringBuilder text, RiderFileAnswers answers)
+    {
+        Line(text, "");
+        Line(text, "# Used for the load of rides without power.");
+        Line(text, "[heart_rate]");
+        Key(text, "rest_bpm", answers.RestHeartRateBpm, "48", "on waking");
+        Key(text, "max_bpm", answers.MaxHeartRateBpm, "188", "the highest seen, not a formula");
+    }
+
+    private static void WritePlan(StringBuilder text, RiderFileAnswers answers)
+    {
+        var days = answers.Days.IsEmpty ? null : $"[{string.Join(", ", answers.Days.Select(d => Quoted(Lower(d))))}]";
+        Line(text, "");
+        Line(text, "[plan]");
+        Line(text, $"week_starts_on = {Quoted(Lower(answers.WeekStartsOn))}");
+        Key(text, "weekly_hours", answers.WeeklyHours, "6.5", "planned hours; without them, the mean of the weeks before");
+        Line(text, "# low_share = 0.75", "intended share of easy time; without it, the usual one at these hours");
+        Line(text, "# split_by = \"time\"", "judge the intensity split by time or by session");
+        Line(text, "# band_cuts_percent = [76, 91]", "low, middle and high band, % of threshold power");
+        Line(text, "# starts = 2026-03-02", "with weeks: shows which week of the plan it is");
+        Line(text, "# weeks = 16");
+        Key(text, "days", days, "[\"tuesday\", \"thursday\", \"saturday\", \"sunday\"]", "days that can be ridden on; without them, any");
+    }
+
+    private static void WriteRest(StringBuilder text)
+    {
+        Line(text, "");
+        Line(text, "# Any limit of the rules by name; the rules command lists them.");
+        Line(text, "# [plan.limits]");
+        Line(text, "# long_ride_h = 2.5");
+        Line(text, "");
+        Line(text, "# Days that the plan does not hold for: lighter, event (a race, a stage event) or away (ill, holiday).");
+        Line(text, "# [[exception]]");
+        Line(text, "# from = 2026-05-18");
+        Line(text, "# to = 2026-05-24");
+        Line(text, "# kind = \"lighter\"");
+        Line(text, "");
+        Line(text, "# Columns of CSV files whose headers are not understood, by channel:");
+        Line(text, $"# {string.Join(", ", RiderFileReader.CsvChannels)}.");
+        Line(text, "# [csv]");
+        Line(text, "# power = \"Leistung\"");
+    }
+
+    private static void Key(StringBuilder text, string key, double? value, string example, string comment) =>
+        Key(text, key, value?.ToString("0.####", CultureInfo.InvariantCulture), example, comment);
+
+    private static void Key(StringBuilder text, string key, string? value, string example, string comment) =>
+        Line(text, value is null ? $"# {key} = {example}" : $"{key} = {value}", comment);
+
+    private static void Line(StringBuilder text, string line, string? comment = null)
+    {
+        text.Append(comment is null ? line : line.PadRight(32));
+        if (comment is not null)
+            text.Append("  # ").Append(comment);
+        text.Append('\n');
+    }
+
+    private static string Lower<T>(T value)
+        where T : struct, Enum => value.ToString().ToLowerInvariant();
+
+    private static string Quoted(string value)
+    {
+        var text = new StringBuilder("\"");
+        foreach (var letter in value)
+        {
+            _ = letter switch
+            {
+                '"' or '\\' => text.Append('\\').Append(letter),
+                < ' ' or '\u007f' => text.Append(' '),
+                _ => text.Append(letter),
+            };
+        }
+        return text.Append('"').ToString();
+    }
+}

@@ -1,0 +1,23 @@
+namespace RideAudit.Plan.Toml;
+
+/// <summary>A table: its keys in the order of the file.</summary>
+internal sealed class TomlTable(TomlPlace place)
+{
+    private readonly Dictionary<string, TomlNode> nodes = new(StringComparer.Ordinal);
+
+    /// <summary>Where it begins.</summary>
+    public TomlPlace Place { get; } = place;
+
+    /// <summary>Its keys in the order of the file.</summary>
+    public List<string> Keys { get; } = [];
+
+    public TomlNode? this[string key] => nodes.GetValueOrDefault(key);
+
+    public void Add(string key, TomlNode node)
+    {
+        if (nodes.TryAdd(key, node))
+            Keys.Add(key);
+        else
+            nodes[key] = node;
+    }
+}

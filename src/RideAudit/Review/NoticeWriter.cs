@@ -1,0 +1,49 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using NodaTime.Text;
+using RideAudit.Figures;
+using RideAudit.Ingest;
+using RideAudit.Rides;
+
+namespace RideAudit.Review;
+
+/// <summary>Collects what the reader should know about the data: files, repairs, assumptions.</summary>
+internal static class NoticeWriter
+{
+    public static ImmutableArray<NoticeEntry> Write(FolderContent folder, Workbook? book)
+    {
+        var notices = ImmutableArray.CreateBuilder<NoticeEntry>();
+        notices.AddRange(folder.Notices.Select(n => new NoticeEntry(n.File, n.Problem, n.Kept, n.Sentence, n.Unusable)));
+        if (folder.TimeZoneIsTheMachines && folder.Recordings.Any(r => r.OffsetFrom == OffsetSource.MachineZone))
+            notices.Add(Assumption($"No time zone in the rider file: this machine’s ({folder.TimeZone}) decides which day a ride belongs to."));
+        if (book is null)
+            return notices.ToImmutable();
+        if (book.AsOfFromLastRide)
+            notices.Add(Assumption($"No ride in the last four weeks: the last week ridden is judged, as of {LocalDatePattern.Iso.Format(book.AsOf)}."));
+        if (book.Plan.PlannedHoursFromHistory)
+            notices.Add(Assumption(string.Create(CultureInfo.InvariantCulture, $"No planned hours in the rider file: {book.Plan.PlannedHours!.Value.To(1):0.0} h is the mean of the {Count(book.Plan.HistoryWeeks)} before.")));
+        Thresholds(book, notices);
+        if (UncoveredHours.Sentence(book.Week) is { } uncovered)
+            notices.Add(new NoticeEntry(null, "no stress", null, uncovered));
+        foreach (var ride in book.Week.Rides)
+            notices.AddRange(ride.Remarks.Select(remark => new NoticeEntry(ride.File, "repair", null, remark)));
+        return notices.ToImmutable();
+    }
+
+    private static void Thresholds(Workbook book, ImmutableArray<NoticeEntry>.Builder notices)
+    {
+        var sources = book.Week.Rides.Select(r => r.Threshold?.From).ToHashSet();
+        if (sources.Contains(ThresholdSource.Estimate))
+            notices.Add(Assumption("Threshold power (FTP) is an estimate, 95 % of the best 20 minutes of the last 90 days; against critical power such estimates differ by 7 ± 13 W (Karsten et al. 2021). No rule that rests on it is worse than watch."));
+        if (sources.Contains(ThresholdSource.Recording))
+            notices.Add(Assumption("No threshold power in the rider file: the value stored in the recordings is used."));
+        if (sources.Contains(ThresholdSource.RiderFileFirstEntry))
+            notices.Add(Assumption("Rides before the rider file’s first threshold are measured against that first one."));
+        if (book.Week.Rides.Any(r => r.HeartRateLoad is not null && r.StressFrom == StressSource.HeartRate) && book.Plan.Rider.Sex == Plan.Sex.Unset)
+            notices.Add(Assumption("Heart-rate load uses the mean of the constants for women and men, as the rider file does not say which."));
+    }
+
+    private static NoticeEntry Assumption(string sentence) => new(null, "assumption", null, sentence);
+
+    private static string Count(int weeks) => weeks == 1 ? "one week" : string.Create(CultureInfo.InvariantCulture, $"{weeks} weeks");
+}

@@ -1,0 +1,97 @@
+using RideAudit.Ingest;
+using RideAudit.Plan;
+using RideAudit.Rules;
+using RideAudit.Weeks;
+
+namespace RideAudit.Review;
+
+/// <summary>Turns what a folder holds into documents. Pure: the same input gives the same document.</summary>
+public static class ReviewBuilder
+{
+    private const int MostHistoryWeeks = 26;
+
+    /// <summary>Reviews one week.</summary>
+    /// <param name="folder">What the folder holds.</param>
+    /// <param name="rider">The rider file.</param>
+    /// <param name="request">Which week, from when.</param>
+    /// <returns>The review; null when the folder has no usable ride before the as-of date.</returns>
+    public static ReviewDocument? Review(FolderContent folder, Rider rider, ReviewRequest request)
+    {
+        if (Workbook.Open(folder, rider, request) is not { } book)
+            return null;
+        var week = new WeekUnderReview(book.Week, new Past(book.Before), book.Plan);
+        var findings = RuleBook.Judge(week);
+        var change = ChangeSearch.Find(week, findings);
+        var sources = book.Rides.ToDictionary(r => r.File);
+        var entry = WeekEntries.Of(book.Week, book.Before, book.Plan) with
+        {
+            Spans = Spans.Of(week, findings.FirstOrDefault(f => f.Rule == "hard-day-spacing")),
+        };
+        return new ReviewDocument
+        {
+            AsOf = book.AsOf,
+            Rider = Rider(book.Plan, folder),
+            Week = entry,
+            History = [.. book.Weeks.TakeLast(MostHistoryWeeks).Select(WeekEntries.History)],
+            Rides = [.. book.Week.Rides.Select(r => RideEntries.Of(r, sources[r.File]))],
+            Findings = findings,
+            SmallestChange = change,
+            Thresholds = ThresholdsWriter.Write(book.Figures, book.Week.EndsOn),
+            Notices = NoticeWriter.Write(folder, book),
+            Summary = SummaryWriter.Write(week, entry, findings, change),
+            BandCutsPercent = [rider.Plan.LowerBandCutPercent, rider.Plan.UpperBandCutPercent],
+            Note = request.Note,
+        };
+    }
+
+    /// <summary>Every ride before the as-of date.</summary>
+    /// <param name="folder">What the folder holds.</param>
+    /// <param name="rider">The rider file.</param>
+    /// <param name="request">From when; the week is not looked at.</param>
+    public static RidesDocument Rides(FolderContent folder, Rider rider, ReviewRequest request)
+    {
+        var book = Workbook.Open(folder, rider, ToTheEnd(request, rider));
+        return new RidesDocument(
+            "rideaudit-rides/1",
+            book is null ? [] : [.. book.Figures.Select(f => RideEntries.Of(f))],
+            NoticeWriter.Write(folder, book));
+    }
+
+    /// <summary>Every week from the first ride's to the one that holds the day before the as-of date.</summary>
+    /// <param name="folder">What the folder holds.</param>
+    /// <param name="rider">The rider file.</param>
+    /// <param name="request">From when; the week is not looked at.</param>
+    public static WeeksDocument Weeks(FolderContent folder, Rider rider, ReviewRequest request)
+    {
+        var book = Workbook.Open(folder, rider, ToTheEnd(request, rider));
+        return new WeeksDocument(
+            "rideaudit-weeks/1",
+            book is null ? [] : [.. book.Weeks.Select((w, i) => WeekEntries.Of(w, book.Weeks[..i], book.Plan))]);
+    }
+
+    /// <summary>The rules in force for a rider.</summary>
+    /// <param name="rider">The rider file; without planned hours the limits that need a tier are those of no tier.</param>
+    public static RulesDocument Rules(Rider rider)
+    {
+        var plan = PlanInForce.For(rider, []);
+        return new RulesDocument(
+            "rideaudit-rules/1",
+            [.. RuleBook.All.Select(r => new RuleEntry(r.Id, r.LimitsOf(plan), r.Evidence, r.Source, r.Ask(plan)))]);
+    }
+
+    private static ReviewRequest ToTheEnd(ReviewRequest request, Rider rider)
+    {
+        var asOf = request.AsOf ?? request.Today;
+        return request with { AsOf = asOf, WeekOf = asOf.PlusDays(-1) };
+    }
+
+    private static RiderEntry Rider(PlanInForce plan, FolderContent folder) => new()
+    {
+        Label = plan.Rider.Label,
+        Tier = plan.Tier is { } tier ? Words.Of(tier) : null,
+        Experience = Words.Of(plan.Rider.Experience),
+        TimeZone = folder.TimeZone,
+        PlannedHours = plan.PlannedHours.To(2),
+        PlannedHoursFromHistory = plan.PlannedHoursFromHistory,
+    };
+}

@@ -1,0 +1,19 @@
+using NodaTime;
+
+namespace RideAudit.Review;
+
+/// <summary>What to review, and from when.</summary>
+public sealed record ReviewRequest
+{
+    /// <summary>Today in the rider's zone: the as-of date unless another is given.</summary>
+    public required LocalDate Today { get; init; }
+
+    /// <summary>The date asked for; null: <see cref="Today"/>, or the week after the last ride when that is more than 28 days ago.</summary>
+    public LocalDate? AsOf { get; init; }
+
+    /// <summary>Any day of the week to review; null: the last week that ended before the as-of date.</summary>
+    public LocalDate? WeekOf { get; init; }
+
+    /// <summary>The coach's note; null without one.</summary>
+    public string? Note { get; init; }
+}

@@ -1,0 +1,74 @@
+using System.Collections.Immutable;
+using NodaTime;
+using RideAudit.Rules;
+
+namespace RideAudit.Review;
+
+/// <summary>Orders riders by who needs the coach first.</summary>
+/// <remarks>
+/// The order is our choice: broken rules first, weighed by what they protect; then riders without a review, whose week nobody has seen;
+/// then rules to watch, an unexplained week without a ride before the others; then the rest. Among equals the label decides, so that the order is the same every time.
+/// </remarks>
+public static class RosterBuilder
+{
+    // Rules that guard against too much too close together weigh more than those that shape the week.
+    private static readonly HashSet<string> Protecting =
+        ["hard-day-spacing", "rest-after-load", "rest-days", "hard-day-count", "chronic-ramp", "monotony"];
+
+    /// <summary>Builds the overview.</summary>
+    /// <param name="asOf">The date asked for, or today.</param>
+    /// <param name="riders">What came of each folder, in any order.</param>
+    public static RosterDocument Build(LocalDate asOf, IEnumerable<RosterInput> riders) => new(
+        "rideaudit-roster/1",
+        asOf,
+        [.. riders
+            .Select(r => (Input: r, Entry: Entry(r)))
+            .OrderBy(r => Rank(r.Entry))
+            .ThenByDescending(r => Weight(r.Entry.Broken))
+            .ThenByDescending(r => r.Input.Review is { Week: { RideCount: 0, Exception: null } })
+            .ThenByDescending(r => Weight(r.Entry.Watch))
+            .ThenBy(r => r.Entry.Label, StringComparer.Ordinal)
+            .ThenBy(r => r.Entry.Folder, StringComparer.Ordinal)
+            .Select(r => r.Entry)]);
+
+    private static int Rank(RosterEntry entry) => entry.Need switch
+    {
+        "broken" => 0,
+        "no review" => 1,
+        "watch" => 2,
+        _ => 3,
+    };
+
+    private static int Weight(ImmutableArray<string> rules) => rules.Sum(r => Protecting.Contains(r) ? 2 : 1);
+
+    private static RosterEntry Entry(RosterInput input)
+    {
+        if (input.Review is not { } review)
+            return new RosterEntry { Folder = input.Folder, Label = input.Folder, Need = "no review", Why = OneLine(input.Problem ?? "No review.") };
+        var broken = Rules(review, Verdict.Broken);
+        var watch = Rules(review, Verdict.Watch);
+        return new RosterEntry
+        {
+            Folder = input.Folder,
+            Label = review.Rider.Label,
+            Need = broken.Length > 0 ? "broken" : watch.Length > 0 ? "watch" : "kept",
+            Why = OneLine(review.Summary.Headline),
+            WeekStartsOn = review.Week.StartsOn,
+            Broken = broken,
+            Watch = watch,
+            NotJudged = review.Findings.Count(f => f.Verdict == Verdict.NotJudged),
+            Hours = review.Week.Hours,
+            PlannedHours = review.Rider.PlannedHours,
+            Stress = review.Week.Stress,
+            LowShare = review.Week.SplitByTime?.Low,
+            RampPerWeek = review.Week.RampPerWeek,
+            FilesNotUsed = review.Notices.Count(n => n.Unusable),
+            ReviewFile = input.ReviewFile,
+        };
+    }
+
+    private static ImmutableArray<string> Rules(ReviewDocument review, Verdict verdict) =>
+        [.. review.Findings.Where(f => f.Verdict == verdict).Select(f => f.Rule)];
+
+    private static string OneLine(string text) => string.Join(' ', text.Split('\n', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries));
+}

@@ -1,0 +1,25 @@
+using System.Globalization;
+
+namespace RideAudit.Review;
+
+/// <summary>Says the two splits side by side and why they differ.</summary>
+internal static class SplitWords
+{
+    public static string Of(WeekEntry week)
+    {
+        if (week.SplitByTime is not { } time)
+            return "No ride of this week has a band, so there is no intensity split.";
+        var byTime = string.Create(CultureInfo.InvariantCulture, $"By time {Percent(time.Low)} low, {Percent(time.Middle)} middle, {Percent(time.High)} high");
+        var bySession = week.SplitBySession is { } session ? $"; by session {Percent(session.Easy)} easy, {Percent(session.Hard)} hard" : "";
+        var structure = week.Structure switch
+        {
+            null => "",
+            "all low" => " All of the time was low.",
+            var word when week.PolarizationIndex is { } index => string.Create(CultureInfo.InvariantCulture, $" The structure is {word} (polarization index {index:0.00}; Treff et al. 2019)."),
+            var word => $" The structure is {word}.",
+        };
+        return $"{byTime}{bySession}. The two counts answer different questions: the same training can read 96 % low by time and 87 % by session (Sylta, Tønnessen and Seiler 2014).{structure}";
+    }
+
+    public static string Percent(double share) => string.Create(CultureInfo.InvariantCulture, $"{(share * 100).To(0):0} %");
+}

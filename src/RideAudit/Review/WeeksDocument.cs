@@ -1,0 +1,8 @@
+using System.Collections.Immutable;
+
+namespace RideAudit.Review;
+
+/// <summary>All weeks of a folder.</summary>
+/// <param name="Schema">Always <c>rideaudit-weeks/1</c>.</param>
+/// <param name="Weeks">Oldest first.</param>
+public sealed record WeeksDocument(string Schema, ImmutableArray<WeekEntry> Weeks);

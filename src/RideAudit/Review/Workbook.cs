@@ -1,0 +1,87 @@
+using System.Collections.Immutable;
+using NodaTime;
+using RideAudit.Figures;
+using RideAudit.Ingest;
+using RideAudit.Plan;
+using RideAudit.Rides;
+using RideAudit.Weeks;
+
+namespace RideAudit.Review;
+
+/// <summary>Everything computed from a folder up to one week: rides, figures, weeks, the plan in force.</summary>
+internal sealed record Workbook
+{
+    private const int DaysWithoutRides = 28;
+
+    public required LocalDate AsOf { get; init; }
+
+    /// <summary>The as-of date was moved to the last week ridden.</summary>
+    public required bool AsOfFromLastRide { get; init; }
+
+    public required ImmutableArray<Ride> Rides { get; init; }
+
+    public required ImmutableArray<RideFigures> Figures { get; init; }
+
+    /// <summary>Every week from the first ride's to the judged one.</summary>
+    public required ImmutableArray<WeekFacts> Weeks { get; init; }
+
+    public required PlanInForce Plan { get; init; }
+
+    public WeekFacts Week => Weeks[^1];
+
+    public ImmutableArray<WeekFacts> Before => Weeks[..^1];
+
+    /// <summary>Opens the workbook at the week asked for; null without a ride before the as-of date.</summary>
+    public static Workbook? Open(FolderContent folder, Rider rider, ReviewRequest request)
+    {
+        var all = RideLogMerger.Merge(RideJoiner.Join(folder.Recordings), folder.LoggedRides);
+        var (asOf, moved) = AsOfDate(all, rider, request);
+        var firstDay = rider.Plan.WeekStartsOn;
+        var judged = request.WeekOf is { } day ? WeekTable.StartOf(day, firstDay) : WeekTable.StartOf(asOf, firstDay).PlusDays(-7);
+        ImmutableArray<Ride> rides = [.. all.Where(r => r.Date < asOf && r.Date < judged.PlusDays(7))];
+        if (!all.Any(r => r.Date < asOf))
+            return null;
+        var plan = PlanInForce.For(rider, HoursBefore(rides, rider, judged));
+        var figures = FigureBuilder.Build(rides, rider, plan.Limits);
+        return new Workbook
+        {
+            AsOf = asOf,
+            AsOfFromLastRide = moved,
+            Rides = rides,
+            Figures = figures,
+            Plan = plan,
+            Weeks = WeekTable.Build(
+                figures, Others(folder, asOf), firstDay, judged, asOf, plan.Limits,
+                start => WeekExceptions.For(rider.Exceptions, start).Leading),
+        };
+    }
+
+    private static (LocalDate AsOf, bool Moved) AsOfDate(ImmutableArray<Ride> rides, Rider rider, ReviewRequest request)
+    {
+        if (request.AsOf is { } asked)
+            return (asked, false);
+        var before = rides.Where(r => r.Date < request.Today).ToArray();
+        if (before.Length == 0 || request.WeekOf is not null)
+            return (request.Today, false);
+        var last = before.Max(r => r.Date);
+        return Period.DaysBetween(last, request.Today) > DaysWithoutRides
+            ? (WeekTable.StartOf(last, rider.Plan.WeekStartsOn).PlusDays(7), true)
+            : (request.Today, false);
+    }
+
+    private static List<WeekHours> HoursBefore(ImmutableArray<Ride> rides, Rider rider, LocalDate judged)
+    {
+        var byWeek = rides.ToLookup(r => WeekTable.StartOf(r.Date, rider.Plan.WeekStartsOn), r => r.TimerSeconds);
+        var weeks = new List<WeekHours>();
+        if (rides.IsEmpty)
+            return weeks;
+        for (var start = WeekTable.StartOf(rides.Min(r => r.Date), rider.Plan.WeekStartsOn); start < judged; start = start.PlusDays(7))
+            weeks.Add(new WeekHours(start, byWeek[start].Sum() / 3600, !WeekExceptions.For(rider.Exceptions, start).None));
+        return weeks;
+    }
+
+    private static OtherActivity[] Others(FolderContent folder, LocalDate asOf) =>
+        [.. folder.Recordings
+            .Where(r => r.Sport == RideSport.Other && r.StartsAt.Date < asOf)
+            .Select(r => new OtherActivity(r.File, r.StartsAt.Date, r.TimerSeconds))];
+}

@@ -1,0 +1,147 @@
+using System.Collections.Immutable;
+
+namespace RideAudit.Rides;
+
+/// <summary>Lays a track on a 1 s grid of timer time.</summary>
+/// <remarks>
+/// No record for up to 10 s holds the last values; a longer silence is missing data while the timer ran, a pause where no timer events are known.
+/// A record without power holds the last for up to 3 s, other channels for up to 10 s.
+/// </remarks>
+public static class GridBuilder
+{
+    /// <summary>Longest silence between records that holds the last values, s.</summary>
+    public const int LongestHeldGapSeconds = 10;
+
+    /// <summary>Longest run of records without power that holds the last power, s.</summary>
+    public const int LongestHeldPowerSeconds = 3;
+
+    private const float LowestHeartRateBpm = 30;
+    private const float HighestHeartRateBpm = 230;
+
+    /// <summary>Builds the grid.</summary>
+    /// <param name="track">The track; it is not changed.</param>
+    /// <returns>The grid; empty when the timer never ran over a record.</returns>
+    public static GriddedTrack Build(Track track)
+    {
+        var samples = SecondSamples.From(track);
+        if (samples.Count == 0)
+            return new GriddedTrack(SampleGrid.Empty, 0, 0, 0, 0, false);
+        var intervals = TimerIntervals.Of(track, samples);
+        var segments = SegmentsOf(intervals);
+        var length = segments.Sum(s => s.Length);
+        var firstRow = new int[length];
+        RowPerSecond(samples, intervals, segments, firstRow);
+
+        var heart = Lay(samples, track.HeartRateBpm, firstRow, segments, LongestHeldGapSeconds, PlausibleHeartRate, out var refusedHeart);
+        var grid = new SampleGrid
+        {
+            Length = length,
+            Segments = segments,
+            PowerW = Lay(samples, track.PowerW, firstRow, segments, LongestHeldPowerSeconds, NotNegative, out _),
+            HeartRateBpm = heart,
+            CadenceRpm = Lay(samples, track.CadenceRpm, firstRow, segments, LongestHeldGapSeconds, NotNegative, out _),
+            SpeedMps = Lay(samples, track.SpeedMps, firstRow, segments, LongestHeldGapSeconds, NotNegative, out _),
+            AltitudeM = Lay(samples, track.AltitudeM, firstRow, segments, LongestHeldGapSeconds, Any, out _),
+            DistanceM = Lay(samples, track.DistanceM, firstRow, segments, LongestHeldGapSeconds, NotNegative, out _),
+        };
+        return Time(track, samples, intervals, grid, firstRow.Count(r => r >= 0), refusedHeart);
+    }
+
+    private static GriddedTrack Time(
+        Track track, SecondSamples samples, IReadOnlyList<TimerInterval> intervals, SampleGrid grid, int recorded, int refusedHeart)
+    {
+        var start = intervals.Count > 0 ? intervals[0].Start : samples.Seconds[0];
+        var clock = intervals.Count > 0 ? intervals[^1].End - start : 0;
+        // With timer events a stop may have been lost, without them a silence may have been a lost sensor: the stored total then lies between.
+        var timerFits = track.StoredTimerSeconds is { } stored && (track.TimerEvents.Count > 0
+            ? LiesBetween(stored, recorded, grid.Length)
+            : LiesBetween(stored, grid.Length, clock));
+        var timer = timerFits ? track.StoredTimerSeconds!.Value : grid.Length;
+        var elapsedFits = track.StoredElapsedSeconds is { } elapsed && LiesBetween(elapsed, clock, clock) && elapsed >= timer;
+        return new GriddedTrack(
+            grid, start, timer, elapsedFits ? track.StoredElapsedSeconds!.Value : Math.Max(clock, timer), refusedHeart,
+            track.StoredTimerSeconds is not null && !timerFits);
+    }
+
+    private static bool LiesBetween(double storedSeconds, long least, long most) =>
+        double.IsFinite(storedSeconds)
+        && storedSeconds > 0
+        && storedSeconds >= least - Math.Max(5, 0.02 * least)
+        && storedSeconds <= most + Math.Max(5, 0.02 * most);
+
+    private static ImmutableArray<GridSegment> SegmentsOf(IReadOnlyList<TimerInterval> intervals)
+    {
+        var builder = ImmutableArray.CreateBuilder<GridSegment>(intervals.Count);
+        var next = 0;
+        foreach (var interval in intervals)
+        {
+            builder.Add(new GridSegment(next, (int)interval.Length, interval.Start - intervals[0].Start));
+            next += (int)interval.Length;
+        }
+        return builder.MoveToImmutable();
+    }
+
+    /// <summary>For each grid second the row whose values hold there, −1 where none does.</summary>
+    private static void RowPerSecond(
+        SecondSamples samples, IReadOnlyList<TimerInterval> intervals, ImmutableArray<GridSegment> segments, int[] rows)
+    {
+        Array.Fill(rows, -1);
+        var row = 0;
+        for (var i = 0; i < intervals.Count; i++)
+        {
+            var interval = intervals[i];
+            while (row < samples.Count && samples.Seconds[row] < interval.Start)
+                row++;
+            for (; row < samples.Count && samples.Seconds[row] < interval.End; row++)
+            {
+                var at = samples.Seconds[row];
+                var next = row + 1 < samples.Count && samples.Seconds[row + 1] < interval.End ? samples.Seconds[row + 1] : interval.End;
+                var held = next - at <= LongestHeldGapSeconds ? next - at : 1;
+                rows.AsSpan(segments[i].Start + (int)(at - interval.Start), (int)held).Fill(row);
+            }
+        }
+    }
+
+    private static float[]? Lay(
+        SecondSamples samples, float[]? column, int[] rows, ImmutableArray<GridSegment> segments, int longestHold,
+        Func<float, bool> plausible, out int refused)
+    {
+        refused = 0;
+        if (column is null)
+            return null;
+        var merged = samples.Merge(column, plausible, out refused);
+        var laid = new float[rows.Length];
+        var any = false;
+        for (var i = 0; i < rows.Length; i++)
+        {
+            laid[i] = rows[i] < 0 ? float.NaN : merged[rows[i]];
+            any |= !float.IsNaN(laid[i]);
+        }
+        if (!any)
+            return null;
+        foreach (var segment in segments)
+            HoldShortRuns(laid.AsSpan(segment.Start, segment.Length), rows.AsSpan(segment.Start, segment.Length), longestHold);
+        return laid;
+    }
+
+    private static void HoldShortRuns(Span<float> values, ReadOnlySpan<int> rows, int longestHold)
+    {
+        for (var i = 1; i < values.Length; i++)
+        {
+            if (!float.IsNaN(values[i]) || float.IsNaN(values[i - 1]))
+                continue;
+            var end = i;
+            while (end < values.Length && float.IsNaN(values[end]) && rows[end] >= 0)
+                end++;
+            if (end - i <= longestHold && (end == values.Length || rows[end] >= 0))
+                values[i..end].Fill(values[i - 1]);
+            i = end;
+        }
+    }
+
+    private static bool PlausibleHeartRate(float bpm) => bpm is >= LowestHeartRateBpm and <= HighestHeartRateBpm;
+
+    private static bool NotNegative(float value) => value >= 0;
+
+    private static bool Any(float value) => true;
+}

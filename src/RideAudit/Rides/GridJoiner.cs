@@ -1,0 +1,135 @@
+using System.Collections.Immutable;
+
+namespace RideAudit.Rides;
+
+/// <summary>Lays the grids of a ride's recordings on one grid.</summary>
+internal static class GridJoiner
+{
+    /// <summary>Joins grids. Of seconds that two recordings cover the earlier one's count: nobody rides twice at once.</summary>
+    /// <param name="parts">Each grid with the clock second, from the ride's start, at which its recording begins.</param>
+    /// <returns>The grid, and how many seconds were left out because another recording covers them.</returns>
+    public static (SampleGrid Grid, int LeftOut) Join(IReadOnlyList<(SampleGrid Grid, long ClockSecond)> parts)
+    {
+        if (parts.Count == 1)
+            return (Sensed(parts[0].Grid), 0);
+        var pieces = Pieces(parts);
+        var length = pieces.Sum(p => p.Length);
+        var leftOut = parts.Sum(p => p.Grid.Length) - length;
+        if (length == 0)
+            return (SampleGrid.Empty, leftOut);
+        var joined = new SampleGrid
+        {
+            Length = length,
+            Segments = Segments(pieces),
+            PowerW = Power(pieces, length),
+            HeartRateBpm = Channel(pieces, length, g => g.HeartRateBpm),
+            CadenceRpm = Channel(pieces, length, g => g.CadenceRpm),
+            SpeedMps = Channel(pieces, length, g => g.SpeedMps),
+            AltitudeM = Channel(pieces, length, g => g.AltitudeM),
+            DistanceM = Distance(pieces, length),
+        };
+        return (joined, leftOut);
+    }
+
+    private static SampleGrid Sensed(SampleGrid grid) =>
+        grid.PowerW is null || SampleGrid.Measures(grid.PowerW) ? grid : grid with { PowerW = null };
+
+    private static List<GridPiece> Pieces(IReadOnlyList<(SampleGrid Grid, long ClockSecond)> parts)
+    {
+        var pieces = new List<GridPiece>();
+        var covered = long.MinValue;
+        foreach (var piece in parts
+            .SelectMany(p => p.Grid.Segments.Select(s => new GridPiece(p.Grid, s.Start, s.Length, p.ClockSecond + s.ClockSecond)))
+            .OrderBy(p => p.ClockSecond))
+        {
+            var kept = covered > piece.ClockSecond ? piece.From(covered) : piece;
+            if (kept.Length == 0)
+                continue;
+            pieces.Add(kept);
+            covered = kept.ClockEnd;
+        }
+        return pieces;
+    }
+
+    private static ImmutableArray<GridSegment> Segments(List<GridPiece> pieces)
+    {
+        var segments = new List<GridSegment>();
+        var start = 0;
+        foreach (var piece in pieces)
+        {
+            var segment = new GridSegment(start, piece.Length, piece.ClockSecond);
+            start += piece.Length;
+            // A recording cut in two files goes on in the very next second: that is no pause.
+            if (segments.Count > 0 && segments[^1] is var last && last.ClockSecond + last.Length == segment.ClockSecond)
+                segments[^1] = last with { Length = last.Length + segment.Length };
+            else
+                segments.Add(segment);
+        }
+        return [.. segments];
+    }
+
+    /// <summary>Power, without recordings that are 0 throughout: their sensor was not there, unless they go straight on from one that measures.</summary>
+    private static float[]? Power(List<GridPiece> pieces, int length)
+    {
+        var measuring = pieces.Select(p => p.Grid).Where(g => SampleGrid.Measures(g.PowerW)).ToHashSet(ReferenceEqualityComparer.Instance);
+        var grown = true;
+        while (grown)
+        {
+            grown = false;
+            for (var i = 1; i < pieces.Count; i++)
+                if (pieces[i - 1].ClockEnd == pieces[i].ClockSecond
+                    && (measuring.Contains(pieces[i - 1].Grid) || measuring.Contains(pieces[i].Grid)))
+                    grown |= measuring.Add(pieces[i - 1].Grid) | measuring.Add(pieces[i].Grid);
+        }
+        return Channel(pieces, length, g => measuring.Contains(g) ? g.PowerW : null);
+    }
+
+    private static float[]? Channel(List<GridPiece> pieces, int length, Func<SampleGrid, float[]?> channel)
+    {
+        if (pieces.TrueForAll(p => channel(p.Grid) is null))
+            return null;
+        var joined = new float[length];
+        var at = 0;
+        foreach (var piece in pieces)
+        {
+            var part = joined.AsSpan(at, piece.Length);
+            if (channel(piece.Grid) is { } values)
+                values.AsSpan(piece.Start, piece.Length).CopyTo(part);
+            else
+                part.Fill(float.NaN);
+            at += piece.Length;
+        }
+        return joined;
+    }
+
+    private static float[]? Distance(List<GridPiece> pieces, int length)
+    {
+        var joined = Channel(pieces, length, g => g.DistanceM);
+        if (joined is null)
+            return null;
+        float last = 0, offset = 0;
+        var at = 0;
+        for (var i = 0; i < pieces.Count; i++)
+        {
+            var part = joined.AsSpan(at, pieces[i].Length);
+            // Every recording counts its distance from its own start.
+            if (i > 0 && !ReferenceEquals(pieces[i].Grid, pieces[i - 1].Grid))
+                offset = last - (pieces[i].Start == 0 ? 0 : FirstValue(part));
+            foreach (ref var metres in part)
+            {
+                metres += offset;
+                last = float.IsNaN(metres) ? last : metres;
+            }
+            at += pieces[i].Length;
+        }
+        return joined;
+    }
+
+    private static float FirstValue(ReadOnlySpan<float> values)
+    {
+        foreach (var value in values)
+            if (!float.IsNaN(value))
+                return value;
+        return 0;
+    }
+}

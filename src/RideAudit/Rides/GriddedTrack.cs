@@ -1,0 +1,11 @@
+namespace RideAudit.Rides;
+
+/// <summary>A track laid on the grid.</summary>
+/// <param name="Grid">The grid.</param>
+/// <param name="StartSecond">The track second of the grid's first second.</param>
+/// <param name="TimerSeconds">Timer time, s: the stored total where it is plausible, else the grid's length.</param>
+/// <param name="ElapsedSeconds">Time on the clock, s; never less than the timer time.</param>
+/// <param name="ImplausibleHeartRates">Heart-rate samples outside 30 to 230 bpm, treated as missing.</param>
+/// <param name="StoredTimerRefused">A stored total was there and did not fit the samples.</param>
+public sealed record GriddedTrack(
+    SampleGrid Grid, long StartSecond, double TimerSeconds, double ElapsedSeconds, int ImplausibleHeartRates, bool StoredTimerRefused);

@@ -1,0 +1,47 @@
+using System.Collections.Immutable;
+
+namespace RideAudit.Rides;
+
+/// <summary>Channels on a 1 s grid of timer time: one value a second the timer ran, NaN where missing. A true 0 W is a value.</summary>
+public sealed record SampleGrid
+{
+    /// <summary>Timer seconds on the grid.</summary>
+    public required int Length { get; init; }
+
+    /// <summary>Stretches between pauses, in order, covering the whole grid.</summary>
+    public required ImmutableArray<GridSegment> Segments { get; init; }
+
+    /// <summary>Power, W; null without a power sensor. A recording keeps power that is 0 throughout: whether there was a sensor is told by the whole ride.</summary>
+    public float[]? PowerW { get; init; }
+
+    /// <summary>Heart rate, bpm; null without a sensor.</summary>
+    public float[]? HeartRateBpm { get; init; }
+
+    /// <summary>Cadence, rpm; null without a sensor.</summary>
+    public float[]? CadenceRpm { get; init; }
+
+    /// <summary>Speed, m/s; null without one.</summary>
+    public float[]? SpeedMps { get; init; }
+
+    /// <summary>Altitude, m; null without one.</summary>
+    public float[]? AltitudeM { get; init; }
+
+    /// <summary>Distance from the start, m; null without one.</summary>
+    public float[]? DistanceM { get; init; }
+
+    /// <summary>A grid of no seconds.</summary>
+    public static SampleGrid Empty { get; } = new() { Length = 0, Segments = [] };
+
+    /// <summary>Seconds on which a channel has a value; 0 without the channel.</summary>
+    public static int CountValues(float[]? channel)
+    {
+        var count = 0;
+        foreach (var value in channel ?? [])
+            if (!float.IsNaN(value))
+                count++;
+        return count;
+    }
+
+    /// <summary>True when a channel has a value above 0: one that is 0 throughout is a sensor that was not there.</summary>
+    internal static bool Measures(float[]? channel) => channel is not null && Array.Exists(channel, v => v > 0);
+}

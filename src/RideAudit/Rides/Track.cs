@@ -1,0 +1,35 @@
+namespace RideAudit.Rides;
+
+/// <summary>A recording as it was stored: samples at their own times, not yet on a grid. Columns are of equal length or null.</summary>
+public sealed class Track
+{
+    /// <summary>Times, s since the Unix epoch or any other fixed zero; in any order, repeats allowed.</summary>
+    public required long[] Seconds { get; init; }
+
+    /// <summary>Power, W, NaN where missing; null without the column.</summary>
+    public float[]? PowerW { get; init; }
+
+    /// <summary>Heart rate, bpm.</summary>
+    public float[]? HeartRateBpm { get; init; }
+
+    /// <summary>Cadence, rpm.</summary>
+    public float[]? CadenceRpm { get; init; }
+
+    /// <summary>Speed, m/s.</summary>
+    public float[]? SpeedMps { get; init; }
+
+    /// <summary>Altitude, m.</summary>
+    public float[]? AltitudeM { get; init; }
+
+    /// <summary>Distance from the start, m.</summary>
+    public float[]? DistanceM { get; init; }
+
+    /// <summary>Timer starts and stops; empty when the recording has none.</summary>
+    public IReadOnlyList<TimerEvent> TimerEvents { get; init; } = [];
+
+    /// <summary>The recording's own total of timer time, s; null without one. Tested before it is trusted.</summary>
+    public double? StoredTimerSeconds { get; init; }
+
+    /// <summary>The recording's own total of elapsed time, s; null without one. Tested before it is trusted.</summary>
+    public double? StoredElapsedSeconds { get; init; }
+}

@@ -1,0 +1,143 @@
+using RideAudit.Figures;
+using RideAudit.Plan;
+using RideAudit.Weeks;
+
+namespace RideAudit.Rules;
+
+/// <summary>What stays the same when rides are moved within a week: the plan, the exceptions and the weeks before, each looked up once.</summary>
+internal sealed class Background
+{
+    private readonly Dictionary<(Basis, int), Trust> trusts = [];
+    private readonly Dictionary<int, (double Unknown, double All)> covers = [];
+    private readonly Dictionary<int, double> longest = [];
+    private readonly Lazy<IReadOnlyList<WeekFacts>?> ordinary;
+    private readonly Lazy<(double, double, double)?> ordinaryMean;
+    private readonly Dictionary<(int, int), (RideFigures Ride, double MeanW)?> bests = [];
+    private Trust? ordinaryTrust;
+
+    public Background(WeekUnderReview review)
+    {
+        Past = review.Past;
+        Plan = review.Plan;
+        Exceptions = WeekExceptions.For(Plan.Rider.Exceptions, review.Week.StartsOn).With(review.Week.Exception);
+        ordinary = new(FindOrdinary, LazyThreadSafetyMode.None);
+        ordinaryMean = new(FindOrdinaryMean, LazyThreadSafetyMode.None);
+    }
+
+    public Past Past { get; }
+
+    public PlanInForce Plan { get; }
+
+    public WeekExceptions Exceptions { get; }
+
+    /// <summary>The last weeks that were neither lighter nor away, newest first; null when there are too few.</summary>
+    public IReadOnlyList<WeekFacts>? OrdinaryWeeks => ordinary.Value;
+
+    /// <summary>Mean hours, hours above low, and hours without a band of those weeks; null when there are too few.</summary>
+    public (double Hours, double AboveLow, double Unbanded)? OrdinaryMean => ordinaryMean.Value;
+
+    /// <summary>The weeks right before this one, newest first; null when there are fewer.</summary>
+    public IReadOnlyList<WeekFacts>? WeeksBefore(int count)
+    {
+        if (Past.Weeks.Length < count)
+            return null;
+        var weeks = new WeekFacts[count];
+        for (var i = 0; i < count; i++)
+            weeks[i] = Past.Weeks[^(i + 1)];
+        return weeks;
+    }
+
+    /// <summary>The trust in the thresholds behind the rides of the days before the week.</summary>
+    public Trust TrustIn(Basis basis, int days)
+    {
+        if (days == 0 || basis == Basis.Time)
+            return Trust.Sound;
+        if (!trusts.TryGetValue((basis, days), out var trust))
+        {
+            trust = DaysBefore(days).Aggregate(Trust.Sound, (worst, day) => Worse(worst, TrustIn(day, basis)));
+            trusts[(basis, days)] = trust;
+        }
+        return trust;
+    }
+
+    /// <summary>Seconds without a known stress, and all seconds ridden, on the days before the week.</summary>
+    public (double Unknown, double All) StressCover(int days)
+    {
+        if (!covers.TryGetValue(days, out var cover))
+        {
+            foreach (var day in DaysBefore(days))
+                cover = (cover.Unknown + day.UnknownStressSeconds, cover.All + day.RideSeconds);
+            covers[days] = cover;
+        }
+        return cover;
+    }
+
+    /// <summary>The trust in the thresholds behind the rides of the ordinary weeks.</summary>
+    public Trust TrustInOrdinaryWeeks(Basis basis) =>
+        ordinaryTrust ??= (OrdinaryWeeks ?? []).SelectMany(w => w.Days).Aggregate(Trust.Sound, (worst, day) => Worse(worst, TrustIn(day, basis)));
+
+    /// <summary>The longest ride of the days before the week, s; 0 without one.</summary>
+    public double LongestRideWithin(int days)
+    {
+        if (!longest.TryGetValue(days, out var seconds))
+        {
+            seconds = DaysBefore(days).SelectMany(d => d.Rides).Select(r => r.DurationSeconds).DefaultIfEmpty(0).Max();
+            longest[days] = seconds;
+        }
+        return seconds;
+    }
+
+    /// <summary>The best mean power over one duration on the days before the week; null without one.</summary>
+    public (RideFigures Ride, double MeanW)? BestWithin(int seconds, int days)
+    {
+        if (!bests.TryGetValue((seconds, days), out var best))
+        {
+            foreach (var ride in DaysBefore(days).SelectMany(d => d.Rides))
+            {
+                foreach (var effort in ride.Bests.Where(b => b.DurationSeconds == seconds && !(b.MeanW <= best?.MeanW)))
+                    best = (ride, effort.MeanW);
+            }
+            bests[(seconds, days)] = best;
+        }
+        return best;
+    }
+
+    /// <summary>The trust in the thresholds behind one day's rides.</summary>
+    public static Trust TrustIn(DayFacts day, Basis basis)
+    {
+        var worst = Trust.Sound;
+        foreach (var ride in day.Rides)
+        {
+            var uses = (basis.HasFlag(Basis.Kinds) && ride.MeasuredBy == MeasureSource.Power)
+                || (basis.HasFlag(Basis.Stress) && ride.StressFrom == StressSource.Power);
+            if (uses && ride.Threshold is { IsEstimate: true } threshold)
+                worst = Worse(worst, threshold.IsThin ? Trust.Thin : Trust.Estimate);
+        }
+        return worst;
+    }
+
+    public static Trust Worse(Trust a, Trust b) => a > b ? a : b;
+
+    private IEnumerable<DayFacts> DaysBefore(int days)
+    {
+        for (var back = 0; back < days && back / 7 < Past.Weeks.Length; back++)
+            yield return Past.Weeks[^(back / 7 + 1)].Days[6 - back % 7];
+    }
+
+    private (double, double, double)? FindOrdinaryMean() => OrdinaryWeeks is { Count: > 0 } weeks
+        ? (weeks.Average(w => w.Hours), weeks.Average(w => w.Bands.AboveLow) / 3600, weeks.Average(Unbanded.SecondsIn) / 3600)
+        : null;
+
+    private List<WeekFacts>? FindOrdinary()
+    {
+        var found = new List<WeekFacts>();
+        for (var i = Past.Weeks.Length - 1; i >= 0 && found.Count < Plan.Limits.GrowthWeeks; i--)
+        {
+            var week = Past.Weeks[i];
+            var exceptions = WeekExceptions.For(Plan.Rider.Exceptions, week.StartsOn).With(week.Exception);
+            if (!exceptions.Lighter && !exceptions.Away)
+                found.Add(week);
+        }
+        return found.Count == Plan.Limits.GrowthWeeks ? found : null;
+    }
+}

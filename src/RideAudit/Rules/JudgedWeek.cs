@@ -1,0 +1,124 @@
+using RideAudit.Figures;
+using RideAudit.Plan;
+using RideAudit.Weeks;
+
+namespace RideAudit.Rules;
+
+/// <summary>A week as the rules look at it.</summary>
+internal sealed class JudgedWeek
+{
+    private JudgedWeek? easiest;
+    private JudgedWeek? hardest;
+
+    public JudgedWeek(WeekUnderReview review)
+        : this(review.Week, new Background(review))
+    {
+    }
+
+    public JudgedWeek(WeekFacts week, Background background)
+        : this(week, background, background.Past.LastWeek?.Days[6])
+    {
+    }
+
+    private JudgedWeek(WeekFacts week, Background background, DayFacts? dayBefore)
+    {
+        Week = week;
+        Background = background;
+        DayBefore = dayBefore;
+    }
+
+    public WeekFacts Week { get; }
+
+    public Background Background { get; }
+
+    public PlanInForce Plan => Background.Plan;
+
+    public Limits Limits => Background.Plan.Limits;
+
+    public WeekExceptions Exceptions => Background.Exceptions;
+
+    /// <summary>The day before the week; null without history.</summary>
+    public DayFacts? DayBefore { get; }
+
+    /// <summary>Planned hours of this week: a lighter week is planned shorter. Null when unknown.</summary>
+    public double? PlannedHours => Plan.PlannedHours * (Exceptions.Lighter ? Limits.LighterWeekFactor : 1);
+
+    /// <summary>The week with every ride that nothing could rate read as easy as its length allows.</summary>
+    public JudgedWeek Easiest => easiest ??= Read(hard: false);
+
+    /// <summary>The week with every ride that nothing could rate read as hard.</summary>
+    public JudgedWeek Hardest => hardest ??= Read(hard: true);
+
+    /// <summary>A day by its place in the week, 0 first; −1 is the day before.</summary>
+    public DayFacts? Day(int index) => index < 0 ? DayBefore : Week.Days[index];
+
+    /// <summary>Whether the rider file has an event on a day of the week.</summary>
+    public bool IsEventDay(int index)
+    {
+        if (!Exceptions.Event)
+            return false;
+        var date = Week.StartsOn.PlusDays(index);
+        foreach (var exception in Plan.Rider.Exceptions)
+        {
+            if (exception.Kind == ExceptionKind.Event && exception.From <= date && date <= exception.To)
+                return true;
+        }
+        return false;
+    }
+
+    /// <summary>Whether a ride that nothing could rate lies in the week, or on the day before it.</summary>
+    public bool HasUnrated(bool dayBefore)
+    {
+        if (dayBefore && DayBefore is { } before && HasUnrated(before))
+            return true;
+        foreach (var day in Week.Days)
+        {
+            if (HasUnrated(day))
+                return true;
+        }
+        return false;
+    }
+
+    /// <summary>The trust in the thresholds behind the week's rides and those of some days before.</summary>
+    public Trust TrustIn(Basis basis, int daysBefore)
+    {
+        var worst = Background.TrustIn(basis, daysBefore);
+        if (basis == Basis.Time)
+            return worst;
+        foreach (var day in Week.Days)
+            worst = Background.Worse(worst, Background.TrustIn(day, basis));
+        return worst;
+    }
+
+    /// <summary>Whether hours without a known stress are too many, in the week or together with the days before.</summary>
+    public bool StressIsPatchy(int daysBefore)
+    {
+        var limit = Limits.StressUnknownShareAtMost;
+        var (unknown, all) = Background.StressCover(daysBefore);
+        var ownUnknown = Week.UnknownStressHours * 3600;
+        return ownUnknown > limit * Week.RideSeconds || unknown + ownUnknown > limit * (all + Week.RideSeconds);
+    }
+
+    private static bool HasUnrated(DayFacts day)
+    {
+        foreach (var ride in day.Rides)
+        {
+            if (ride.Kind == RideKind.Unrated)
+                return true;
+        }
+        return false;
+    }
+
+    private JudgedWeek Read(bool hard)
+    {
+        var before = DayBefore is { } day && HasUnrated(day) ? UnratedReading.Of(day, hard, Limits) : DayBefore;
+        var days = Week.Days;
+        for (var i = 0; i < days.Length; i++)
+        {
+            if (HasUnrated(days[i]))
+                days = days.SetItem(i, UnratedReading.Of(days[i], hard, Limits));
+        }
+        var week = WeekFacts.Build(days, Week.LoadBefore, Week.FirstRideOn, Week.Exception, Week.DaysThatCount);
+        return new JudgedWeek(week, Background, before);
+    }
+}

@@ -1,0 +1,83 @@
+using System.Collections.Immutable;
+using NodaTime;
+using RideAudit.Figures;
+using RideAudit.Plan;
+using RideAudit.Units;
+
+namespace RideAudit.Weeks;
+
+/// <summary>One local day of a week.</summary>
+public sealed record DayFacts
+{
+    private static readonly Limits Defaults = new();
+
+    /// <summary>The local date.</summary>
+    public required LocalDate Date { get; init; }
+
+    /// <summary>What the day was.</summary>
+    public required DayKind Kind { get; init; }
+
+    /// <summary>Its rides in order of start.</summary>
+    public required ImmutableArray<RideFigures> Rides { get; init; }
+
+    /// <summary>Seconds of activity that is not cycling.</summary>
+    public double OtherSeconds { get; init; }
+
+    /// <summary>Timer time ridden, s.</summary>
+    public double RideSeconds { get; init; }
+
+    /// <summary>Training stress of the rides that have one, points.</summary>
+    public double Stress { get; init; }
+
+    /// <summary>Seconds ridden without a known stress.</summary>
+    public double UnknownStressSeconds { get; init; }
+
+    /// <summary>Seconds in the bands.</summary>
+    public BandSeconds Bands { get; init; }
+
+    /// <summary>A high or threshold day.</summary>
+    public bool IsHard => Kind is DayKind.High or DayKind.Threshold;
+
+    /// <summary>A rest or recovery day.</summary>
+    public bool IsRestOrRecovery => Kind is DayKind.Rest or DayKind.Recovery;
+
+    /// <summary>Builds a day from its rides.</summary>
+    /// <param name="date">The local date.</param>
+    /// <param name="rides">The rides that start on it, in any order.</param>
+    /// <param name="otherSeconds">Seconds of other activity.</param>
+    /// <param name="limits">The limits in force; null: the defaults.</param>
+    public static DayFacts Build(LocalDate date, IEnumerable<RideFigures> rides, double otherSeconds = 0, Limits? limits = null)
+    {
+        var ordered = rides.OrderBy(r => r.StartsAt.ToInstant()).ThenBy(r => r.File, StringComparer.Ordinal).ToImmutableArray();
+        var bands = ordered.Aggregate(default(BandSeconds), (sum, r) => sum + r.Bands);
+        var seconds = ordered.Sum(r => r.DurationSeconds);
+        return new DayFacts
+        {
+            Date = date,
+            Rides = ordered,
+            OtherSeconds = otherSeconds,
+            RideSeconds = seconds,
+            Stress = ordered.Sum(r => r.Stress ?? 0),
+            UnknownStressSeconds = ordered.Sum(r => r.Stress is null ? r.DurationSeconds : 0),
+            Bands = bands,
+            Kind = KindOf(ordered, seconds, bands, otherSeconds, limits ?? Defaults),
+        };
+    }
+
+    private static DayKind KindOf(ImmutableArray<RideFigures> rides, double seconds, BandSeconds bands, double otherSeconds, Limits limits)
+    {
+        if (rides.IsEmpty)
+            return otherSeconds >= limits.OtherActivityMinutes * 60 ? DayKind.Recovery : DayKind.Rest;
+        var hardest = rides.Max(r => r.Kind) switch
+        {
+            RideKind.High => DayKind.High,
+            RideKind.Threshold => DayKind.Threshold,
+            RideKind.Long => DayKind.Long,
+            RideKind.Unrated => DayKind.Unrated,
+            RideKind.Endurance => DayKind.Endurance,
+            _ => DayKind.Recovery,
+        };
+        var shortAndEasy = seconds <= limits.ShortDayMinutes * 60 && bands.LowShare >= limits.ShortDayLowShare;
+        return hardest == DayKind.Endurance && shortAndEasy ? DayKind.Recovery : hardest;
+    }
+}

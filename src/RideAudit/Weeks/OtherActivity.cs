@@ -1,0 +1,9 @@
+using NodaTime;
+
+namespace RideAudit.Weeks;
+
+/// <summary>An activity that is not cycling: hours only.</summary>
+/// <param name="File">Its file, as rides name theirs.</param>
+/// <param name="Date">Local date of its start.</param>
+/// <param name="DurationSeconds">Timer time, s.</param>
+public sealed record OtherActivity(string File, LocalDate Date, double DurationSeconds);

@@ -1,0 +1,62 @@
+using System.Diagnostics;
+using RideAudit.Cli.Tests.Support;
+
+namespace RideAudit.Cli.Tests.Commands;
+
+/// <summary>Ctrl-C on the real program.</summary>
+public class InterruptTests
+{
+    private static readonly (string, string)[] Plain = [("LANG", "C.UTF-8"), ("TZ", "UTC")];
+
+    [Fact]
+    public void A_watch_reviews_once_at_the_start_again_for_a_new_file_and_stops_with_130_on_Ctrl_C()
+    {
+        if (OperatingSystem.IsWindows())
+            return;
+        using var folder = new TempFolder();
+        var rides = Demo.CopyTo(folder, from: "2026-06-20");
+        using var process = RealProgram.Start(folder.Path, Plain, "watch", "rides", "--as-of", Demo.AsOf);
+        WaitFor(process, "Reviewed at");
+        File.Delete(folder.At("review-2026-06-15.pdf"));
+        File.Copy(Path.Combine(Repository.Demo, "2026-06-16-intervals.fit"), Path.Combine(rides, "new.fit"));
+        WaitFor(process, "Reviewed at");
+        Assert.True(File.Exists(folder.At("review-2026-06-15.pdf")));
+        Interrupt(process);
+        Assert.Equal(130, process.ExitCode);
+        Assert.Equal(["review-2026-06-15.pdf"], folder.Names().Where(n => !n.StartsWith("rides", StringComparison.Ordinal)));
+    }
+
+    [Fact]
+    public void A_watched_folder_may_go_away_and_come_back()
+    {
+        if (OperatingSystem.IsWindows())
+            return;
+        using var folder = new TempFolder();
+        var rides = Demo.CopyTo(folder, from: "2026-06-20");
+        using var process = RealProgram.Start(folder.Path, Plain, "watch", "rides", "--as-of", Demo.AsOf);
+        WaitFor(process, "Reviewed at");
+        Directory.Move(rides, folder.At("elsewhere"));
+        WaitFor(process, "has gone away");
+        File.Copy(Path.Combine(Repository.Demo, "2026-06-16-intervals.fit"), folder.At("elsewhere/new.fit"));
+        Directory.Move(folder.At("elsewhere"), rides);
+        WaitFor(process, "Reviewed at");
+        Interrupt(process);
+        Assert.Equal(130, process.ExitCode);
+    }
+
+    private static void WaitFor(Process process, string words)
+    {
+        while (process.StandardError.ReadLine() is { } line)
+            if (line.Contains(words, StringComparison.Ordinal))
+                return;
+        Assert.Fail($"The program ended before it said '{words}'.");
+    }
+
+    private static void Interrupt(Process process)
+    {
+        using var kill = Process.Start("kill", ["-INT", process.Id.ToString(System.Globalization.CultureInfo.InvariantCulture)]);
+        kill.WaitForExit();
+        process.StandardError.ReadToEnd();
+        process.WaitForExit();
+    }
+}

@@ -1,0 +1,60 @@
+using System.Collections.Concurrent;
+using RideAudit.Report.Tests.Samples;
+using RideAudit.Review;
+using UglyToad.PdfPig;
+using UglyToad.PdfPig.Content;
+
+namespace RideAudit.Report.Tests;
+
+/// <summary>Samples as drawn, read back with another library.</summary>
+public static class Drawn
+{
+    /// <summary>18 mm in points.</summary>
+    public const double Margin = 18 / 25.4 * 72;
+
+    private static readonly ConcurrentDictionary<(string Name, Paper Paper), byte[]> Files = new();
+
+    /// <summary>Every sample on both papers.</summary>
+    public static IEnumerable<object[]> Everything =>
+        SampleReviews.All.Keys.SelectMany(name => new[] { Paper.A4, Paper.Letter }.Select(paper => new object[] { name, paper }));
+
+    public static ReviewDocument Sample(string name) => SampleReviews.All[name]();
+
+    public static byte[] Pdf(string name, Paper paper) => Files.GetOrAdd((name, paper), key => Write(Sample(key.Name), key.Paper));
+
+    public static byte[] Write(ReviewDocument review, Paper paper = Paper.A4, bool roomForNotes = false)
+    {
+        using var stream = new MemoryStream();
+        ReviewPdf.Write(review, stream, new PageOptions { Paper = paper, RoomForNotes = roomForNotes });
+        return stream.ToArray();
+    }
+
+    public static PdfDocument Open(byte[] pdf) => PdfDocument.Open(pdf, new ParsingOptions { UseLenientParsing = false });
+
+    public static PdfDocument Open(string name, Paper paper) => Open(Pdf(name, paper));
+
+    /// <summary>Text of a page, spaces of every kind and line ends as one space.</summary>
+    public static string TextOf(Page page) => Plain(string.Join(' ', Lines(page)));
+
+    /// <summary>Text with spaces of every kind as one space.</summary>
+    public static string Plain(string text) => string.Join(' ', text.Split([' ', '\u00A0', '\n'], StringSplitOptions.RemoveEmptyEntries));
+
+    /// <summary>Lines of a page, top to bottom: letters of one baseline, left to right, a gap as a space.</summary>
+    public static IEnumerable<string> Lines(Page page)
+    {
+        foreach (IGrouping<double, Letter> line in page.Letters.GroupBy(letter => Math.Round(letter.StartBaseLine.Y, 1)).OrderByDescending(line => line.Key))
+        {
+            var text = new System.Text.StringBuilder();
+            Letter? before = null;
+            foreach (Letter letter in line.OrderBy(letter => letter.StartBaseLine.X))
+            {
+                if (before is not null && letter.StartBaseLine.X - before.EndBaseLine.X > 1)
+                    text.Append(' ');
+                text.Append(letter.Value);
+                before = letter;
+            }
+
+            yield return Plain(text.ToString());
+        }
+    }
+}

@@ -1,0 +1,130 @@
+using System.Globalization;
+using RideAudit.Report.Tests.Samples;
+using RideAudit.Review;
+using RideAudit.Rules;
+using UglyToad.PdfPig;
+using UglyToad.PdfPig.Content;
+
+namespace RideAudit.Report.Tests.Pages;
+
+public sealed class LaterPagesTests
+{
+    public static IEnumerable<object[]> Names => SampleReviews.Names;
+
+    [Theory]
+    [MemberData(nameof(Names))]
+    public void Every_rule_is_there_with_its_verdict_sentence_and_source(string name)
+    {
+        ReviewDocument review = Drawn.Sample(name);
+        string text = All(name);
+
+        foreach (Finding finding in review.Findings)
+        {
+            Assert.Contains(Drawn.Plain(finding.Sentence), text, StringComparison.Ordinal);
+            Assert.Contains(finding.Source.TrimEnd('.'), text, StringComparison.OrdinalIgnoreCase);
+            if (finding.Reason is { } reason)
+                Assert.Contains(reason, text, StringComparison.Ordinal);
+        }
+
+        int broken = review.Findings.Count(finding => finding.Verdict == Verdict.Broken);
+        Assert.Contains($"{broken} broken, ", text, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [MemberData(nameof(Names))]
+    public void Every_ride_has_a_row_with_the_documents_figures(string name)
+    {
+        ReviewDocument review = Drawn.Sample(name);
+        using PdfDocument document = Drawn.Open(name, SampleReviews.PaperOf(name));
+        string[] lines = [.. document.GetPages().SelectMany(Drawn.Lines)];
+
+        foreach (RideEntry ride in review.Rides)
+        {
+            string start = $"{ride.StartsAt.ToString("ddd d HH:mm", CultureInfo.InvariantCulture)} {ride.Kind} ";
+            string row = Assert.Single(lines, line => line.StartsWith(start, StringComparison.Ordinal));
+            Assert.Contains(Shown(ride.NormalisedPowerW, "F0"), row, StringComparison.Ordinal);
+            Assert.Contains(Shown(ride.IntensityRatio, "F2"), row, StringComparison.Ordinal);
+            Assert.Contains(Shown(ride.Stress, "F0"), row, StringComparison.Ordinal);
+            Assert.Contains(Shown(ride.MeanHeartRateBpm, "F0"), row, StringComparison.Ordinal);
+        }
+    }
+
+    [Theory]
+    [MemberData(nameof(Names))]
+    public void Pages_are_numbered_from_the_first_to_the_last(string name)
+    {
+        using PdfDocument document = Drawn.Open(name, SampleReviews.PaperOf(name));
+
+        foreach (Page page in document.GetPages())
+            Assert.Contains($"{page.Number} of {document.NumberOfPages}", Drawn.TextOf(page), StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("no-rides", 4)]
+    [InlineData("new-rider", 4)]
+    [InlineData("middle", 6)]
+    [InlineData("twenty-one-rides", 10)]
+    [InlineData("long-notices", 9)]
+    public void A_review_takes_as_many_pages_as_its_content_needs(string name, int pages)
+    {
+        using PdfDocument document = Drawn.Open(name, SampleReviews.PaperOf(name));
+
+        Assert.InRange(document.NumberOfPages, pages, pages + 1);
+    }
+
+    [Fact]
+    public void Every_notice_is_named_and_the_tables_head_is_on_each_of_its_pages()
+    {
+        ReviewDocument review = Drawn.Sample("long-notices");
+        using PdfDocument document = Drawn.Open("long-notices", Paper.A4);
+        Page[] pages = [.. document.GetPages().Where(page => Drawn.TextOf(page).Contains("The file ends in the middle", StringComparison.Ordinal))];
+
+        Assert.True(pages.Length > 2);
+        Assert.All(pages, page => Assert.Contains("file problem what was done", Drawn.TextOf(page), StringComparison.Ordinal));
+        int told = pages.Sum(page => Drawn.Lines(page).Count(line => line.Contains("The file ends in the middle", StringComparison.Ordinal)));
+        Assert.Equal(review.Notices.Length, told);
+    }
+
+    [Theory]
+    [MemberData(nameof(Names))]
+    public void No_heading_is_the_last_thing_on_its_page(string name)
+    {
+        using PdfDocument document = Drawn.Open(name, SampleReviews.PaperOf(name));
+
+        foreach (Page page in document.GetPages().Skip(1))
+        {
+            double lowest = page.Letters.Where(letter => letter.StartBaseLine.Y > Drawn.Margin + 8).Min(letter => letter.StartBaseLine.Y);
+            Assert.All(page.Letters.Where(letter => letter.PointSize >= 11), letter => Assert.True(letter.StartBaseLine.Y > lowest + 5));
+        }
+    }
+
+    [Fact]
+    public void The_charts_are_told_in_words_beside_them()
+    {
+        ReviewDocument review = Drawn.Sample("middle");
+        string text = All("middle");
+
+        Assert.Contains($"this week {review.Week.Hours.ToString("F1", CultureInfo.InvariantCulture)} h", text, StringComparison.Ordinal);
+        Assert.Contains("Between hard rides: Tue 9 to Wed 10 22.9 h (broken)", text, StringComparison.Ordinal);
+        Assert.Contains("Split by time: 73 % low", text, StringComparison.Ordinal);
+        Assert.Contains("settled from here", text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void One_week_of_history_is_told_and_not_charted()
+    {
+        string text = All("new-rider");
+
+        Assert.Contains("There is one week of rides so far", text, StringComparison.Ordinal);
+        Assert.DoesNotContain("Ramp: the week", text, StringComparison.Ordinal);
+    }
+
+    private static string Shown(double? value, string format) =>
+        value is { } known ? Math.Round(known, format == "F2" ? 2 : 0, MidpointRounding.AwayFromZero).ToString(format, CultureInfo.InvariantCulture) : "–";
+
+    private static string All(string name)
+    {
+        using PdfDocument document = Drawn.Open(name, SampleReviews.PaperOf(name));
+        return string.Join(' ', document.GetPages().Select(Drawn.TextOf));
+    }
+}

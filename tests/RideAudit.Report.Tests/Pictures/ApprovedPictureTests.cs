@@ -1,0 +1,81 @@
+using System.Collections.Immutable;
+using RideAudit.Report.Fonts;
+using RideAudit.Report.Pages;
+using RideAudit.Report.Tests.Samples;
+using RideAudit.Review;
+using SkiaSharp;
+
+namespace RideAudit.Report.Tests.Pictures;
+
+/// <summary>
+/// Pages against pictures that were looked at and approved (Pictures/Approved). A new or changed picture is written beside the test's
+/// program as *.received.png; to approve it, look at it, then move it into Pictures/Approved without the word received.
+/// </summary>
+public sealed class ApprovedPictureTests
+{
+    private const float Scale = 0.5f;
+
+    // No font of the machine is asked, so that every machine draws the same.
+    private static readonly FontSet Bare = new(new SystemFonts([]));
+
+    public static IEnumerable<object[]> Pages =>
+        SampleReviews.All.Keys.Select(name => new object[] { name, 1 }).Concat([["middle", 2], ["middle", 3], ["middle", 4], ["long-notices", 6], ["new-rider", 3]]);
+
+    [Theory]
+    [MemberData(nameof(Pages))]
+    public void A_page_looks_as_approved(string name, int page)
+    {
+        using SKBitmap drawn = Draw(Drawn.Sample(name), SampleReviews.PaperOf(name), page);
+        string file = $"{name}-{page}.png";
+        using SKBitmap? approved = SKBitmap.Decode(Path.Combine(AppContext.BaseDirectory, "Approved", file));
+        Difference difference = approved is null ? new Difference(255, 1) : Difference.Between(approved, drawn);
+        if (!difference.IsSmall)
+            Save(drawn, Path.ChangeExtension(file, ".received.png"));
+
+        Assert.True(difference.IsSmall, $"{file} differs from the approved picture: {difference}. What was drawn is beside the test's program.");
+    }
+
+    [Fact]
+    public void A_change_of_one_figure_is_seen()
+    {
+        ReviewDocument review = SampleReviews.Middle();
+        using SKBitmap one = Draw(review, Paper.A4, 1), other = Draw(review with { Week = review.Week with { Hours = 7.3 } }, Paper.A4, 1);
+
+        Assert.NotEqual(0, Difference.Between(one, other).MeanLevels);
+    }
+
+    [Fact]
+    public void A_verdict_that_turned_is_more_than_the_tolerance()
+    {
+        ReviewDocument review = SampleReviews.Middle();
+        ImmutableArray<SpanEntry> spans = [.. review.Week.Spans.Select(span => span with { Verdict = "kept" })];
+        using SKBitmap one = Draw(review, Paper.A4, 1);
+        using SKBitmap other = Draw(review with { Week = review.Week with { Spans = spans }, Summary = review.Summary with { Headline = "A week as planned." } }, Paper.A4, 1);
+
+        Assert.False(Difference.Between(one, other).IsSmall);
+    }
+
+    [Fact]
+    public void The_picture_of_page_one_is_twice_the_paper_in_pixels()
+    {
+        using var stream = new MemoryStream();
+        ReviewPicture.WritePageOne(SampleReviews.Middle(), stream, new PageOptions());
+        using SKBitmap picture = SKBitmap.Decode(stream.ToArray());
+
+        Assert.Equal((1191, 1684), (picture.Width, picture.Height));
+        Assert.Equal(SKColors.White, picture.GetPixel(20, 20));
+    }
+
+    [Fact]
+    public void A_scale_out_of_range_is_refused() =>
+        Assert.Throws<ArgumentOutOfRangeException>(() => ReviewPicture.WritePageOne(SampleReviews.Middle(), Stream.Null, new PageOptions(), 0));
+
+    private static SKBitmap Draw(ReviewDocument review, Paper paper, int page) =>
+        ReviewPicture.Draw(new ReviewPages(review, new PageOptions { Paper = paper }, Bare), page - 1, Scale, Bare);
+
+    private static void Save(SKBitmap picture, string file)
+    {
+        using SKData png = picture.Encode(SKEncodedImageFormat.Png, 100);
+        File.WriteAllBytes(Path.Combine(AppContext.BaseDirectory, file), png.ToArray());
+    }
+}

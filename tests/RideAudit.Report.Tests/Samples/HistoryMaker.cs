@@ -1,0 +1,57 @@
+using System.Collections.Immutable;
+using RideAudit.Review;
+
+namespace RideAudit.Report.Tests.Samples;
+
+/// <summary>Makes the weeks before a sample week; loads follow the stress with the method's weights.</summary>
+public static class HistoryMaker
+{
+    public static ImmutableArray<HistoryEntry> Make(ReviewSpec spec, ImmutableArray<RideEntry> rides)
+    {
+        var random = new Random(7);
+        double chronic = 0, acute = 0, planned = spec.PlannedHours ?? 5;
+        var weeks = ImmutableArray.CreateBuilder<HistoryEntry>();
+        for (int ago = spec.HistoryWeeks - 1; ago >= 0; ago--)
+        {
+            bool lighter = ago > 0 && ago % 4 == 3;
+            double hours = Math.Round(planned * (lighter ? 0.58 : 0.85 + (random.NextDouble() * 0.25)), 2);
+            long seconds = (long)(hours * 3600);
+            double stress = Math.Round(hours * 58, 1);
+            BandEntry bands = new((long)(seconds * 0.78), (long)(seconds * 0.13), seconds - (long)(seconds * 0.78) - (long)(seconds * 0.13));
+            long longest = (long)(planned * 3600 * (lighter ? 0.22 : 0.38));
+            if (ago == 0)
+            {
+                hours = Math.Round(rides.Sum(ride => ride.DurationSeconds) / 3600.0, 2);
+                stress = Math.Round(rides.Sum(ride => ride.Stress ?? 0), 1);
+                bands = Sum(rides);
+                longest = rides.Select(ride => ride.DurationSeconds).DefaultIfEmpty(0).Max();
+            }
+
+            double before = chronic;
+            for (int day = 0; day < 7; day++)
+            {
+                chronic += (1 - Math.Exp(-1 / 42.0)) * ((stress / 7) - chronic);
+                acute += (1 - Math.Exp(-1 / 7.0)) * ((stress / 7) - acute);
+            }
+
+            weeks.Add(new HistoryEntry
+            {
+                StartsOn = spec.Start.PlusWeeks(-ago),
+                Hours = hours,
+                Stress = stress,
+                BandSeconds = bands,
+                LongestRideSeconds = longest,
+                ChronicLoad = Math.Round(chronic, 1),
+                AcuteLoad = Math.Round(acute, 1),
+                RampPerWeek = Math.Round(chronic - before, 1),
+                Exception = ago == 0 ? spec.Exception : lighter ? "lighter" : null,
+                SettlingIn = spec.HistoryWeeks - ago <= 6 || spec.SettlingIn,
+            });
+        }
+
+        return weeks.ToImmutable();
+    }
+
+    public static BandEntry Sum(ImmutableArray<RideEntry> rides) => new(
+        rides.Sum(ride => ride.BandSeconds.Low), rides.Sum(ride => ride.BandSeconds.Middle), rides.Sum(ride => ride.BandSeconds.High));
+}

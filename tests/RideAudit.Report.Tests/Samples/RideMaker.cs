@@ -1,0 +1,99 @@
+using System.Collections.Immutable;
+using NodaTime;
+using RideAudit.Review;
+
+namespace RideAudit.Report.Tests.Samples;
+
+/// <summary>Makes ride entries whose figures agree with one another: stress is hours × ratio² × 100, work is mean power × time.</summary>
+public static class RideMaker
+{
+    private const double Threshold = 250;
+    private const int Step = 5;
+    private static readonly DateTimeZone Lisbon = DateTimeZoneProviders.Tzdb["Europe/Lisbon"];
+
+    public static RideEntry Make(RideSpec spec, LocalDate weekStart)
+    {
+        LocalDate date = weekStart.PlusDays(spec.Day);
+        long seconds = spec.Minutes * 60L;
+        double normalised = Threshold * spec.Ratio;
+        double mean = Math.Round(normalised * (spec.High > 0 ? 0.9 : 0.97), 1);
+        BandEntry bands = spec.Power ? BandsOf(spec, seconds) : new BandEntry(0, 0, 0);
+        return new RideEntry
+        {
+            File = spec.File ?? $"{date:yyyy-MM-dd}-{spec.Start:HHmm}.fit",
+            Parts = [.. spec.Parts],
+            StartsAt = Lisbon.AtLeniently(date.At(spec.Start)).ToOffsetDateTime(),
+            DurationSeconds = seconds,
+            ElapsedSeconds = seconds + 180,
+            Sport = spec.Sport,
+            Kind = spec.Kind,
+            MeasuredBy = spec.Power ? "power" : spec.HeartRate ? "heart rate" : null,
+            MeanPowerW = spec.Power ? mean : null,
+            NormalisedPowerW = spec.Power ? Math.Round(normalised, 1) : null,
+            IntensityRatio = spec.Power ? Math.Round(spec.Ratio, 3) : null,
+            Stress = spec.Stressed ? Math.Round(seconds / 36.0 * spec.Ratio * spec.Ratio, 1) : null,
+            StressFrom = !spec.Stressed ? null : spec.Power ? "power" : "heart rate",
+            WorkKj = spec.Power ? Math.Round(mean * seconds / 1000, 1) : null,
+            ThresholdPowerW = spec.Power ? Threshold : null,
+            ThresholdFrom = spec.Power ? "rider file" : null,
+            BandSeconds = bands,
+            ZoneSeconds = spec.Power ? Zones(bands) : [0, 0, 0, 0, 0, 0, 0],
+            MeanHeartRateBpm = spec.HeartRate ? Math.Round(95 + (55 * spec.Ratio), 1) : null,
+            HeartRateDriftPercent = spec is { Power: true, HeartRate: true, Minutes: >= 60, High: 0 } ? 3.4 : null,
+            PowerCoverage = spec.Power ? spec.Coverage : 0,
+            HeartRateCoverage = spec.HeartRate ? 0.99 : 0,
+            Partial = spec.Coverage < 0.9,
+            DistanceKm = Math.Round(spec.Minutes * 0.47, 1),
+            Rating = spec.Rating,
+            BestPowers = spec.Power ? Bests(spec, seconds) : [],
+            Stretches = Stretches(spec),
+            Remarks = [.. spec.Remarks],
+            Trace = TraceOf(spec, seconds),
+        };
+    }
+
+    private static BandEntry BandsOf(RideSpec spec, long seconds)
+    {
+        long middle = (long)Math.Round(seconds * spec.Middle), high = (long)Math.Round(seconds * spec.High);
+        return new BandEntry(seconds - middle - high, middle, high);
+    }
+
+    private static ImmutableArray<long> Zones(BandEntry bands) =>
+        [bands.Low / 3, bands.Low - (bands.Low / 3), bands.Middle, bands.High / 2, bands.High - (bands.High / 2), 0, 0];
+
+    private static ImmutableArray<BestPowerEntry> Bests(RideSpec spec, long seconds)
+    {
+        (int Seconds, double Share)[] curve = [(5, 2.4), (60, 1.5), (300, 1.2), (720, 1.1), (1200, 1.04), (3600, 0.98)];
+        return [.. curve.Where(best => best.Seconds <= seconds).Select(best => new BestPowerEntry(best.Seconds, Math.Round(Threshold * spec.Ratio * best.Share, 1), best.Seconds switch { 5 or 60 => 700, 300 => 960, 3600 => 0, _ => (int)Math.Min(1560, seconds - best.Seconds) }))];
+    }
+
+    private static ImmutableArray<StretchEntry> Stretches(RideSpec spec)
+    {
+        int efforts = EffortsOf(spec);
+        return [.. Enumerable.Range(0, efforts).Select(effort => new StretchEntry(91, 900 + (effort * 720), 1320 + (effort * 720), Math.Round(Threshold * 1.02, 1)))];
+    }
+
+    private static int EffortsOf(RideSpec spec) => spec is { Power: true, High: > 0 } ? Math.Max(1, Math.Min(3, (spec.Minutes - 22) / 12)) : 0;
+
+    private static RideTrace TraceOf(RideSpec spec, long seconds)
+    {
+        var random = new Random((spec.Day * 100) + spec.Minutes);
+        int count = (int)(seconds / Step);
+        var power = new float[count];
+        var heart = new float[count];
+        double drift = 0, pulse = 100;
+        int efforts = EffortsOf(spec);
+        for (int i = 0; i < count; i++)
+        {
+            int second = i * Step;
+            drift = (drift * 0.93) + (random.NextDouble() - 0.5) * 22;
+            bool hard = Enumerable.Range(0, efforts).Any(effort => second >= 900 + (effort * 720) && second < 1320 + (effort * 720));
+            double target = Threshold * (hard ? 1.02 : efforts > 0 ? 0.6 : spec.Ratio * 0.98);
+            power[i] = (float)Math.Max(0, target + drift);
+            pulse += ((95 + (60 * target / Threshold)) - pulse) * 0.03;
+            heart[i] = (float)(pulse + ((random.NextDouble() - 0.5) * 2));
+        }
+
+        return new RideTrace(Step, spec.Power ? [.. power] : [], spec.HeartRate ? [.. heart] : [], spec.Minutes > 90 ? [(int)(seconds / 2)] : []);
+    }
+}

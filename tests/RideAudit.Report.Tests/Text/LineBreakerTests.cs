@@ -1,0 +1,54 @@
+using RideAudit.Report.Fonts;
+using RideAudit.Report.Look;
+using RideAudit.Report.Text;
+
+namespace RideAudit.Report.Tests.Text;
+
+public sealed class LineBreakerTests
+{
+    private static readonly FontSet Fonts = FontSet.OfThisMachine;
+
+    [Theory]
+    [InlineData("A plain sentence of some length that needs more than one line to be set in so little room.")]
+    [InlineData("averyveryverylongwordthatisfarwiderthanthelineandmustbecutsomewhereorotheritwouldleavethepage")]
+    [InlineData("2026/old/rides/from/a/deep/folder/with/many/parts/and/a-long-name-at-the-end.fit")]
+    [InlineData("選手の週の要約は、長い文でも行の幅を超えてはならない。必ず折り返す。")]
+    public void No_line_is_wider_than_asked(string text)
+    {
+        List<TextLine> lines = LineBreaker.Break(Fonts, [new Span(text, Styles.Body)], 120);
+
+        Assert.True(lines.Count > 1);
+        Assert.All(lines, line => Assert.True(line.Width <= 120.01f, $"{line.Width} pt"));
+    }
+
+    [Fact]
+    public void A_figure_and_its_unit_stay_together()
+    {
+        float width = Shaper.Measure(Fonts, "ridden 1\u00A0h", Styles.Body) - 2;
+        List<TextLine> lines = LineBreaker.Break(Fonts, [new Span("ridden 1\u00A0h", Styles.Body)], width);
+
+        Assert.Equal(Shaper.Measure(Fonts, "ridden", Styles.Body), lines[0].Width, 2);
+    }
+
+    [Fact]
+    public void A_balanced_heading_has_lines_of_about_one_length()
+    {
+        Span heading = new("Two hard rides 23 hours apart and then no long easy ride", Styles.Section);
+        List<TextLine> plain = LineBreaker.Break(Fonts, [heading], 400), balanced = LineBreaker.Balance(Fonts, heading, 400);
+
+        Assert.Equal(plain.Count, balanced.Count);
+        Assert.True(balanced.Max(line => line.Width) - balanced.Min(line => line.Width) < plain.Max(line => line.Width) - plain.Min(line => line.Width));
+    }
+
+    [Fact]
+    public void An_ellipsis_is_set_only_where_text_was_cut()
+    {
+        Assert.Equal("Rider A", TextLine.FitText(Fonts, "Rider A", Styles.Body, 200));
+        string cut = TextLine.FitText(Fonts, "A label that is too long for its place", Styles.Body, 60);
+        Assert.EndsWith("…", cut, StringComparison.Ordinal);
+        Assert.True(Shaper.Measure(Fonts, cut, Styles.Body) <= 60);
+    }
+
+    [Fact]
+    public void An_empty_text_is_one_empty_line() => Assert.Equal(0, Assert.Single(LineBreaker.Break(Fonts, [new Span("", Styles.Body)], 100)).Width);
+}

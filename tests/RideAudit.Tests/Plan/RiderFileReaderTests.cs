@@ -1,0 +1,261 @@
+using NodaTime;
+using RideAudit.Plan;
+
+namespace RideAudit.Tests.Plan;
+
+public class RiderFileReaderTests
+{
+    private const string Complete = """
+        label = "Rider A"                # printed on the review
+        time_zone = "Europe/Lisbon"
+        sex = "unset"
+        mass_kg = 68.0
+        experience = "racing"
+
+        [[threshold]]
+        from = 2026-01-05
+        power_w = 250
+        heart_rate_bpm = 168
+
+        [[threshold]]
+        from = 2026-03-02
+        power_w = 258.5
+
+        [heart_rate]
+        rest_bpm = 48
+        max_bpm = 188
+
+        [plan]
+        week_starts_on = "sunday"
+        weekly_hours = 6.5
+        low_share = 0.8
+        split_by = "session"
+        band_cuts_percent = [76, 106]
+        starts = 2026-03-02
+        weeks = 16
+        days = ["tuesday", "wednesday", "thursday", "saturday", "sunday"]
+
+        [plan.limits]
+        long_ride_h = 2.25
+        high_days_at_most = 1
+
+        [[exception]]
+        from = 2026-05-18
+        to = 2026-05-24
+        kind = "lighter"
+
+        [[exception]]
+        from = 2026-04-12
+        kind = "event"
+
+        [csv]
+        power = "Leistung (W)"
+        """;
+
+    [Fact]
+    public void A_complete_rider_file_is_read()
+    {
+        var result = RiderFileReader.Read(Complete, "rider.toml");
+
+        Assert.Empty(result.Mistakes);
+        var rider = result.Rider!;
+        Assert.Equal("Rider A", rider.Label);
+        Assert.Equal("Europe/Lisbon", rider.TimeZone?.Id);
+        Assert.Equal(Sex.Unset, rider.Sex);
+        Assert.Equal(68.0, rider.MassKg);
+        Assert.Equal(Experience.Racing, rider.Experience);
+        Assert.Equal([new LocalDate(2026, 1, 5), new LocalDate(2026, 3, 2)], rider.Thresholds.Select(t => t.From));
+        Assert.Equal([250, 258.5], rider.Thresholds.Select(t => t.Power!.Value.Value));
+        Assert.Equal([168.0, null], rider.Thresholds.Select(t => t.HeartRateBpm));
+        Assert.Equal((48.0, 188.0), (rider.RestHeartRateBpm, rider.MaxHeartRateBpm));
+        Assert.Equal("Leistung (W)", rider.CsvColumns["power"]);
+    }
+
+    [Fact]
+    public void The_plan_of_a_complete_rider_file_is_read()
+    {
+        var rider = RiderFileReader.Read(Complete, "rider.toml").Rider!;
+
+        Assert.Equal(IsoDayOfWeek.Sunday, rider.Plan.WeekStartsOn);
+        Assert.Equal(6.5, rider.Plan.WeeklyHours);
+        Assert.Equal(0.8, rider.Plan.LowShare);
+        Assert.Equal(SplitBy.Session, rider.Plan.SplitBy);
+        Assert.Equal((76, 106), (rider.Plan.LowerBandCutPercent, rider.Plan.UpperBandCutPercent));
+        Assert.Equal(new LocalDate(2026, 3, 2), rider.Plan.Starts);
+        Assert.Equal(16, rider.Plan.Weeks);
+        Assert.Equal(
+            [IsoDayOfWeek.Tuesday, IsoDayOfWeek.Wednesday, IsoDayOfWeek.Thursday, IsoDayOfWeek.Saturday, IsoDayOfWeek.Sunday], rider.Plan.Days.ToArray());
+        Assert.Equal(2.25, rider.Plan.LimitOverrides["long_ride_h"]);
+        Assert.Equal(1, rider.Plan.LimitOverrides["high_days_at_most"]);
+        Assert.Equal(
+            [
+                new PlanException(new LocalDate(2026, 4, 12), new LocalDate(2026, 4, 12), ExceptionKind.Event),
+                new PlanException(new LocalDate(2026, 5, 18), new LocalDate(2026, 5, 24), ExceptionKind.Lighter),
+            ],
+            rider.Exceptions.ToArray());
+    }
+
+    [Fact]
+    public void An_empty_rider_file_is_a_rider_with_defaults()
+    {
+        var result = RiderFileReader.Read("", "rider.toml");
+
+        Assert.Empty(result.Mistakes);
+        Assert.Equal(new Rider().Plan.WeekStartsOn, result.Rider!.Plan.WeekStartsOn);
+        Assert.Null(result.Rider.Plan.WeeklyHours);
+    }
+
+    [Theory]
+    [InlineData("wieght_kg = 3\nmas_kg = 68", 2, 1, "mas_kg", "mass_kg")]
+    [InlineData("[plan]\nweekly_hour = 6", 2, 1, "weekly_hour", "weekly_hours")]
+    [InlineData("[plan.limits]\nlong_ride_hours = 2", 2, 1, "long_ride_hours", "long_ride_h")]
+    [InlineData("[pln]\nweekly_hours = 6", 1, 2, "pln", "plan")]
+    [InlineData("[[exceptions]]\nfrom = 2026-05-18", 1, 3, "exceptions", "exception")]
+    [InlineData("[[threshold]]\nfrom = 2026-01-05\npower = 250\npower_w = 250", 3, 1, "power", "power_w")]
+    [InlineData("[csv]\nheartrate = \"HR\"", 2, 1, "heartrate", "heart_rate")]
+    [InlineData("[plan]\nlong-ride-h = 2", 2, 1, "long-ride-h", null)]
+    public void An_unknown_key_is_named_with_its_place_and_the_nearest_known_key(string toml, int line, int column, string key, string? nearest)
+    {
+        var mistake = RiderFileReader.Read(toml, "rider.toml").Mistakes.Last();
+
+        Assert.Equal((line, column), (mistake.Line, mistake.Column));
+        Assert.Contains($"unknown key {key}", mistake.Found, StringComparison.Ordinal);
+        Assert.Equal(nearest, mistake.Nearest);
+    }
+
+    [Theory]
+    [InlineData("label = 3", 1, 9, "3", "label")]
+    [InlineData("label = \"\"", 1, 9, "the text \"\"", "label")]
+    [InlineData("mass_kg = \"68\"", 1, 11, "the text \"68\"", "mass_kg: a number from 25 to 250 kg")]
+    [InlineData("mass_kg = 6800", 1, 11, "6800", "mass_kg: a number from 25 to 250 kg")]
+    [InlineData("mass_kg = nan", 1, 11, "NaN", "mass_kg")]
+    [InlineData("sex = true", 1, 7, "true", "sex: female, male or unset")]
+    [InlineData("experience = \"pro\"", 1, 14, "the text \"pro\"", "experience: new, regular or racing")]
+    [InlineData("time_zone = \"Europe/Lisboa\"", 1, 1, "the unknown time zone \"Europe/Lisboa\"", "IANA")]
+    [InlineData("threshold = 250", 1, 1, "250", "[[threshold]]")]
+    [InlineData("[threshold]\nfrom = 2026-01-05\npower_w = 250", 1, 2, "a table", "[[threshold]]")]
+    [InlineData("[[plan]]\nweekly_hours = 6", 1, 3, "a list of tables", "[plan]")]
+    [InlineData("[[threshold]]\nfrom = \"2026-01-05\"\npower_w = 250", 2, 8, "the text \"2026-01-05\"", "a date such as 2026-05-18, without quotes")]
+    [InlineData("[[threshold]]\nfrom = 2026-01-05T10:00:00\npower_w = 250", 2, 8, "a time of day or a date with a time", "a date")]
+    [InlineData("[[threshold]]\npower_w = 250", 1, 3, "a threshold without from", "from")]
+    [InlineData("[[threshold]]\nfrom = 2026-01-05", 1, 3, "a threshold without a value", "power_w, heart_rate_bpm or both")]
+    [InlineData("[[threshold]]\nfrom = 2026-01-05\npower_w = 2500", 3, 11, "2500", "power_w: a number from 30 to 700 W")]
+    [InlineData("[heart_rate]\nrest_bpm = 60\nmax_bpm = 100\n[[threshold]]\nfrom = 2026-01-05\nheart_rate_bpm = 120", 6, 1, "a threshold heart rate outside the rider's range", "above rest_bpm and at most max_bpm")]
+    [InlineData("[heart_rate]\nrest_bpm = 110\nmax_bpm = 100", 3, 1, "max_bpm at or below rest_bpm", "max_bpm above rest_bpm")]
+    [InlineData("[plan]\nweek_starts_on = \"mondag\"", 2, 18, "the text \"mondag\"", "monday, tuesday")]
+    [InlineData("[plan]\nweekly_hours = 0", 2, 16, "0", "weekly_hours: a number from 0.5 to 60 h")]
+    [InlineData("[plan]\nlow_share = 75", 2, 13, "75", "a share: 0.75 is 75 %")]
+    [InlineData("[plan]\nweeks = 2.5", 2, 9, "2.5", "a whole number")]
+    [InlineData("[plan]\ndays = \"monday\"", 2, 8, "the text \"monday\"", "a list of monday")]
+    [InlineData("[plan]\ndays = [\"monday\", \"monday\"]", 2, 19, "the text \"monday\" a second time", "each once")]
+    [InlineData("[plan]\ndays = []", 2, 1, "no day to ride on", "at least one weekday")]
+    [InlineData("[plan]\nband_cuts_percent = [91, 76]", 2, 22, "[91, 76]", "the lower first")]
+    [InlineData("[plan]\nband_cuts_percent = [76]", 2, 22, "[76]", "two numbers")]
+    [InlineData("[plan]\nband_cuts_percent = []", 2, 1, "no two numbers", "two numbers")]
+    [InlineData("[plan.limits]\nhigh_days_at_most = 1.5", 2, 21, "1.5", "a whole number from 0 to 7 days")]
+    [InlineData("[plan.limits]\nhours_watch_margin = 0.4", 2, 1, "hours_watch_margin above hours_broken_margin", "hours_watch_margin at most hours_broken_margin (0.3)")]
+    [InlineData("[plan]\nlow_share = 0.8\n[plan.limits]\nintended_low_share = 0.7", 4, 1, "the intended low share a second time", "low_share in [plan] or intended_low_share here")]
+    [InlineData("[[exception]]\nfrom = 2026-05-24\nto = 2026-05-18\nkind = \"lighter\"", 3, 1, "to before from", "not before from")]
+    [InlineData("[[exception]]\nfrom = 2026-05-24\nkind = \"light\"", 3, 8, "the text \"light\"", "lighter, event or away")]
+    [InlineData("[[exception]]\nfrom = 2026-05-24", 1, 3, "an exception without kind", "lighter, event or away")]
+    [InlineData("[csv]\npower = 3", 2, 9, "3", "the column's header")]
+    public void A_wrong_value_is_named_with_its_place_and_what_is_allowed(string toml, int line, int column, string found, string allowed)
+    {
+        var mistake = Assert.Single(RiderFileReader.Read(toml, "rider.toml").Mistakes);
+
+        Assert.Equal((line, column, found), (mistake.Line, mistake.Column, mistake.Found));
+        Assert.Contains(allowed, mistake.Allowed, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("2026-01-05", "the same date as the threshold before")]
+    [InlineData("2025-12-01", "a date before that of the threshold before")]
+    public void Thresholds_out_of_order_or_twice_on_a_date_are_named(string second, string found)
+    {
+        var toml = $"[[threshold]]\nfrom = 2026-01-05\npower_w = 250\n[[threshold]]\nfrom = {second}\npower_w = 260";
+
+        var mistake = Assert.Single(RiderFileReader.Read(toml, "rider.toml").Mistakes);
+
+        Assert.Equal((5, 1, found), (mistake.Line, mistake.Column, mistake.Found));
+    }
+
+    [Fact]
+    public void Every_mistake_is_reported_at_once_in_the_order_of_the_file()
+    {
+        const string Toml = """
+            label = 3
+            colour = "rust"
+            [plan]
+            weekly_hours = "six"
+            weekly_hours = 6
+            [plan]
+            weeks = 4
+            """;
+
+        var result = RiderFileReader.Read(Toml, "rider.toml");
+
+        Assert.Null(result.Rider);
+        Assert.Equal([1, 2, 4, 5, 6], result.Mistakes.Select(m => m.Line));
+    }
+
+    [Theory]
+    [InlineData("label = \"Rider A\nmass_kg = 68", 1)]
+    [InlineData("mass_kg = = 68", 1)]
+    [InlineData("label = \"A\"\nmass_kg 68", 2)]
+    [InlineData("[plan\nweekly_hours = 6", 1)]
+    public void A_line_that_is_not_TOML_is_a_mistake_at_its_line(string toml, int line)
+    {
+        var result = RiderFileReader.Read(toml, "rider.toml");
+
+        Assert.Null(result.Rider);
+        Assert.Equal(line, result.Mistakes[0].Line);
+        Assert.True(result.Mistakes[0].Column >= 1);
+    }
+
+    [Fact]
+    public void Dotted_keys_and_inline_tables_are_the_same_as_tables()
+    {
+        const string Toml = """
+            heart_rate.rest_bpm = 48
+            heart_rate.max_bpm = 188
+            plan = { weekly_hours = 7, limits = { long_ride_h = 2 } }
+            """;
+
+        var result = RiderFileReader.Read(Toml, "rider.toml");
+
+        Assert.Empty(result.Mistakes);
+        Assert.Equal(188, result.Rider!.MaxHeartRateBpm);
+        Assert.Equal(2, result.Rider.Plan.LimitOverrides["long_ride_h"]);
+    }
+
+    [Fact]
+    public void Every_limit_can_be_given_by_its_name()
+    {
+        foreach (var limit in LimitCatalogue.All)
+        {
+            var value = limit.Whole ? Math.Ceiling((limit.Least + limit.Most) / 2) : (limit.Least + limit.Most) / 2;
+            var written = FormattableString.Invariant($"[plan.limits]\n{limit.Name} = {value}");
+            var result = RiderFileReader.Read(written, "rider.toml");
+
+            var ordered = result.Mistakes.All(m => m.Found.Contains(" above ", StringComparison.Ordinal));
+            Assert.True(ordered, $"{limit.Name}: {string.Join("; ", result.Mistakes.Select(m => m.Found))}");
+        }
+    }
+
+    [Theory]
+    [InlineData(1)]
+    [InlineData(2)]
+    [InlineData(3)]
+    public void Any_damage_to_a_rider_file_is_reported_and_never_thrown(int seed)
+    {
+        var random = new Random(seed);
+        for (var round = 0; round < 400; round++)
+        {
+            var letters = Complete.ToCharArray();
+            for (var i = 0; i < 3; i++)
+                letters[random.Next(letters.Length)] = "\"[]={}#\n,.x7-"[random.Next(13)];
+            var result = RiderFileReader.Read(new string(letters), "rider.toml");
+            Assert.Equal(result.Rider is null, !result.Mistakes.IsEmpty);
+        }
+    }
+}

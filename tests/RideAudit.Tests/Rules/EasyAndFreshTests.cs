@@ -1,0 +1,102 @@
+using NodaTime;
+using RideAudit.Figures;
+using RideAudit.Plan;
+using RideAudit.Rules;
+using RideAudit.Units;
+
+namespace RideAudit.Tests.Rules;
+
+public class EasyAndFreshTests
+{
+    private static readonly LocalDate Monday = Sample.Monday;
+
+    [Theory]
+    [InlineData(RideKind.Endurance, 60, 0.90, Verdict.Kept)]
+    [InlineData(RideKind.Endurance, 60, 0.899, Verdict.Watch)]
+    [InlineData(RideKind.Endurance, 60, 0.80, Verdict.Watch)]
+    [InlineData(RideKind.Endurance, 60, 0.799, Verdict.Broken)]
+    [InlineData(RideKind.Recovery, 30, 0.70, Verdict.Broken)]
+    [InlineData(RideKind.Recovery, 29, 0.70, Verdict.Kept)]
+    [InlineData(RideKind.Long, 180, 0.76, Verdict.Kept)]
+    [InlineData(RideKind.Threshold, 60, 0.50, Verdict.Kept)]
+    public void An_easy_ride_is_judged_by_its_time_above_low(RideKind kind, double minutes, double low, Verdict verdict) =>
+        Assert.Equal(verdict, Sample.Judge("easy-rides-easy", Sample.Review([Sample.Ride(Monday, kind, minutes, lowShare: low)], Sample.Plan())).Verdict);
+
+    [Fact]
+    public void Every_easy_ride_that_was_not_easy_is_an_occurrence_and_the_worst_is_the_verdict()
+    {
+        var rides = new[]
+        {
+            Sample.Ride(Monday, RideKind.Endurance, 60, lowShare: 0.85),
+            Sample.Ride(Monday.PlusDays(2), RideKind.Endurance, 90, lowShare: 0.78),
+            Sample.Ride(Monday.PlusDays(4), RideKind.Endurance, 60, lowShare: 0.95),
+        };
+
+        var finding = Sample.Judge("easy-rides-easy", Sample.Review(rides, Sample.Plan()));
+
+        Assert.Equal(Verdict.Broken, finding.Verdict);
+        Assert.Equal([Verdict.Watch, Verdict.Broken], finding.Occurrences.Select(o => o.Verdict));
+        Assert.Equal("Wednesday's easy ride spent 22 % of its time above easy. One other easy ride went above easy too.", finding.Sentence);
+    }
+
+    [Theory]
+    [InlineData(276.3, Verdict.Kept)]
+    [InlineData(276.4, Verdict.Watch)]
+    public void A_best_20_minutes_far_above_the_threshold_is_worth_a_look(double best, Verdict verdict) =>
+        Assert.Equal(verdict, Fresh(Sample.Plan(), WithBest(0, best)).Verdict);
+
+    [Fact]
+    public void A_threshold_raised_after_the_effort_is_fresh()
+    {
+        var plan = Sample.Plan();
+        var raised = plan with { Rider = plan.Rider with { Thresholds = [.. plan.Rider.Thresholds, new ThresholdEntry(Monday.PlusDays(2), new Watts(280), null)] } };
+
+        Assert.Equal(Verdict.Kept, Fresh(raised, WithBest(1, 290)).Verdict);
+    }
+
+    [Theory]
+    [InlineData(-35, Verdict.Watch)]
+    [InlineData(-36, Verdict.NotJudged)]
+    public void An_effort_counts_for_42_days(int day, Verdict verdict) =>
+        Assert.Equal(verdict, Fresh(Sample.Plan(), WithBest(day, 290), Sample.Ride(Monday, RideKind.Endurance, 60)).Verdict);
+
+    [Fact]
+    public void An_estimated_threshold_is_not_held_against_the_efforts_it_comes_from()
+    {
+        var plan = Sample.Plan();
+        var unlisted = plan with { Rider = plan.Rider with { Thresholds = [] } };
+        var estimate = Sample.Threshold with { From = ThresholdSource.Estimate, PoweredRidesBefore = 20, DaysOfHistory = 80 };
+
+        Assert.Equal(Verdict.NotJudged, Fresh(unlisted, WithBest(1, 290) with { Threshold = estimate }).Verdict);
+        Assert.Equal(Verdict.Watch, Fresh(unlisted, WithBest(1, 290) with { Threshold = Sample.Threshold with { From = ThresholdSource.Recording } }).Verdict);
+    }
+
+    [Fact]
+    public void Other_activity_of_half_an_hour_makes_a_free_day_recovery_and_not_rest()
+    {
+        Assert.Equal(RideAudit.Weeks.DayKind.Recovery, RideAudit.Weeks.DayFacts.Build(Monday, [], 1800).Kind);
+        Assert.Equal(RideAudit.Weeks.DayKind.Rest, RideAudit.Weeks.DayFacts.Build(Monday, [], 1799).Kind);
+    }
+
+    [Theory]
+    [InlineData(60, 0.85, true)]
+    [InlineData(61, 0.85, false)]
+    [InlineData(60, 0.84, false)]
+    public void A_short_easy_day_is_recovery(double minutes, double low, bool recovery) =>
+        Assert.Equal(recovery, RideAudit.Weeks.DayFacts.Build(Monday, [Sample.Ride(Monday, RideKind.Endurance, minutes, lowShare: low)]).IsRestOrRecovery);
+
+    [Theory]
+    [InlineData(5, Verdict.Kept)]
+    [InlineData(6, Verdict.Broken)]
+    public void Middle_volume_asks_for_two_days_of_rest_or_recovery(int rides, Verdict verdict)
+    {
+        var week = Enumerable.Range(0, rides).Select(i => Sample.Ride(Monday.PlusDays(i), RideKind.Endurance, 70));
+
+        Assert.Equal(verdict, Sample.Judge("rest-days", Sample.Review(week, Sample.Plan())).Verdict);
+    }
+
+    private static Finding Fresh(PlanInForce plan, params RideFigures[] rides) => Sample.Judge("threshold-fresh", Sample.Review(rides, plan));
+
+    private static RideFigures WithBest(int day, double watts) =>
+        Sample.Ride(Monday.PlusDays(day), RideKind.High, 60) with { Bests = [new BestPower(1200, watts, 600), new BestPower(300, watts * 1.2, 0)] };
+}

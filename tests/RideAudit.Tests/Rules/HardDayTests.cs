@@ -1,0 +1,103 @@
+using NodaTime;
+using RideAudit.Figures;
+using RideAudit.Plan;
+using RideAudit.Rules;
+
+namespace RideAudit.Tests.Rules;
+
+public class HardDayTests
+{
+    private static readonly LocalDate Monday = Sample.Monday;
+
+    [Theory]
+    [InlineData(RideKind.High, RideKind.High, Verdict.Broken)]
+    [InlineData(RideKind.High, RideKind.Threshold, Verdict.Watch)]
+    [InlineData(RideKind.Threshold, RideKind.High, Verdict.Watch)]
+    [InlineData(RideKind.Threshold, RideKind.Threshold, Verdict.Watch)]
+    [InlineData(RideKind.High, RideKind.Long, Verdict.Kept)]
+    [InlineData(RideKind.High, RideKind.Endurance, Verdict.Kept)]
+    public void Two_days_in_a_row_are_judged_by_their_kinds(RideKind first, RideKind second, Verdict verdict) =>
+        Assert.Equal(verdict, Spacing(On(1, first), On(2, second)).Verdict);
+
+    [Fact]
+    public void One_day_between_two_high_days_is_enough() =>
+        Assert.Equal(Verdict.Kept, Spacing(On(1, RideKind.High), On(3, RideKind.High)).Verdict);
+
+    [Fact]
+    public void Two_hard_rides_on_one_day_are_one_hard_day() =>
+        Assert.Equal(Verdict.Kept, Spacing(On(1, RideKind.High, 7), On(1, RideKind.High, 18)).Verdict);
+
+    [Fact]
+    public void Spacing_looks_back_across_the_weeks_border()
+    {
+        var finding = Spacing(On(-1, RideKind.High, 23, 30), On(0, RideKind.High));
+
+        Assert.Equal(Verdict.Broken, finding.Verdict);
+        Assert.Equal("The Sunday before and Monday were both high days with no easier day between, 18 h from the end of one hard ride to the start of the next.", finding.Sentence);
+        var occurrence = Assert.Single(finding.Occurrences);
+        Assert.Equal([Monday.PlusDays(-1), Monday], occurrence.Dates.ToArray());
+        Assert.Equal(17.5, Assert.Single(occurrence.Numbers).Value);
+    }
+
+    [Fact]
+    public void Three_high_days_in_a_row_are_two_occurrences()
+    {
+        var finding = Spacing(On(1, RideKind.High), On(2, RideKind.High), On(3, RideKind.Threshold));
+
+        Assert.Equal([Verdict.Broken, Verdict.Watch], finding.Occurrences.Select(o => o.Verdict));
+        Assert.EndsWith("It happened twice.", finding.Sentence, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Spacing_names_the_hard_rides_and_not_the_easy_ones_of_the_day()
+    {
+        var finding = Spacing(On(1, RideKind.High), On(2, RideKind.Endurance, 7), On(2, RideKind.High, 18));
+
+        Assert.Equal(["2026-05-05-1800.fit", "2026-05-06-1800.fit"], finding.Occurrences[0].Rides.ToArray());
+        Assert.Equal(23, finding.Occurrences[0].Numbers[0].Value);
+    }
+
+    [Theory]
+    [InlineData(6.5, Experience.Regular, 2, 1, Verdict.Kept)]
+    [InlineData(6.5, Experience.Regular, 2, 2, Verdict.Broken)]
+    [InlineData(6.5, Experience.Regular, 3, 0, Verdict.Broken)]
+    [InlineData(6.5, Experience.Regular, 0, 3, Verdict.Kept)]
+    [InlineData(6.5, Experience.Regular, 0, 4, Verdict.Broken)]
+    [InlineData(6.5, Experience.New, 1, 1, Verdict.Kept)]
+    [InlineData(6.5, Experience.New, 2, 0, Verdict.Broken)]
+    [InlineData(4, Experience.Racing, 3, 0, Verdict.Kept)]
+    [InlineData(4, Experience.Racing, 2, 1, Verdict.Kept)]
+    [InlineData(4, Experience.Racing, 3, 1, Verdict.Broken)]
+    [InlineData(4, Experience.Racing, 4, 0, Verdict.Broken)]
+    public void Hard_days_are_counted_against_tier_and_experience(double hours, Experience experience, int high, int threshold, Verdict verdict)
+    {
+        var rides = Enumerable.Range(0, high).Select(i => On(i, RideKind.High)).Concat(Enumerable.Range(high, threshold).Select(i => On(i, RideKind.Threshold)));
+
+        Assert.Equal(verdict, Sample.Judge("hard-day-count", Sample.Review(rides, Sample.Plan(hours, experience))).Verdict);
+    }
+
+    [Theory]
+    [InlineData(2, Verdict.Kept)]
+    [InlineData(3, Verdict.Broken)]
+    public void Three_hard_days_ask_for_the_long_ride_first(int hardDays, Verdict verdict)
+    {
+        var rides = Enumerable.Range(0, hardDays).Select(i => On(2 * i, RideKind.Threshold)).ToList();
+        var without = Sample.Judge("long-ride-first", Sample.Review(rides, Sample.Plan()));
+        var with = Sample.Judge("long-ride-first", Sample.Review([.. rides, Sample.Ride(Monday.PlusDays(6), RideKind.Long, 150, 9)], Sample.Plan()));
+
+        Assert.Equal((verdict, Verdict.Kept), (without.Verdict, with.Verdict));
+    }
+
+    [Fact]
+    public void The_sentence_of_a_broken_count_says_both_limits()
+    {
+        var finding = Sample.Judge("hard-day-count", Sample.Review([On(0, RideKind.High), On(2, RideKind.High), On(4, RideKind.High), On(6, RideKind.Threshold)], Sample.Plan()));
+
+        Assert.Equal("Three high days and one threshold day; the plan has at most two high days and three hard days in all.", finding.Sentence);
+        Assert.Equal("One hard day fewer, ridden easy or left out.", finding.WouldHaveKept);
+    }
+
+    private static Finding Spacing(params RideFigures[] rides) => Sample.Judge("hard-day-spacing", Sample.Review(rides, Sample.Plan()));
+
+    private static RideFigures On(int day, RideKind kind, int hour = 18, int minute = 0) => Sample.Ride(Monday.PlusDays(day), kind, 60, hour, minute);
+}

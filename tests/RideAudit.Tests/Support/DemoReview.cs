@@ -1,0 +1,20 @@
+using NodaTime;
+using RideAudit.Ingest;
+using RideAudit.Plan;
+using RideAudit.Review;
+
+namespace RideAudit.Tests.Support;
+
+/// <summary>The review of the demo folder.</summary>
+internal static class DemoReview
+{
+    public static ReviewDocument Build() => Build(new LocalDate(2026, 6, 22));
+
+    public static ReviewDocument Build(LocalDate? asOf)
+    {
+        var folder = Repository.Path("testdata", "demo");
+        var rider = RiderFileReader.Read(File.ReadAllText(Path.Combine(folder, "rider.toml")), "rider.toml").Rider!;
+        var content = FolderReader.Read(folder, rider, DateTimeZone.Utc, null, CancellationToken.None);
+        return ReviewBuilder.Review(content, rider, new ReviewRequest { Today = new LocalDate(2026, 11, 24), AsOf = asOf })!;
+    }
+}

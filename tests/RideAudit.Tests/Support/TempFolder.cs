@@ -1,0 +1,20 @@
+namespace RideAudit.Tests.Support;
+
+/// <summary>A folder of its own that goes away with the test.</summary>
+internal sealed class TempFolder : IDisposable
+{
+    public string Path { get; } = Directory.CreateTempSubdirectory("rideaudit-test-").FullName;
+
+    public string At(string relative) => System.IO.Path.Combine(Path, relative);
+
+    public TempFolder Write(string relative, byte[] bytes)
+    {
+        Directory.CreateDirectory(System.IO.Path.GetDirectoryName(At(relative))!);
+        File.WriteAllBytes(At(relative), bytes);
+        return this;
+    }
+
+    public TempFolder Write(string relative, string text) => Write(relative, System.Text.Encoding.UTF8.GetBytes(text));
+
+    public void Dispose() => Directory.Delete(Path, recursive: true);
+}
