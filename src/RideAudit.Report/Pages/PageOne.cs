@@ -11,7 +11,6 @@ namespace RideAudit.Report.Pages;
 internal sealed class PageOne
 {
     private const float DeepestChart = 250;
-    private const float PageNumberBaseline = 3;
     private const float UnderHead = 9;
     private const float UnderNote = 12;
     private const float LeastNote = 110;
@@ -45,7 +44,7 @@ internal sealed class PageOne
         foreach (Placed item in placed)
             item.Block.Draw(ink, sheet.Left, item.Y);
         footer.Draw(ink, sheet.Left, sheet.Bottom - footer.Height);
-        ink.Text($"1 of {Say.Number(pageCount)}", Styles.Tiny, sheet.Right, sheet.Bottom - PageNumberBaseline, Align.End);
+        ink.Text($"1 of {Say.Number(pageCount)}", Styles.Tiny, sheet.Right, sheet.Bottom - Styles.PageNumberBaseline, Align.End);
     }
 
     private static float Depth(Block[] blocks) => blocks.Sum(block => block.Height);

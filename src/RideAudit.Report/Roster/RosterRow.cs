@@ -11,7 +11,7 @@ namespace RideAudit.Report.Roster;
 /// <summary>One rider: the need, the label, the week's figures, and why in a line beneath.</summary>
 internal sealed class RosterRow : Block
 {
-    private const float Air = 4;
+    private const float Air = 3;
     private const float BarDepth = 7;
     private readonly RosterEntry rider;
     private readonly RosterColumns columns;
@@ -34,6 +34,9 @@ internal sealed class RosterRow : Block
         string text = RosterWords.Counts(rider);
         counts = text.Length == 0 ? [] : LineBreaker.Break(fonts, [new Span(text, Styles.Tiny)], RosterColumns.NeedWidth);
     }
+
+    /// <summary>The lines of the label and the review's file.</summary>
+    public IReadOnlyList<TextLine> Label => label;
 
     /// <inheritdoc/>
     public override float Height
@@ -67,7 +70,7 @@ internal sealed class RosterRow : Block
         if (rider.ReviewFile is null)
             yield break;
         yield return new Span("  ", Styles.Small);
-        yield return new Span(rider.ReviewFile, Styles.Small with { Colour = Palette.High }) { Address = target };
+        yield return new Span(rider.ReviewFile.Replace(' ', '\u00A0'), Styles.Small with { Colour = Palette.High }) { Address = target };
     }
 
     private static IEnumerable<Span> Why(RosterEntry rider)
