@@ -10,7 +10,7 @@ namespace RideAudit.Report.Roster;
 /// <summary>A roster set on pages, ready to draw in any order.</summary>
 internal sealed class RosterPages : IPages
 {
-    private const float GroupGap = 9;
+    private const float GroupGap = 6;
     private const float OverFooter = 8;
     private readonly RosterDocument roster;
     private readonly CautionFooter footer;
