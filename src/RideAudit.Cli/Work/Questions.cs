@@ -14,11 +14,9 @@ internal sealed class Questions(Shell shell)
     {
         while (true)
         {
-            shell.Cancel.ThrowIfCancellationRequested();
             shell.Error.Write(question + ": ");
             shell.Error.Flush();
-            var line = shell.In.ReadLine();
-            shell.Cancel.ThrowIfCancellationRequested();
+            var line = ReadLine();
             if (string.IsNullOrWhiteSpace(line))
                 return empty;
             var (value, wrong) = read(line.Trim());
@@ -26,5 +24,13 @@ internal sealed class Questions(Shell shell)
                 return value;
             shell.Error.Write($"  {wrong}\n");
         }
+    }
+
+    // Reading a line cannot be interrupted, so it is left behind when Ctrl-C comes first.
+    private string? ReadLine()
+    {
+        var line = Task.Run(shell.In.ReadLine, CancellationToken.None);
+        line.Wait(shell.Cancel);
+        return line.Result;
     }
 }

@@ -8,7 +8,4 @@ internal static class RosterFiles
 
     /// <summary>The overview as CSV.</summary>
     public const string Csv = "overview.csv";
-
-    /// <summary>The overview as PDF.</summary>
-    public const string Pdf = "overview.pdf";
 }

@@ -21,7 +21,7 @@ internal sealed class MethodSection(ReviewDocument review, FontSet fonts, float 
             yield return new TextBlock(fonts, [new Span(term + "  ", Styles.SmallStrong), new Span(meaning, Styles.SmallInk)], width) { SpaceBefore = 3 };
         yield return new TextBlock(fonts, "Cautions", Styles.Heading, width) { SpaceBefore = 12, KeepWithNext = true, Outline = "Cautions" };
         foreach (string caution in review.Summary.Cautions)
-            yield return new TextBlock(fonts, caution, Styles.Body, width) { SpaceBefore = 2 };
+            yield return new TextBlock(fonts, caution, Styles.Body, width) { SpaceBefore = 2, KeepWithNext = true };
         yield return new TextBlock(fonts, Origin(), Styles.Small, width) { SpaceBefore = 8 };
     }
 

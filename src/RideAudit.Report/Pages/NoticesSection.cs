@@ -47,7 +47,7 @@ internal sealed class NoticesSection(ReviewDocument review, FontSet fonts, float
     private RowBlock Row(NoticeEntry notice, Column[] columns, RowBlock heads)
     {
         TextStyle problem = notice.Unusable ? Styles.SmallStrong : Styles.SmallInk;
-        string kept = notice.Kept is { } some ? $" Kept: {some}." : "";
+        string kept = notice.Kept is { } some && !notice.Sentence.Contains(some, StringComparison.OrdinalIgnoreCase) ? $" Kept: {some}." : "";
         Span[] texts =
         [
             new(notice.File ?? "whole folder", Styles.SmallInk), new(notice.Problem, problem), new(notice.Sentence + kept, Styles.SmallInk),

@@ -83,7 +83,7 @@ internal sealed class RideStrip : Block
         if (!ride.BestPowers.IsEmpty)
             parts.Add("Best: " + string.Join(", ", ride.BestPowers.Select(best => $"{Say.Window(best.Seconds)} {Say.Unit(best.MeanPowerW, 0, "W")}")) + ".");
         if (!ride.Stretches.IsEmpty)
-            parts.Add("Sustained: " + string.Join(", ", ride.Stretches.Select(Stretch)) + ".");
+            parts.Add(Sustained(ride.Stretches));
         if (ride.MeanHeartRateBpm is { } heart)
             parts.Add($"Mean heart rate {Say.Unit(heart, 0, "bpm")}.");
         if (ride.Partial)
@@ -96,6 +96,10 @@ internal sealed class RideStrip : Block
         yield return new Span(string.Join(' ', parts), Styles.Small);
     }
 
+    private static string Sustained(ImmutableArray<StretchEntry> stretches) => string.Join(' ', stretches
+        .GroupBy(stretch => stretch.SharePercent).OrderByDescending(group => group.Key)
+        .Select(group => $"At or above {Say.Number(group.Key)}\u00A0%: {string.Join(", ", group.Select(Stretch))}."));
+
     private static string Stretch(StretchEntry stretch) =>
-        $"{Say.Clock(stretch.EndSecond - stretch.StartSecond)} at or above {Say.Number(stretch.SharePercent)} % from {Say.Clock(stretch.StartSecond)} ({Say.Unit(stretch.MeanPowerW, 0, "W")})";
+        $"{Say.Clock(stretch.EndSecond - stretch.StartSecond)} from {Say.Clock(stretch.StartSecond)} ({Say.Unit(stretch.MeanPowerW, 0, "W")})";
 }

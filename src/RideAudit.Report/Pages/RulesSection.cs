@@ -52,7 +52,7 @@ internal sealed class RulesSection(ReviewDocument review, FontSet fonts, float w
 
     private IEnumerable<Block> Lines(Finding finding)
     {
-        if (finding.Reason is { } reason)
+        if (finding.Reason is { } reason && !finding.Sentence.Contains(reason, StringComparison.OrdinalIgnoreCase))
             yield return Line([new Span("Not judged: ", Styles.SmallStrong), new Span(reason, Styles.SmallInk)], true);
         foreach (Occurrence occurrence in finding.Occurrences.Where(occurrence => !IsBlank(occurrence)))
             yield return Line(Of(occurrence), true);

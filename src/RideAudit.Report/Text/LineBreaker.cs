@@ -1,11 +1,12 @@
 using System.Globalization;
 using System.Text;
+using System.Text.RegularExpressions;
 using RideAudit.Report.Fonts;
 
 namespace RideAudit.Report.Text;
 
 /// <summary>Breaks text into lines of a width: at spaces, between ideographs, and inside a word only when the word alone is too long.</summary>
-internal static class LineBreaker
+internal static partial class LineBreaker
 {
     private const int BalanceSteps = 7;
 
@@ -84,7 +85,7 @@ internal static class LineBreaker
 
     private static IEnumerable<Span> Words(FontSet fonts, Span span, float width)
     {
-        foreach (string word in Pieces(Shaper.Printable(fonts, span.Text, span.Style.Weight)))
+        foreach (string word in Pieces(Shaper.Printable(fonts, FigureAndUnit().Replace(span.Text, "\u00A0"), span.Style.Weight)))
         {
             if (Shaper.Measure(fonts, word.TrimEnd(' '), span.Style) <= width)
             {
@@ -139,7 +140,10 @@ internal static class LineBreaker
         yield return part;
     }
 
+    [GeneratedRegex(@"(?<=\d) (?=(%|h|min|s|W|kJ|bpm|km|points?)(\W|$))")]
+    private static partial Regex FigureAndUnit();
+
     private static bool IsIdeograph(string element) => element.Length > 0 && element[0] is >= '\u2E80' and <= '\u9FFF' or >= '\uF900' and <= '\uFAFF';
 
-    private static bool IsClosing(string element) => element is "。" or "、" or "」" or "）" or "." or "," or ")" or ":" or ";";
+    private static bool IsClosing(string element) => element is "·" or "。" or "、" or "」" or "）" or "." or "," or ")" or ":" or ";";
 }

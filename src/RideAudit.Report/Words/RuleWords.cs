@@ -35,14 +35,16 @@ internal static class RuleWords
         string[] parts = number.Name.Split('_');
         if (number.Value is not { } value)
             return $"{Join(parts)} {Say.Missing}";
-        if (parts[^1] is "share" || parts[0] is "share")
-            return $"{Join(parts)} {Say.Percent(value)}";
+        if (parts.Any(IsFraction))
+            return $"{Join(parts)} {Say.Percent(value, Math.Abs((value * 100) - Math.Round(value * 100)) < 0.001 ? 0 : 1)}";
         if (Unit(parts[^1]) is { } last)
             return $"{Join(parts[..^1])} {Quantity(value, last)}".TrimStart();
         if (Unit(parts[0]) is { } first)
             return $"{Quantity(value, first)} {Join(parts[1..])}".TrimEnd();
         return $"{Join(parts)} {Plain(value)}";
     }
+
+    private static bool IsFraction(string part) => part is "share" or "margin" or "tolerance";
 
     private static string Join(string[] parts) => string.Join(' ', parts);
 

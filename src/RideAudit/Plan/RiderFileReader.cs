@@ -106,7 +106,7 @@ public static class RiderFileReader
         foreach (var (entry, at) in thresholds)
         {
             if (entry.HeartRateBpm is { } bpm && (bpm <= rest || bpm > highest))
-                at.AddAt(at.PlaceOf("heart_rate_bpm"), "a threshold heart rate outside the rider's range", "above rest_bpm and at most max_bpm");
+                at.AddAt(at.PlaceOf("heart_rate_bpm"), "a threshold heart rate outside the rider’s range", "above rest_bpm and at most max_bpm");
         }
         return (rest, highest);
     }
@@ -139,7 +139,7 @@ public static class RiderFileReader
             return columns.ToImmutable();
         foreach (var channel in CsvChannels)
         {
-            if (section.Text(channel, "the column's header as the CSV file spells it") is { } header)
+            if (section.Text(channel, "the column’s header as the CSV file spells it") is { } header)
                 columns[channel] = header;
         }
         section.RejectUnknown();

@@ -24,7 +24,7 @@ public static class RiderFileTemplate
         Line(text, "# The rider that a review is for. Lines that begin with # are not read.");
         Line(text, "");
         Line(text, $"label = {Quoted(string.IsNullOrWhiteSpace(answers.Label) ? "Rider" : answers.Label)}", "printed on the review; no other personal detail is needed");
-        Key(text, "time_zone", answers.TimeZone is { } zone ? Quoted(zone) : null, Quoted("Europe/Lisbon"), "an IANA time zone; without it, the machine's");
+        Key(text, "time_zone", answers.TimeZone is { } zone ? Quoted(zone) : null, Quoted("Europe/Lisbon"), "an IANA time zone; without it, the machine’s");
         Line(text, $"sex = {Quoted(Lower(answers.Sex))}", "female, male or unset; only used for heart-rate load");
         Key(text, "mass_kg", answers.MassKg, "68.0", "body mass");
         Line(text, $"experience = {Quoted(Lower(answers.Experience))}", "new (under six months of regular riding), regular or racing");
@@ -35,7 +35,7 @@ public static class RiderFileTemplate
         var known = answers.ThresholdPowerW is not null || answers.ThresholdHeartRateBpm is not null;
         var mark = known ? "" : "# ";
         Line(text, "");
-        Line(text, "# Thresholds by date, earliest first: the latest on or before a ride's date counts. Add a block after each test.");
+        Line(text, "# Thresholds by date, earliest first: the latest on or before a ride’s date counts. Add a block after each test.");
         Line(text, $"{mark}[[threshold]]");
         Line(text, $"{mark}from = {answers.ThresholdFrom.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture)}");
         Key(text, "power_w", answers.ThresholdPowerW, "250", "threshold power (FTP): about what an all-out hour would hold");

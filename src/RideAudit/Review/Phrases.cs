@@ -15,13 +15,16 @@ internal static class Phrases
     public static string Decimal(double value, int decimals) =>
         value.To(decimals).ToString("F" + decimals.ToString(CultureInfo.InvariantCulture), CultureInfo.InvariantCulture);
 
-    /// <summary>A length to the minute: 45 min, 2 h, 2 h 30.</summary>
+    /// <summary>A length to the minute: 45 min, 2 h, 2 h 30 min.</summary>
     public static string Length(double seconds)
     {
         var minutes = (seconds / 60).Whole();
-        return minutes < 60
-            ? string.Create(CultureInfo.InvariantCulture, $"{minutes} min")
-            : string.Create(CultureInfo.InvariantCulture, $"{minutes / 60} h {minutes % 60:00}");
+        return (minutes / 60, minutes % 60) switch
+        {
+            (0, var m) => string.Create(CultureInfo.InvariantCulture, $"{m} min"),
+            (var h, 0) => string.Create(CultureInfo.InvariantCulture, $"{h} h"),
+            var (h, m) => string.Create(CultureInfo.InvariantCulture, $"{h} h {m} min"),
+        };
     }
 
     public static string Day(LocalDate date) => date.DayOfWeek.ToString();

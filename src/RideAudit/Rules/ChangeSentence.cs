@@ -27,16 +27,16 @@ internal static class ChangeSentence
     {
         var (a, b) = changes[0].From <= changes[1].From ? (changes[0], changes[1]) : (changes[1], changes[0]);
         return IsAlone(a, week) && IsAlone(b, week)
-            ? $"{Say.Day(a.From)}'s and {Say.Day(b.From)}'s rides swapped"
+            ? $"{Say.Day(a.From)}’s and {Say.Day(b.From)}’s rides swapped"
             : $"{Ride(a, week)} and {Ride(b, week)} swapped";
     }
 
     private static string Ride(RideChange change, WeekFacts week)
     {
         if (IsAlone(change, week))
-            return $"{Say.Day(change.From)}'s ride";
+            return $"{Say.Day(change.From)}’s ride";
         var ride = DayOf(change.From, week).Rides.First(r => r.File == change.Ride);
-        return $"{Say.Day(change.From)}'s {ride.StartsAt.TimeOfDay.ToString("HH:mm", System.Globalization.CultureInfo.InvariantCulture)} ride";
+        return $"{Say.Day(change.From)}’s {ride.StartsAt.TimeOfDay.ToString("HH:mm", System.Globalization.CultureInfo.InvariantCulture)} ride";
     }
 
     private static bool IsAlone(RideChange change, WeekFacts week) => DayOf(change.From, week).Rides.Length == 1;

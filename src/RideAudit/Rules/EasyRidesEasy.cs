@@ -50,7 +50,7 @@ internal sealed class EasyRidesEasy : Rule
         var worst = found[0];
         var others = found.Count > 1 ? $" {Say.Capital(Say.Count(found.Count - 1, "other easy ride"))} went above easy too." : "";
         return Account.Of(
-            $"{Say.Day(worst.Date)}'s easy ride spent {Say.Percent(worst.Bands.AboveLowShare ?? 0)} of its time above easy.{others}",
+            $"{Say.Day(worst.Date)}’s easy ride spent {Say.Percent(worst.Bands.AboveLowShare ?? 0)} of its time above easy.{others}",
             $"No more than {Say.Time(week.Limits.EasyWatchShare * worst.Bands.Total)} of it above easy.",
             [.. found.OrderBy(r => r.StartsAt.ToInstant()).Select(r => Describe(r, week.Limits))]);
     }

@@ -47,11 +47,11 @@ internal sealed class LongRide : Rule
         var asked = week.Limits.LongRideHours * 3600;
         var rides = week.Week.Rides.OrderByDescending(r => r.DurationSeconds).ToList();
         if (rides.FirstOrDefault(r => r.Kind == RideKind.Long) is { } done)
-            return Account.Of($"{Say.Day(done.Date)}'s ride of {Say.Time(done.DurationSeconds)} was the long ride; the plan asks for {Say.Time(asked)}.");
+            return Account.Of($"{Say.Day(done.Date)}’s ride of {Say.Time(done.DurationSeconds)} was the long ride; the plan asks for {Say.Time(asked)}.");
         var longest = rides[0];
         var longEnough = longest.DurationSeconds >= asked;
         var sentence = longEnough
-            ? $"{Say.Day(longest.Date)}'s ride of {Say.Time(longest.DurationSeconds)} was long enough, but {NotEasy(longest)}."
+            ? $"{Say.Day(longest.Date)}’s ride of {Say.Time(longest.DurationSeconds)} was long enough, but {NotEasy(longest)}."
             : $"The longest ride was {Say.Time(longest.DurationSeconds)} on {Say.Day(longest.Date)}; the plan asks for {Say.Time(asked)}.";
         var kept = longEnough
             ? "The same ride with less hard riding in it."

@@ -58,7 +58,7 @@ internal sealed class LongestRideJump : Rule
             return Account.Of($"No ride was far longer than the longest of the {days} days before it.");
         var (longest, before) = jumps.MaxBy(j => j.Ride.DurationSeconds);
         return Account.Of(
-            $"{Say.Day(longest.Date)}'s ride of {Say.Time(longest.DurationSeconds)} was {Say.Decimal(longest.DurationSeconds / before, 2)} times "
+            $"{Say.Day(longest.Date)}’s ride of {Say.Time(longest.DurationSeconds)} was {Say.Decimal(longest.DurationSeconds / before, 2)} times "
             + $"the longest of the {days} days before ({Say.Time(before)}). The study behind this is of runners: a caution, not a finding about cyclists.",
             $"A ride of at most {Say.Time(week.Limits.JumpRatio * before)}.",
             [.. jumps.Select(j => Describe(j.Ride, j.Before))]);

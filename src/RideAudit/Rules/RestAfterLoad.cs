@@ -26,7 +26,7 @@ internal sealed class RestAfterLoad : Rule
     protected override bool UnratedMatters => true;
 
     public override string Ask(PlanInForce plan) =>
-        $"After two days that hold {Say.Points(plan.Limits.HeavyPairStress)} and {Say.Percent(plan.Limits.HeavyPairWeekShare)} of a usual week's stress, "
+        $"After two days that hold {Say.Points(plan.Limits.HeavyPairStress)} and {Say.Percent(plan.Limits.HeavyPairWeekShare)} of a usual week’s stress, "
         + "one of the next two days is rest or recovery.";
 
     protected override Call Look(JudgedWeek week)

@@ -16,8 +16,10 @@ public class ChangeSearchBenchmarks
     private static readonly LocalDate Monday = new(2026, 5, 4);
 
     private WeekUnderReview stubborn = null!;
+    private WeekUnderReview unrated = null!;
     private WeekUnderReview helped = null!;
     private ImmutableArray<Finding> stubbornFindings;
+    private ImmutableArray<Finding> unratedFindings;
     private ImmutableArray<Finding> helpedFindings;
 
     [GlobalSetup]
@@ -26,13 +28,17 @@ public class ChangeSearchBenchmarks
         var rider = new Rider { Plan = new TrainingPlan { WeeklyHours = 5 } };
         var plan = PlanInForce.For(rider, []);
         stubborn = Review(plan, [.. Enumerable.Range(0, 7).Select(day => Ride(Monday.PlusDays(day), RideKind.Endurance, 80, 3 * day))]);
+        unrated = Review(plan, [.. stubborn.Week.Rides.Select((r, i) => i == 3 ? r with { Kind = RideKind.Unrated, Bands = default } : r)]);
         helped = Review(plan,
         [
             Ride(Monday.PlusDays(1), RideKind.High, 60, 18), Ride(Monday.PlusDays(2), RideKind.High, 60, 18), Ride(Monday.PlusDays(5), RideKind.Long, 120, 9),
         ]);
         stubbornFindings = RuleBook.Judge(stubborn);
+        unratedFindings = RuleBook.Judge(unrated);
         helpedFindings = RuleBook.Judge(helped);
-        if (ChangeSearch.Find(stubborn, stubbornFindings) is not { Changes.IsEmpty: true } || ChangeSearch.Find(helped, helpedFindings) is not { Changes.Length: 1 })
+        if (ChangeSearch.Find(stubborn, stubbornFindings) is not { Changes.IsEmpty: true }
+            || ChangeSearch.Find(unrated, unratedFindings) is not { Changes.IsEmpty: true }
+            || ChangeSearch.Find(helped, helpedFindings) is not { Changes.Length: 1 })
             throw new InvalidOperationException("The weeks are not what they are meant to be.");
     }
 
@@ -41,6 +47,9 @@ public class ChangeSearchBenchmarks
 
     [Benchmark]
     public SmallestChange? Search_seven_rides_through_every_class() => ChangeSearch.Find(stubborn, stubbornFindings);
+
+    [Benchmark]
+    public SmallestChange? Search_seven_rides_one_of_them_unrated() => ChangeSearch.Find(unrated, unratedFindings);
 
     [Benchmark]
     public SmallestChange? Search_until_one_move_helps() => ChangeSearch.Find(helped, helpedFindings);

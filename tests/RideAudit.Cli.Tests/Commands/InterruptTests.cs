@@ -44,8 +44,26 @@ public class InterruptTests
         Assert.Equal(130, process.ExitCode);
     }
 
+    [Theory]
+    [InlineData("review rides")]
+    [InlineData("rides rides")]
+    [InlineData("roster .")]
+    [InlineData("next rides --ics x.ics")]
+    public void Ctrl_C_while_reading_ends_with_130_and_leaves_no_file(string line)
+    {
+        using var folder = new TempFolder();
+        Demo.CopyTo(folder, from: "2026-06-20");
+        using var shell = new TestShell(folder: folder.Path, cancel: new CancellationToken(canceled: true));
+        Assert.Equal(130, shell.Run(line.Split(' ')));
+        Assert.Equal("", shell.Out);
+        Assert.DoesNotContain(Directory.EnumerateFiles(folder.Path, "*", SearchOption.AllDirectories), f => !f.StartsWith(folder.At("rides"), StringComparison.Ordinal));
+    }
+
+    // A program that never says the words must not hold the tests up for ever.
     private static void WaitFor(Process process, string words)
     {
+        using var patience = new CancellationTokenSource(TimeSpan.FromMinutes(5));
+        using var end = patience.Token.Register(process.Kill);
         while (process.StandardError.ReadLine() is { } line)
             if (line.Contains(words, StringComparison.Ordinal))
                 return;

@@ -38,6 +38,17 @@ public class NewRiderTests
     }
 
     [Fact]
+    public void On_a_real_terminal_the_questions_are_asked_and_answered()
+    {
+        if (!File.Exists("/usr/bin/script"))
+            return;
+        using var folder = new TempFolder();
+        var ended = Bash.Run(folder.Path, "printf 'D\\n270\\n9\\nracing\\nmon wed sat\\n' | script -qec 'rideaudit new-rider rider.toml' /dev/null");
+        Assert.Contains("5. Days you can ride", ended.Out, StringComparison.Ordinal);
+        Assert.Equal(("D", 270.0), (Read(folder).Label, Read(folder).Thresholds.Single().Power!.Value.Value));
+    }
+
+    [Fact]
     public void Empty_answers_leave_a_file_that_works()
     {
         using var folder = new TempFolder();

@@ -8,7 +8,7 @@ namespace RideAudit.Report.Tests.Pictures;
 public readonly record struct Difference(double MeanLevels, double ChangedShare)
 {
     /// <summary>The tolerance: anti-aliasing may differ between processors, nothing else may.</summary>
-    public bool IsSmall => MeanLevels <= 0.35 && ChangedShare <= 0.0015;
+    public bool IsSmall => MeanLevels <= 0.1 && ChangedShare <= 0.0003;
 
     public static Difference Between(SKBitmap one, SKBitmap other)
     {

@@ -30,6 +30,17 @@ public sealed class LineBreakerTests
         Assert.Equal(Shaper.Measure(Fonts, "ridden", Styles.Body), lines[0].Width, 2);
     }
 
+    [Theory]
+    [InlineData("grew by 10 %.")]
+    [InlineData("one held · another")]
+    public void No_line_starts_with_a_unit_or_a_parting_dot(string text)
+    {
+        int gap = text.IndexOfAny(['%', '·']) - 1;
+        float width = Shaper.Measure(Fonts, text[..gap], Styles.Body) + 1;
+
+        Assert.DoesNotContain(LineBreaker.Break(Fonts, [new Span(text, Styles.Body)], width), line => line.Text[0] is '%' or '·');
+    }
+
     [Fact]
     public void A_balanced_heading_has_lines_of_about_one_length()
     {

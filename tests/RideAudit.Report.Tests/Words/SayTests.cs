@@ -33,6 +33,9 @@ public sealed class SayTests
     [InlineData("longest_ride_seconds", 9000, "longest ride 2 h 30")]
     [InlineData("high_days", 2, "high 2 days")]
     [InlineData("monotony", 1.13, "monotony 1.13")]
+    [InlineData("hours_watch_margin", 0.15, "hours watch margin 15 %")]
+    [InlineData("share_of_plan", 0.595, "share of plan 59.5 %")]
+    [InlineData("days_between", 1, "1 day between")]
     public void A_named_number_reads_in_words(string name, double value, string text) =>
         Assert.Equal(text, RuleWords.Number(new NamedNumber(name, value)).Replace('\u00A0', ' '));
 

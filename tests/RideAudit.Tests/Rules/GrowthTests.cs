@@ -71,6 +71,12 @@ public class GrowthTests
         Assert.Equal(Verdict.Kept, Jump(rides));
     }
 
+    [Theory]
+    [InlineData(-28, Verdict.Kept)]
+    [InlineData(-29, Verdict.Watch)]
+    public void The_30_days_end_on_the_day_before_the_ride(int longRide, Verdict verdict) =>
+        Assert.Equal(verdict, Jump([Ride(-60, 1), Ride(longRide, 3), Ride(-10, 2), Ride(2, 3)]));
+
     [Fact]
     public void A_month_without_rides_leaves_nothing_to_compare_with() =>
         Assert.Equal(Verdict.NotJudged, Jump([Ride(-60, 2), Ride(2, 3)]));

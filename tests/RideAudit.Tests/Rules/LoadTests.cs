@@ -82,6 +82,16 @@ public class LoadTests
     }
 
     [Fact]
+    public void A_pair_that_ends_on_the_fifth_day_counts_and_one_that_ends_later_does_not()
+    {
+        var fifth = Before().Concat([Stress(3, 90), Stress(4, 90), Stress(5, 30), Stress(6, 30)]);
+        var sixth = Before().Concat([Stress(4, 30), Stress(5, 90), Stress(6, 90)]);
+
+        Assert.Equal([3, 4, 5, 6], Sample.Judge("rest-after-load", Sample.Review(fifth, Sample.Plan())).Occurrences[0].Dates.Select(d => Period.DaysBetween(Monday, d)));
+        Assert.Equal(Verdict.Kept, Sample.Judge("rest-after-load", Sample.Review(sixth, Sample.Plan())).Verdict);
+    }
+
+    [Fact]
     public void A_heavy_pair_without_rest_needs_four_weeks_of_history()
     {
         var rides = new[] { Stress(-8, 60), Stress(1, 90), Stress(2, 90), Stress(3, 50), Stress(4, 50) };

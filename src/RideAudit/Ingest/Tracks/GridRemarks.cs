@@ -12,7 +12,7 @@ internal static class GridRemarks
         if (track.ImplausibleHeartRates > 0)
             remarks.Add($"{track.ImplausibleHeartRates} heart-rate {(track.ImplausibleHeartRates == 1 ? "value" : "values")} outside 30 to 230 bpm left out.");
         if (track.StoredTimerRefused)
-            remarks.Add("The file's own timer time contradicts its records: the records' time is used.");
+            remarks.Add("The file’s own timer time contradicts its records: the records' time is used.");
         return remarks.ToImmutable();
     }
 }

@@ -1,0 +1,80 @@
+using System.Text.Json;
+using RideAudit.Cli.Tests.Support;
+
+namespace RideAudit.Cli.Tests.Commands;
+
+public class RosterTests
+{
+    [Fact]
+    public void A_rider_whose_files_or_rider_file_are_broken_never_stops_the_rest()
+    {
+        using var folder = Riders();
+        folder.Write("riders/bad file/one.fit", "not a ride");
+        folder.Write("riders/bad rider/rider.toml", "experience = 7\n");
+        var ended = RealProgram.Run(folder.Path, "roster", "riders", "--as-of", Demo.AsOf, "--out", "out");
+        Assert.Equal((0, ""), (ended.Code, ended.Error));
+        Assert.Equal(
+            ["out/a-review-2026-06-15.pdf", "out/b-review-2026-06-15.pdf", "out/overview.csv", "out/overview.json"],
+            folder.Names().Where(n => n.StartsWith("out/", StringComparison.Ordinal)));
+        using var json = JsonDocument.Parse(File.ReadAllText(folder.At("out/overview.json")));
+        Assert.Equal("rideaudit-roster/1", json.RootElement.GetProperty("schema").GetString());
+        var riders = json.RootElement.GetProperty("riders").EnumerateArray().ToList();
+        Assert.Equal(["a", "b", "bad file", "bad rider"], riders.Select(r => r.GetProperty("folder").GetString()));
+        Assert.Equal(["broken", "broken", "no review", "no review"], riders.Select(r => r.GetProperty("need").GetString()));
+        Assert.Contains("one.fit", riders[2].GetProperty("why").GetString(), StringComparison.Ordinal);
+        Assert.Contains("rider.toml:1:", riders[3].GetProperty("why").GetString(), StringComparison.Ordinal);
+        Assert.All(riders, r => Assert.False(string.IsNullOrWhiteSpace(r.GetProperty("why").GetString())));
+    }
+
+    [Fact]
+    public void The_CSV_says_what_the_JSON_says()
+    {
+        using var folder = Riders();
+        RealProgram.Run(folder.Path, "roster", "riders", "--as-of", Demo.AsOf, "--out", "out", "--quiet");
+        using var json = JsonDocument.Parse(File.ReadAllText(folder.At("out/overview.json")));
+        var rows = File.ReadAllText(folder.At("out/overview.csv")).Split("\r\n");
+        var first = json.RootElement.GetProperty("riders")[0];
+        Assert.Equal(4, rows.Length);
+        Assert.Equal(rows[0].Split(','), first.EnumerateObject().Select(p => p.Name));
+        Assert.StartsWith($"a,Rider A,broken,\"{first.GetProperty("why").GetString()}\",2026-06-15,", rows[1], StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void An_output_folder_inside_the_roster_is_not_a_rider()
+    {
+        using var folder = Riders();
+        Assert.Equal(0, RealProgram.Run(folder.Path, "roster", "riders", "--as-of", Demo.AsOf, "--out", "riders/monday", "--quiet").Code);
+        Assert.Equal(0, RealProgram.Run(folder.Path, "roster", "riders", "--as-of", Demo.AsOf, "--out", "riders/tuesday", "--quiet").Code);
+        using var json = JsonDocument.Parse(File.ReadAllText(folder.At("riders/tuesday/overview.json")));
+        Assert.Equal(2, json.RootElement.GetProperty("riders").GetArrayLength());
+    }
+
+    [Theory]
+    [InlineData("--fail-on broken", 1)]
+    [InlineData("--strict", 4)]
+    [InlineData("", 0)]
+    public void Exit_codes_are_those_of_a_review(string options, int code)
+    {
+        using var folder = Riders();
+        folder.Write("riders/c/rides.txt", "none");
+        var ended = RealProgram.Run(folder.Path, ["roster", "riders", "--as-of", Demo.AsOf, "--quiet", .. options.Split(' ', StringSplitOptions.RemoveEmptyEntries)]);
+        Assert.Equal((code, ""), (ended.Code, ended.Out));
+        Assert.True(Directory.Exists(folder.At($"roster-{Demo.AsOf}")));
+    }
+
+    [Fact]
+    public void Three_when_no_rider_can_be_reviewed()
+    {
+        using var folder = new TempFolder();
+        folder.Write("riders/a/one.fit", "not a ride");
+        Assert.Equal(3, RealProgram.Run(folder.Path, "roster", "riders").Code);
+    }
+
+    private static TempFolder Riders()
+    {
+        var folder = new TempFolder();
+        Demo.CopyTo(folder, "riders/b");
+        Demo.CopyTo(folder, "riders/a");
+        return folder;
+    }
+}
