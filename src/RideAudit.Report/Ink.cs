@@ -136,6 +136,12 @@ internal sealed class Ink(SKCanvas canvas, FontSet fonts, GlyphLedger? ledger = 
         using SKData? _ = Canvas.DrawLinkDestinationAnnotation(area, target);
     }
 
+    /// <summary>A link out of the document.</summary>
+    public void LinkOut(SKRect area, string address)
+    {
+        using SKData? _ = Canvas.DrawUrlAnnotation(area, address);
+    }
+
     /// <summary>Names a place.</summary>
     public void Anchor(float x, float y, string name)
     {

@@ -27,7 +27,7 @@ internal sealed class RosterCommand : ICommandSource
         var strict = new Option<bool>("--strict") { Description = "Exit with 4 when some files or riders could not be used." };
         var failOn = CommonOptions.FailOn();
         var quiet = CommonOptions.Quiet();
-        var command = new Command("roster", "Review every sub-folder of FOLDER, and write one overview ordered by who needs the coach first (CSV, JSON).");
+        var command = new Command("roster", "Review every sub-folder of FOLDER, and write one overview ordered by who needs the coach first (PDF, CSV, JSON).");
         command.Arguments.Add(folder);
         foreach (var option in new Option[] { output, asOf, week, paper, strict, failOn, quiet })
             command.Options.Add(option);

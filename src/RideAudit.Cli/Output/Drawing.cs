@@ -3,7 +3,7 @@ using RideAudit.Review;
 
 namespace RideAudit.Cli.Output;
 
-/// <summary>The review as a PDF and as a picture.</summary>
+/// <summary>The review as a PDF and as a picture, and the roster's overview.</summary>
 internal static class Drawing
 {
     private static readonly Lock OneAtATime = new();
@@ -13,6 +13,9 @@ internal static class Drawing
 
     /// <summary>Page one.</summary>
     public static void WritePng(Stream stream, ReviewDocument document, PageOptions options) => Into(stream, buffer => ReviewPicture.WritePageOne(document, buffer, options));
+
+    /// <summary>A roster's overview.</summary>
+    public static void WriteRoster(Stream stream, RosterDocument roster, PageOptions options) => Into(stream, buffer => RosterPdf.Write(roster, buffer, options));
 
     private static void Into(Stream stream, Action<Stream> draw)
     {

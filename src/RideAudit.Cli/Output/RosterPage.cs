@@ -19,7 +19,7 @@ internal static class RosterPage
         for (var i = 0; i < roster.Riders.Length; i++)
             Rider(page, roster.Riders[i], Wrap.PadLeft(Say.Number(i + 1), width));
         page.Blank();
-        page.Text($"Wrote {output}{Path.DirectorySeparatorChar}: overview.csv, overview.json and a review of each rider", Tone.Strong);
+        page.Text($"Wrote {output}{Path.DirectorySeparatorChar}: overview.pdf, overview.csv, overview.json and a review of each rider", Tone.Strong);
     }
 
     private static void Rider(Page page, RosterEntry rider, string number)

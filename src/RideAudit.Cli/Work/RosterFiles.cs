@@ -6,6 +6,9 @@ internal static class RosterFiles
     /// <summary>The overview as JSON; a folder that holds one is an earlier roster's output, not a rider.</summary>
     public const string Json = "overview.json";
 
+    /// <summary>The overview as PDF.</summary>
+    public const string Pdf = "overview.pdf";
+
     /// <summary>The overview as CSV.</summary>
     public const string Csv = "overview.csv";
 }

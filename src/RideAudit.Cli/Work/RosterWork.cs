@@ -2,6 +2,7 @@ using System.Text;
 using RideAudit.Cli.Options;
 using RideAudit.Cli.Output;
 using RideAudit.Cli.Terminal;
+using RideAudit.Report;
 using RideAudit.Review;
 
 namespace RideAudit.Cli.Work;
@@ -62,6 +63,7 @@ internal static class RosterWork
 
     private static void WriteOverview(Shell shell, RosterArguments asked, RosterDocument roster, string output)
     {
+        Write(RosterFiles.Pdf, s => Drawing.WriteRoster(s, roster, new PageOptions { Paper = asked.Paper }));
         Write(RosterFiles.Json, s => s.Write(Encoding.UTF8.GetBytes(ReviewJson.Write(roster))));
         Write(RosterFiles.Csv, s =>
         {

@@ -55,9 +55,10 @@ internal sealed class HoursTopic(string title, string caption) : TrendTopic(titl
             if (week.Hours - banded > 0.05)
                 ink.Frame(Area(banded, week.Hours), Palette.Quiet, 0.5f);
             string letter = week.Exception is { Length: > 0 } exception ? exception[..1].ToUpperInvariant() : "";
-            bool last = place == review.History.Length - 1;
-            if (letter.Length > 0 || last)
-                WeekPlot.Label(ink, last ? Say.Number(week.Hours, 1) : letter, plot.At(place, 0).X, plot.At(place, week.Hours).Y - 3);
+            string hours = place == review.History.Length - 1 ? Say.Number(week.Hours, 1) : "";
+            string label = string.Join('\u00A0', new[] { letter, hours }.Where(part => part.Length > 0));
+            if (label.Length > 0)
+                WeekPlot.Label(ink, label, plot.At(place, 0).X, plot.At(place, week.Hours).Y - 3);
         }
     }
 }

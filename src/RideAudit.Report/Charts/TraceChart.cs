@@ -140,8 +140,8 @@ internal sealed class TraceChart(RideEntry ride, RideTrace trace, ImmutableArray
         {
             float x = X(area, second);
             ink.Line(x, y, x, y + 2.5f, Palette.Quiet, 0.5f);
-            Align align = second == 0 ? Align.Start : x > right - 14 ? Align.End : Align.Middle;
-            ink.Text(second == 0 ? "0" : Say.Clock(second), Styles.Tiny, x, y + 9.5f, align);
+            Align align = second == 0 ? Align.Start : x > right - 22 ? Align.End : Align.Middle;
+            ink.Text(second == 0 ? "0" : Say.Length(second), Styles.Tiny, x, y + 9.5f, align);
         }
     }
 

@@ -8,6 +8,14 @@ internal sealed class PageFlow(Sheet sheet)
     private readonly List<Block> waiting = [];
     private float y = float.MaxValue;
 
+    /// <summary>Where the first page's flow begins, pt.</summary>
+    public float FirstTop { get; init; } = sheet.FlowTop;
+
+    /// <summary>Where the first page's flow ends, pt.</summary>
+    public float FirstBottom { get; init; } = sheet.FlowBottom;
+
+    private float Bottom => pages.Count == 1 ? FirstBottom : sheet.FlowBottom;
+
     /// <summary>Adds a block after those added before.</summary>
     public void Add(Block block)
     {
@@ -34,12 +42,12 @@ internal sealed class PageFlow(Sheet sheet)
     {
         if (waiting.Count == 0)
             return;
-        if (pages.Count == 0 || y + Depth(waiting) > sheet.FlowBottom)
+        if (pages.Count == 0 || y + Depth(waiting) > Bottom)
             TurnPage();
         foreach (Block block in waiting)
         {
             bool first = pages[^1].Count == 0;
-            if (!first && y + block.SpaceBefore + block.Height > sheet.FlowBottom)
+            if (!first && y + block.SpaceBefore + block.Height > Bottom)
             {
                 TurnPage();
                 first = true;
@@ -69,7 +77,7 @@ internal sealed class PageFlow(Sheet sheet)
         if (pages.Count > 0 && pages[^1].Count == 0)
             return;
         pages.Add([]);
-        y = sheet.FlowTop;
+        y = pages.Count == 1 ? FirstTop : sheet.FlowTop;
     }
 
     private static float Depth(List<Block> blocks) => blocks.Sum(block => block.SpaceBefore + block.Height);

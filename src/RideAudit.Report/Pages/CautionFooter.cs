@@ -2,7 +2,6 @@ using RideAudit.Report.Flow;
 using RideAudit.Report.Fonts;
 using RideAudit.Report.Look;
 using RideAudit.Report.Text;
-using RideAudit.Review;
 
 namespace RideAudit.Report.Pages;
 
@@ -14,10 +13,10 @@ internal sealed class CautionFooter : Block
     private readonly float width;
     private readonly float numberLine;
 
-    public CautionFooter(SummaryEntry summary, FontSet fonts, float width)
+    public CautionFooter(IEnumerable<string> cautions, FontSet fonts, float width)
     {
         this.width = width;
-        lines = LineBreaker.Break(fonts, [new Span(string.Join(' ', summary.Cautions), Styles.Tiny)], width);
+        lines = LineBreaker.Break(fonts, [new Span(string.Join(' ', cautions), Styles.Tiny)], width);
         numberLine = lines[^1].Width > width - NumberRoom ? Styles.Tiny.Leading : 0;
     }
 

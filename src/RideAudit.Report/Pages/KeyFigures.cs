@@ -61,7 +61,7 @@ internal sealed class KeyFigures(ReviewDocument review, FontSet fonts, float wid
 
     private (string, string, string) Longest()
     {
-        string context = review.Week.LongRideAskedSeconds is { } asked ? $"{Say.Clock(asked)} asked" : "none asked";
-        return (review.Week.LongestRideSeconds > 0 ? Say.Clock(review.Week.LongestRideSeconds) : Say.Missing, "longest ride", context);
+        string context = review.Week.LongRideAskedSeconds is { } asked ? $"{Say.Length(asked)} asked" : "none asked";
+        return (review.Week.LongestRideSeconds > 0 ? Say.Length(review.Week.LongestRideSeconds) : Say.Missing, "longest ride", context);
     }
 }

@@ -6,25 +6,28 @@ using RideAudit.Review;
 
 namespace RideAudit.Report.Pages;
 
-/// <summary>Files that could not be used, repairs, assumptions.</summary>
+/// <summary>The threshold power that everything is measured against; files that could not be used, repairs, assumptions.</summary>
 /// <param name="review">The review.</param>
 /// <param name="fonts">Fonts.</param>
 /// <param name="width">Width, pt.</param>
 internal sealed class NoticesSection(ReviewDocument review, FontSet fonts, float width)
 {
     private const float Gap = 10;
+    private const float ParagraphGap = 7;
 
     /// <summary>The section's blocks.</summary>
     public IEnumerable<Block> Blocks()
     {
         yield return new SectionHead(fonts, "Data and notices", width) { SpaceBefore = 24, KeepWithNext = true, Outline = "Data and notices" };
+        foreach (Block block in new ThresholdLines(review, fonts, width).Blocks())
+            yield return block;
         if (review.Notices.IsEmpty)
         {
-            yield return new TextBlock(fonts, "Every file was read whole; nothing was repaired or assumed.", Styles.Body, width);
+            yield return new TextBlock(fonts, "Every file was read whole; nothing was repaired or assumed.", Styles.Body, width) { SpaceBefore = ParagraphGap };
             yield break;
         }
 
-        yield return new TextBlock(fonts, Lead(), Styles.Quiet, width) { KeepWithNext = true };
+        yield return new TextBlock(fonts, Lead(), Styles.Quiet, width) { SpaceBefore = ParagraphGap, KeepWithNext = true };
         float file = width * 0.27f, problem = width * 0.14f;
         Column[] columns =
         [

@@ -23,7 +23,7 @@ internal sealed class PageOne
     {
         this.sheet = sheet;
         float width = sheet.ContentWidth;
-        footer = new CautionFooter(review.Summary, fonts, width);
+        footer = new CautionFooter(review.Summary.Cautions, fonts, width);
         Block[] over = [new PageHead(review, fonts, width), new VerdictBlock(review.Summary, fonts, width)];
         Block? note = WholeNote(review, options, fonts, width);
         float noteLeast = note is null ? 0 : UnderNote + (note is NoteBlock whole ? Math.Min(LeastNote, whole.Height) : note.Height);

@@ -67,7 +67,7 @@ internal sealed class RideStrip : Block
 
     private static string Measures(RideEntry ride)
     {
-        string text = $"  {Say.Clock(ride.DurationSeconds)}";
+        string text = $"  {Say.Length(ride.DurationSeconds)}";
         if (ride.DistanceKm is { } distance)
             text += $" · {Say.Unit(distance, 1, "km")}";
         if (ride.Stress is { } stress)
@@ -101,5 +101,5 @@ internal sealed class RideStrip : Block
         .Select(group => $"At or above {Say.Number(group.Key)}\u00A0%: {string.Join(", ", group.Select(Stretch))}."));
 
     private static string Stretch(StretchEntry stretch) =>
-        $"{Say.Clock(stretch.EndSecond - stretch.StartSecond)} from {Say.Clock(stretch.StartSecond)} ({Say.Unit(stretch.MeanPowerW, 0, "W")})";
+        $"{Say.Length(stretch.EndSecond - stretch.StartSecond)} from {Say.Length(stretch.StartSecond)} ({Say.Unit(stretch.MeanPowerW, 0, "W")})";
 }

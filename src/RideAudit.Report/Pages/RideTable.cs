@@ -7,7 +7,7 @@ using RideAudit.Review;
 
 namespace RideAudit.Report.Pages;
 
-/// <summary>One row a ride.</summary>
+/// <summary>One row a ride, never a single one apart from the rest.</summary>
 /// <param name="review">The review.</param>
 /// <param name="fonts">Fonts.</param>
 /// <param name="width">Width, pt.</param>
@@ -21,7 +21,11 @@ internal sealed class RideTable(ReviewDocument review, FontSet fonts, float widt
         yield return new GapBlock(6) { KeepWithNext = true };
         yield return heads;
         for (int i = 0; i < review.Rides.Length; i++)
-            yield return new RowBlock(fonts, columns, Row(review.Rides[i], i), width) { RunningHead = heads };
+        {
+            bool atAnEnd = i == 0 || i == review.Rides.Length - 2;
+            yield return new RowBlock(fonts, columns, Row(review.Rides[i], i), width) { RunningHead = heads, KeepWithNext = atAnEnd && review.Rides.Length > 1 };
+        }
+
         yield return new HairlineBlock(width, 2);
     }
 
@@ -43,7 +47,7 @@ internal sealed class RideTable(ReviewDocument review, FontSet fonts, float widt
         string Share(int band) => total == 0 ? Say.Missing : Say.Percent((double)Bands.Seconds(ride.BandSeconds, band) / total);
         string[] texts =
         [
-            $"{Say.ShortDay(ride.StartsAt.Date)} {Say.Time(ride.StartsAt.TimeOfDay)}", ride.Kind ?? "short", Say.Clock(ride.DurationSeconds),
+            $"{Say.ShortDay(ride.StartsAt.Date)} {Say.Time(ride.StartsAt.TimeOfDay)}", ride.Kind ?? "short", Say.Length(ride.DurationSeconds),
             Say.Number(ride.NormalisedPowerW), Say.Number(ride.IntensityRatio, 2), Say.Number(ride.Stress), Share(0), Share(1), Share(2),
             Say.Number(ride.MeanHeartRateBpm), ride.HeartRateDriftPercent is { } drift ? Say.Change(drift) + "\u00A0%" : Say.Missing,
         ];

@@ -22,12 +22,12 @@ internal sealed class RidesSection(ReviewDocument review, FontSet fonts, float w
             yield break;
         }
 
-        yield return new TextBlock(fonts, Reading(), Styles.Quiet, width) { KeepWithNext = true };
-        foreach (Block block in new RideTable(review, fonts, width).Blocks())
-            yield return block;
         string words = WeekInWords.Of(review.Week);
         if (words.Length > 0)
-            yield return new TextBlock(fonts, words, Styles.Small, width) { SpaceBefore = 3 };
+            yield return new TextBlock(fonts, words, Styles.Body, width) { KeepWithNext = true };
+        yield return new TextBlock(fonts, Reading(), Styles.Small, width) { SpaceBefore = 3, KeepWithNext = true };
+        foreach (Block block in new RideTable(review, fonts, width).Blocks())
+            yield return block;
         for (int i = 0; i < review.Rides.Length; i++)
             yield return new RideStrip(review.Rides[i], i, review.BandCutsPercent, fonts, width) { SpaceBefore = 14, Outline = OutlineOf(review.Rides[i]) };
     }

@@ -64,10 +64,11 @@ internal sealed class RulesSection(ReviewDocument review, FontSet fonts, float w
 
     private static string Source(Finding finding)
     {
-        string limits = finding.Limits.IsEmpty ? "" : $"Limits: {RuleWords.Numbers(finding.Limits)}. ";
+        string named = RuleWords.Limits(finding.Limits);
+        string limits = named.Length == 0 ? "" : $"Limits: {named}. ";
         string grade = RuleWords.Grade(finding.Evidence);
-        bool named = finding.Source.StartsWith(grade, StringComparison.OrdinalIgnoreCase);
-        return limits + (named ? Say.Capital(finding.Source) : $"{Say.Capital(grade)}: {finding.Source}").TrimEnd('.') + ".";
+        bool graded = finding.Source.StartsWith(grade, StringComparison.OrdinalIgnoreCase);
+        return limits + (graded ? Say.Capital(finding.Source) : $"{Say.Capital(grade)}: {finding.Source}").TrimEnd('.') + ".";
     }
 
     private TextBlock Line(IEnumerable<Span> spans, bool keep) => new(fonts, spans, width - Indent) { Indent = Indent, KeepWithNext = keep };

@@ -16,12 +16,14 @@ internal sealed class SpacingLine : Block
     private const float DeepSpans = 40;
     private const float NoSpans = 6;
     private const float CaptionDepth = 46;
+    private const float OtherDepth = 12;
     private const float LabelDepth = 15;
     private const double QuietestDayHours = 2.75;
     private readonly ReviewDocument review;
     private readonly FontSet fonts;
     private readonly float width;
     private readonly float depth;
+    private readonly float captions;
     private readonly float dayWidth;
     private readonly float hourWidth;
     private readonly float unit;
@@ -41,7 +43,8 @@ internal sealed class SpacingLine : Block
         hourWidth = (float)(dayWidth / Math.Max(QuietestDayHours, busiest));
         float spans = review.Week.Spans.IsEmpty ? NoSpans : DeepSpans;
         double tallest = Math.Max(1.0, review.Rides.Select(RideBlock.HeightShare).DefaultIfEmpty(0).Max());
-        unit = (float)((depth - spans - CaptionDepth - LabelDepth) / tallest);
+        captions = CaptionDepth + (review.Week.Days.Any(day => day.OtherActivityHours > 0 && !day.Rides.IsEmpty) ? OtherDepth : 0);
+        unit = (float)((depth - spans - captions - LabelDepth) / tallest);
     }
 
     /// <inheritdoc/>
@@ -50,7 +53,7 @@ internal sealed class SpacingLine : Block
     /// <inheritdoc/>
     public override void Draw(Ink ink, float x, float y)
     {
-        float baseline = y + depth - CaptionDepth;
+        float baseline = y + depth - captions;
         ink.Line(x, baseline - unit, x + width, baseline - unit, Palette.Hairline, 0.8f, 2);
         var places = new Dictionary<string, SKRect>(StringComparer.Ordinal);
         for (int day = 0; day < review.Week.Days.Length; day++)
@@ -97,9 +100,9 @@ internal sealed class SpacingLine : Block
         ink.Text(Say.ShortDay(day.Date), ridden ? Styles.Strong : Styles.Quiet, centre, baseline + 13, Align.Middle);
         ink.Text(day.Kind, ridden ? Styles.Body : Styles.Quiet, centre, baseline + 25.5f, Align.Middle);
         if (ridden)
-            ink.Text(Say.Clock(rides.Sum(ride => ride.DurationSeconds)), Styles.Quiet, centre, baseline + 38, Align.Middle);
-        else if (day.OtherActivityHours > 0)
-            ink.Text($"other {Say.Unit(day.OtherActivityHours, 1, "h")}", Styles.Quiet with { Size = 8.5f }, centre, baseline + 38, Align.Middle);
+            ink.Text(Say.Length(rides.Sum(ride => ride.DurationSeconds)), Styles.Quiet, centre, baseline + 38, Align.Middle);
+        if (day.OtherActivityHours > 0)
+            ink.Text($"other {Say.Unit(day.OtherActivityHours, 1, "h")}", Styles.Small, centre, baseline + (ridden ? 38 + OtherDepth : 38), Align.Middle);
     }
 
     private void DrawKey(Ink ink, float left, float baseline)

@@ -46,7 +46,7 @@ internal sealed class TrendSection(ReviewDocument review, FontSet fonts, Sheet s
 
     private string OneWeek() =>
         $"There is one week of rides so far, so there is no trend to draw: {Say.Unit(review.Week.Hours, 1, "h")}, {Say.Number(review.Week.Stress)} points of training stress, "
-        + $"chronic load {Say.Number(review.Week.ChronicLoad, 1)} at the week’s end, longest ride {Say.Clock(review.Week.LongestRideSeconds)}.";
+        + $"chronic load {Say.Number(review.Week.ChronicLoad, 1)} at the week’s end, longest ride {Say.Length(review.Week.LongestRideSeconds)}.";
 
     private TrendChart Chart(TrendTopic topic, float depth, float gap) => new(review, topic, fonts, sheet.ContentWidth, depth) { SpaceBefore = gap };
 
@@ -73,7 +73,7 @@ internal sealed class TrendSection(ReviewDocument review, FontSet fonts, Sheet s
 
     private BarTopic Longest()
     {
-        string asked = review.Week.LongRideAskedSeconds is { } seconds ? $", dashed line {Say.Clock(seconds)} asked" : "";
+        string asked = review.Week.LongRideAskedSeconds is { } seconds ? $", dashed line {Say.Length(seconds)} asked" : "";
         return new BarTopic(
             Title("long-ride", "The longest ride"), $"Longest ride of each week, h{asked}. {Range(week => week.LongestRideSeconds / 3600.0, 1, "h")}",
             week => week.LongestRideSeconds / 3600.0, 1)

@@ -72,7 +72,7 @@ internal static partial class LineBreaker
         var joined = new List<Span>();
         foreach (Span word in words)
         {
-            if (joined.Count > 0 && joined[^1].Style == word.Style && joined[^1].Target == word.Target)
+            if (joined.Count > 0 && joined[^1].Style == word.Style && joined[^1].Target == word.Target && joined[^1].Address == word.Address)
                 joined[^1] = joined[^1] with { Text = joined[^1].Text + word.Text };
             else
                 joined.Add(word);
@@ -140,7 +140,7 @@ internal static partial class LineBreaker
         yield return part;
     }
 
-    [GeneratedRegex(@"(?<=\d) (?=(%|h|min|s|W|kJ|bpm|km|points?)(\W|$))")]
+    [GeneratedRegex(@"(?<=\d) (?=(%|h|min|s|W|kJ|bpm|km|points?|days?|weeks?|rides?)(\W|$))|(?<=\d[ \u00A0]h) (?=\d\d?(\W|$))|(?<=[±×]) (?=\d)|(?<=\d) (?=[±×])")]
     private static partial Regex FigureAndUnit();
 
     private static bool IsIdeograph(string element) => element.Length > 0 && element[0] is >= '\u2E80' and <= '\u9FFF' or >= '\uF900' and <= '\uFAFF';

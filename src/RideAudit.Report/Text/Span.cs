@@ -4,4 +4,8 @@ namespace RideAudit.Report.Text;
 /// <param name="Text">The text.</param>
 /// <param name="Style">Its style.</param>
 /// <param name="Target">Named destination; null without a link.</param>
-internal readonly record struct Span(string Text, TextStyle Style, string? Target = null);
+internal readonly record struct Span(string Text, TextStyle Style, string? Target = null)
+{
+    /// <summary>Address outside the document, perhaps relative to it; null without a link.</summary>
+    public string? Address { get; init; }
+}

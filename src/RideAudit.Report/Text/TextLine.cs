@@ -61,8 +61,11 @@ internal sealed class TextLine
         foreach ((float offset, Span span, List<GlyphRun> runs, float width) in pieces)
         {
             ink.Glyphs(runs, span.Style, x + offset, baseline);
+            var area = new SKRect(x + offset, baseline - span.Style.Ascent, x + offset + width, baseline + 2);
             if (span.Target is not null)
-                ink.Link(new SKRect(x + offset, baseline - span.Style.Ascent, x + offset + width, baseline + 2), span.Target);
+                ink.Link(area, span.Target);
+            if (span.Address is not null)
+                ink.LinkOut(area, span.Address);
         }
     }
 

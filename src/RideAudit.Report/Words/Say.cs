@@ -8,7 +8,7 @@ namespace RideAudit.Report.Words;
 internal static class Say
 {
     /// <summary>Keeps a figure and its unit on one line.</summary>
-    private const string Joint = "\u00A0";
+    public const string Joint = "\u00A0";
 
     /// <summary>Printed where a figure is missing.</summary>
     public const string Missing = "–";
@@ -44,13 +44,22 @@ internal static class Say
     /// <summary>A share as whole per cent.</summary>
     public static string Percent(double share, int decimals = 0) => Number(share * 100, decimals) + Joint + "%";
 
-    /// <summary>A length of time: <c>1 h 00</c>, <c>59 min</c>.</summary>
-    public static string Clock(double seconds)
+    /// <summary>A share in per cent, with a decimal only where it has one: <c>15 %</c>, <c>59.5 %</c>.</summary>
+    public static string Share(double share) => Percent(share, Math.Abs((share * 100) - Math.Round(share * 100)) < 0.001 ? 0 : 1);
+
+    /// <summary>A number with the decimals it has, two at most: <c>3</c>, <c>22.9</c>, <c>1.13</c>.</summary>
+    public static string Plain(double value)
+    {
+        double shown = Math.Round(value, 2, MidpointRounding.AwayFromZero);
+        return Number(shown, shown == Math.Round(shown) ? 0 : shown == Math.Round(shown, 1) ? 1 : 2);
+    }
+
+    /// <summary>A length of time as the rules word it: <c>59 min</c>, <c>1 h</c>, <c>2 h 30 min</c>.</summary>
+    public static string Length(double seconds)
     {
         long minutes = (long)Math.Round(seconds / 60, MidpointRounding.AwayFromZero);
-        return minutes < 60
-            ? $"{minutes}{Joint}min"
-            : string.Create(CultureInfo.InvariantCulture, $"{minutes / 60}{Joint}h{Joint}{minutes % 60:00}");
+        string rest = minutes >= 60 && minutes % 60 == 0 ? "" : $"{minutes % 60}{Joint}min";
+        return minutes < 60 ? rest : $"{minutes / 60}{Joint}h{(rest.Length > 0 ? Joint : "")}{rest}";
     }
 
     /// <summary>A short length of time: <c>5 s</c>, <c>20 min</c>.</summary>

@@ -14,7 +14,7 @@ public class RosterTests
         var ended = RealProgram.Run(folder.Path, "roster", "riders", "--as-of", Demo.AsOf, "--out", "out");
         Assert.Equal((0, ""), (ended.Code, ended.Error));
         Assert.Equal(
-            ["out/a-review-2026-06-15.pdf", "out/b-review-2026-06-15.pdf", "out/overview.csv", "out/overview.json"],
+            ["out/a-review-2026-06-15.pdf", "out/b-review-2026-06-15.pdf", "out/overview.csv", "out/overview.json", "out/overview.pdf"],
             folder.Names().Where(n => n.StartsWith("out/", StringComparison.Ordinal)));
         using var json = JsonDocument.Parse(File.ReadAllText(folder.At("out/overview.json")));
         Assert.Equal("rideaudit-roster/1", json.RootElement.GetProperty("schema").GetString());

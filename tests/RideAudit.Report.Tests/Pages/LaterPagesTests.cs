@@ -111,6 +111,49 @@ public sealed class LaterPagesTests
     }
 
     [Fact]
+    public void Threshold_power_is_shown_with_its_second_opinions_and_the_efforts_behind_them()
+    {
+        ThresholdsEntry thresholds = Drawn.Sample("event").Thresholds!;
+        string text = All("event");
+
+        Assert.Contains(thresholds.Sentence, text, StringComparison.Ordinal);
+        Assert.Contains("In force: 240 W from 6 January 2026 (rider file), 250 W from 28 April 2026 (rider file).", text, StringComparison.Ordinal);
+        Assert.Contains("Critical power 241 W with 14.6 kJ above it", text, StringComparison.Ordinal);
+        foreach (EffortEntry effort in thresholds.CriticalPowerEfforts)
+        {
+            string power = $"{effort.Seconds / 60} min {Shown(effort.MeanPowerW, "F0")} W on {effort.Date.ToString("d MMMM yyyy", CultureInfo.InvariantCulture)}: ";
+            Assert.Contains(power + effort.File, text, StringComparison.Ordinal);
+        }
+    }
+
+    [Fact]
+    public void A_review_without_thresholds_says_nothing_of_them() => Assert.DoesNotContain("In force:", All("middle"), StringComparison.Ordinal);
+
+    [Fact]
+    public void Weeks_out_of_the_ordinary_are_lettered_and_what_was_not_riding_is_told()
+    {
+        using PdfDocument document = Drawn.Open("event", Paper.A4);
+        string first = Drawn.TextOf(document.GetPage(1));
+        Page trend = document.GetPages().First(page => Drawn.TextOf(page).Contains("L lighter week, E event, A away.", StringComparison.Ordinal));
+        string[] letters = [.. trend.Letters.Where(letter => letter.PointSize == 7.5 && letter.Value is "L" or "E" or "A").OrderBy(letter => letter.StartBaseLine.X).Select(letter => letter.Value)];
+
+        Assert.Equal(["L", "L", "L", "E", "A", "A", "E"], letters);
+        Assert.Contains("other 0.8 h", first, StringComparison.Ordinal);
+        Assert.Contains("other 1.5 h", first, StringComparison.Ordinal);
+        Assert.Contains(", event", Drawn.Lines(document.GetPage(1)).First(), StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [MemberData(nameof(Names))]
+    public void The_week_in_words_stands_with_the_table_of_rides(string name)
+    {
+        using PdfDocument document = Drawn.Open(name, SampleReviews.PaperOf(name));
+
+        foreach (string text in document.GetPages().Select(Drawn.TextOf).Where(text => text.Contains("Split by time:", StringComparison.Ordinal)))
+            Assert.Contains("start kind time norm. W", text, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void One_week_of_history_is_told_and_not_charted()
     {
         string text = All("new-rider");

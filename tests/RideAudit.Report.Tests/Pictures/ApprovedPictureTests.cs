@@ -1,16 +1,14 @@
 using System.Collections.Immutable;
 using RideAudit.Report.Fonts;
 using RideAudit.Report.Pages;
+using RideAudit.Report.Roster;
 using RideAudit.Report.Tests.Samples;
 using RideAudit.Review;
 using SkiaSharp;
 
 namespace RideAudit.Report.Tests.Pictures;
 
-/// <summary>
-/// Pages against pictures that were looked at and approved (Pictures/Approved). A new or changed picture is written beside the test's
-/// program as *.received.png; to approve it, look at it, then move it into Pictures/Approved without the word received.
-/// </summary>
+/// <summary>Pages against pictures that were looked at and approved.</summary>
 public sealed class ApprovedPictureTests
 {
     private const float Scale = 0.5f;
@@ -19,20 +17,27 @@ public sealed class ApprovedPictureTests
     private static readonly FontSet Bare = new(new SystemFonts([]));
 
     public static IEnumerable<object[]> Pages =>
-        SampleReviews.All.Keys.Select(name => new object[] { name, 1 }).Concat([["middle", 2], ["middle", 3], ["middle", 4], ["long-notices", 6], ["new-rider", 3]]);
+        SampleReviews.All.Keys.Select(name => new object[] { name, 1 }).Concat([["middle", 2], ["middle", 3], ["middle", 4], ["long-notices", 6], ["new-rider", 3], ["event", 1], ["event", 3]]);
 
     [Theory]
     [MemberData(nameof(Pages))]
     public void A_page_looks_as_approved(string name, int page)
     {
         using SKBitmap drawn = Draw(Drawn.Sample(name), SampleReviews.PaperOf(name), page);
-        string file = $"{name}-{page}.png";
-        using SKBitmap? approved = SKBitmap.Decode(Path.Combine(AppContext.BaseDirectory, "Approved", file));
-        Difference difference = approved is null ? new Difference(255, 1) : Difference.Between(approved, drawn);
-        if (!difference.IsSmall)
-            Save(drawn, Path.ChangeExtension(file, ".received.png"));
 
-        Assert.True(difference.IsSmall, $"{file} differs from the approved picture: {difference}. What was drawn is beside the test's program.");
+        ApprovedPicture.Check(drawn, $"{name}-{page}");
+    }
+
+    [Theory]
+    [InlineData("forty", 1)]
+    [InlineData("forty", 2)]
+    [InlineData("long-labels", 1)]
+    public void A_page_of_a_roster_looks_as_approved(string name, int page)
+    {
+        var pages = new RosterPages(SampleRosters.All[name](), new PageOptions(), Bare);
+        using SKBitmap drawn = ReviewPicture.Draw(pages, page - 1, Scale, Bare);
+
+        ApprovedPicture.Check(drawn, $"roster-{name}-{page}");
     }
 
     [Fact]
@@ -72,10 +77,4 @@ public sealed class ApprovedPictureTests
 
     private static SKBitmap Draw(ReviewDocument review, Paper paper, int page) =>
         ReviewPicture.Draw(new ReviewPages(review, new PageOptions { Paper = paper }, Bare), page - 1, Scale, Bare);
-
-    private static void Save(SKBitmap picture, string file)
-    {
-        using SKData png = picture.Encode(SKEncodedImageFormat.Png, 100);
-        File.WriteAllBytes(Path.Combine(AppContext.BaseDirectory, file), png.ToArray());
-    }
 }

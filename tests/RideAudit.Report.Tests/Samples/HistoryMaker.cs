@@ -13,12 +13,14 @@ public static class HistoryMaker
         var weeks = ImmutableArray.CreateBuilder<HistoryEntry>();
         for (int ago = spec.HistoryWeeks - 1; ago >= 0; ago--)
         {
-            bool lighter = ago > 0 && ago % 4 == 3;
-            double hours = Math.Round(planned * (lighter ? 0.58 : 0.85 + (random.NextDouble() * 0.25)), 2);
+            string? past = ago == 0 ? null : spec.PastExceptions.GetValueOrDefault(ago) ?? (ago % 4 == 3 ? "lighter" : null);
+            bool lighter = past == "lighter";
+            double share = past switch { "lighter" => 0.58, "away" => 0, "event" => 1.6, _ => 0.85 + (random.NextDouble() * 0.25) };
+            double hours = Math.Round(planned * share, 2);
             long seconds = (long)(hours * 3600);
             double stress = Math.Round(hours * 58, 1);
             BandEntry bands = new((long)(seconds * 0.78), (long)(seconds * 0.13), seconds - (long)(seconds * 0.78) - (long)(seconds * 0.13));
-            long longest = (long)(planned * 3600 * (lighter ? 0.22 : 0.38));
+            long longest = (long)(planned * 3600 * Math.Min(share, lighter ? 0.22 : past == "event" ? 0.8 : 0.38));
             if (ago == 0)
             {
                 hours = Math.Round(rides.Sum(ride => ride.DurationSeconds) / 3600.0, 2);
@@ -44,7 +46,7 @@ public static class HistoryMaker
                 ChronicLoad = Math.Round(chronic, 1),
                 AcuteLoad = Math.Round(acute, 1),
                 RampPerWeek = Math.Round(chronic - before, 1),
-                Exception = ago == 0 ? spec.Exception : lighter ? "lighter" : null,
+                Exception = ago == 0 ? spec.Exception : past,
                 SettlingIn = spec.HistoryWeeks - ago <= 6 || spec.SettlingIn,
             });
         }

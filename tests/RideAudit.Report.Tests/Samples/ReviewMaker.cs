@@ -35,6 +35,7 @@ public static class ReviewMaker
             Notices = spec.Notices,
             Summary = Summary(spec, rides),
             Note = spec.Note,
+            Thresholds = spec.Thresholds,
         };
     }
 
@@ -66,7 +67,7 @@ public static class ReviewMaker
             SplitTolerance = spec.Tolerance,
             LongestRideSeconds = rides.Select(ride => ride.DurationSeconds).DefaultIfEmpty(0).Max(),
             LongRideAskedSeconds = spec.LongRideHours is { } hours ? (long)(hours * 3600) : null,
-            OtherActivityHours = 0,
+            OtherActivityHours = spec.OtherHours.Values.Sum(),
             Exception = spec.Exception,
             AcuteLoad = last.AcuteLoad,
             ChronicLoad = last.ChronicLoad,
@@ -78,21 +79,22 @@ public static class ReviewMaker
             StressMeanBefore = before.Length == 0 ? null : Math.Round(before.Average(week => week.Stress), 1),
             PlanWeek = spec.PlanWeek,
             PlanWeeks = spec.PlanWeeks,
-            Days = [.. Enumerable.Range(0, 7).Select(day => Day(spec.Start.PlusDays(day), rides))],
+            Days = [.. Enumerable.Range(0, 7).Select(day => Day(spec.Start.PlusDays(day), rides, spec.OtherHours.GetValueOrDefault(day)))],
             Spans = Spans(rides, spec.Start),
         };
     }
 
-    private static DayEntry Day(LocalDate date, ImmutableArray<RideEntry> rides)
+    private static DayEntry Day(LocalDate date, ImmutableArray<RideEntry> rides, double otherHours)
     {
         RideEntry[] own = [.. rides.Where(ride => ride.StartsAt.Date == date)];
         return new DayEntry
         {
             Date = date,
-            Kind = own.Select(ride => ride.Kind ?? "recovery").Append("rest").MaxBy(kind => Array.IndexOf(Ranks, kind))!,
+            Kind = own.Select(ride => ride.Kind ?? "recovery").Append(otherHours >= 0.5 ? "recovery" : "rest").MaxBy(kind => Array.IndexOf(Ranks, kind))!,
             Hours = Math.Round(own.Sum(ride => ride.DurationSeconds) / 3600.0, 2),
             Stress = own.Any(ride => ride.Stress is not null) ? Math.Round(own.Sum(ride => ride.Stress ?? 0), 1) : null,
             Rides = [.. own.Select(ride => ride.File)],
+            OtherActivityHours = otherHours,
         };
     }
 

@@ -36,6 +36,14 @@ public sealed record ReviewSpec
 
     public int? PlanWeeks { get; init; } = 16;
 
+    /// <summary>Hours of other activity on a day, 0 first.</summary>
+    public IReadOnlyDictionary<int, double> OtherHours { get; init; } = new Dictionary<int, double>();
+
+    /// <summary>Kinds of earlier weeks, by how many weeks ago.</summary>
+    public IReadOnlyDictionary<int, string> PastExceptions { get; init; } = new Dictionary<int, string>();
+
+    public ThresholdsEntry? Thresholds { get; init; }
+
     public ImmutableArray<RideSpec> Rides { get; init; } = [];
 
     public ImmutableArray<Finding> Findings { get; init; } = SampleFindings.With();

@@ -24,6 +24,7 @@ public static class SampleReviews
         ["japanese"] = Japanese,
         ["noted"] = Noted,
         ["crowded"] = Crowded,
+        ["event"] = Event,
     };
 
     /// <summary>Names, for theories.</summary>
@@ -64,6 +65,24 @@ public static class SampleReviews
         };
     }
 
+    /// <summary>A week with an event, two rides on a day, other activity on days with and without a ride; weeks away and lighter before it.</summary>
+    public static ReviewDocument Event() => ReviewMaker.Make(new ReviewSpec
+    {
+        Exception = "event",
+        OtherHours = new Dictionary<int, double> { [0] = 0.75, [2] = 1.5 },
+        PastExceptions = new Dictionary<int, string> { [2] = "away", [3] = "away", [5] = "event" },
+        Headline = "A stage event of three days, as meant.",
+        Findings = SampleFindings.NoneJudged("The week holds an event.", SampleFindings.Finding("rest-days", Verdict.Kept, "Three rest or recovery days; 2 asked.")),
+        Held = ["three rest or recovery days"],
+        Thresholds = SampleThresholds.Make("2026-06-12-1000.fit"),
+        Rides =
+        [
+            new RideSpec(2, new LocalTime(18, 0), 45, 0.55, "recovery", 0, 0),
+            new RideSpec(4, new LocalTime(10, 0), 62, 0.97, "high", 0.2, 0.6), new RideSpec(4, new LocalTime(16, 0), 105, 0.82, "high", 0.2, 0.25),
+            new RideSpec(5, new LocalTime(10, 0), 210, 0.8, "high", 0.2, 0.2), new RideSpec(6, new LocalTime(10, 0), 240, 0.78, "threshold", 0.25, 0.1),
+        ],
+    });
+
     public static ReviewDocument Low() => ReviewMaker.Make(new ReviewSpec
     {
         Tier = "low",
@@ -95,7 +114,7 @@ public static class SampleReviews
             SampleFindings.Finding("intensity-split", Verdict.Broken, "Low share 67 %, intended 80 % ± 5 points.") with
             {
                 WouldHaveKept = "1 h 20 of the middle ridden low.",
-                Limits = [new("intended_low_share", 0.8), new("tolerance_share", 0.05)],
+                Limits = [new("intended_low_share", 0.8), new("split_tolerance", 0.05)],
                 Occurrences = [new Occurrence { Verdict = Verdict.Broken, Numbers = [new("low_share", 0.67)] }],
             },
             SampleFindings.Finding("easy-rides-easy", Verdict.Watch, "Friday’s easy ride was above low for 15 % of its time.") with

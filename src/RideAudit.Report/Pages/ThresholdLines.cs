@@ -1,0 +1,60 @@
+using RideAudit.Report.Flow;
+using RideAudit.Report.Fonts;
+using RideAudit.Report.Look;
+using RideAudit.Report.Text;
+using RideAudit.Report.Words;
+using RideAudit.Review;
+
+namespace RideAudit.Report.Pages;
+
+/// <summary>Threshold power in force beside what recent efforts say, the efforts named and linked where their ride is of the week.</summary>
+/// <param name="review">The review.</param>
+/// <param name="fonts">Fonts.</param>
+/// <param name="width">Width, pt.</param>
+internal sealed class ThresholdLines(ReviewDocument review, FontSet fonts, float width)
+{
+    /// <summary>A sentence, and a quiet line of values and efforts; nothing when no ride has power.</summary>
+    public IEnumerable<Block> Blocks()
+    {
+        if (review.Thresholds is not { } thresholds)
+            yield break;
+        Span[] details = [.. Details(thresholds)];
+        yield return new TextBlock(fonts, thresholds.Sentence, Styles.Body, width) { KeepWithNext = details.Length > 0 };
+        if (details.Length > 0)
+            yield return new TextBlock(fonts, details, width) { SpaceBefore = 2 };
+    }
+
+    private IEnumerable<Span> Details(ThresholdsEntry thresholds)
+    {
+        if (thresholds.InForce.Length > 1)
+            yield return new Span($"In force: {string.Join(", ", thresholds.InForce.Select(Step))}. ", Styles.Small);
+        if (thresholds.BestTwentyMinutes is { } best)
+        {
+            yield return new Span("Best 20 min: ", Styles.Small);
+            foreach (Span span in Effort(best, ". "))
+                yield return span;
+        }
+
+        if (thresholds.CriticalPowerEfforts.IsEmpty)
+            yield break;
+        string work = thresholds.WorkAboveCriticalPowerKj is { } kilojoules ? $" with {Say.Unit(kilojoules, 1, "kJ")} above it" : "";
+        string power = thresholds.CriticalPowerW is { } watts ? $"Critical power {Say.Unit(watts, 0, "W")}{work}, from: " : "Separate efforts: ";
+        yield return new Span(power, Styles.Small);
+        for (int i = 0; i < thresholds.CriticalPowerEfforts.Length; i++)
+        {
+            foreach (Span span in Effort(thresholds.CriticalPowerEfforts[i], i == thresholds.CriticalPowerEfforts.Length - 1 ? "." : "; "))
+                yield return span;
+        }
+    }
+
+    private static string Step(ThresholdStepEntry step) => $"{Say.Unit(step.PowerW, 0, "W")} from {Say.Date(step.From)} ({step.Source})";
+
+    private IEnumerable<Span> Effort(EffortEntry effort, string end)
+    {
+        int ride = review.Rides.ToList().FindIndex(ride => ride.File == effort.File);
+        yield return new Span($"{Say.Window(effort.Seconds)} {Say.Unit(effort.MeanPowerW, 0, "W")} on {Say.Date(effort.Date)}: ", Styles.Small);
+        yield return ride < 0
+            ? new Span(effort.File + end, Styles.Small)
+            : new Span(effort.File + end, Styles.Small with { Colour = Palette.High }, Places.Ride(ride));
+    }
+}

@@ -1,0 +1,112 @@
+using RideAudit.Report.Flow;
+using RideAudit.Report.Fonts;
+using RideAudit.Report.Look;
+using RideAudit.Report.Text;
+using RideAudit.Report.Words;
+using RideAudit.Review;
+using SkiaSharp;
+
+namespace RideAudit.Report.Roster;
+
+/// <summary>One rider: the need, the label, the week's figures, and why in a line beneath.</summary>
+internal sealed class RosterRow : Block
+{
+    private const float Air = 4;
+    private const float BarDepth = 7;
+    private readonly RosterEntry rider;
+    private readonly RosterColumns columns;
+    private readonly int number;
+    private readonly List<TextLine> label;
+    private readonly List<TextLine> why;
+    private readonly List<TextLine> counts;
+
+    /// <param name="rider">The rider.</param>
+    /// <param name="number">Place in the order, 1 first.</param>
+    /// <param name="columns">The columns.</param>
+    /// <param name="fonts">Fonts.</param>
+    public RosterRow(RosterEntry rider, int number, RosterColumns columns, FontSet fonts)
+    {
+        this.rider = rider;
+        this.number = number;
+        this.columns = columns;
+        label = LineBreaker.Break(fonts, Name(rider), columns.LabelWidth);
+        why = LineBreaker.Break(fonts, Why(rider), columns.WhyWidth);
+        string text = RosterWords.Counts(rider);
+        counts = text.Length == 0 ? [] : LineBreaker.Break(fonts, [new Span(text, Styles.Tiny)], RosterColumns.NeedWidth);
+    }
+
+    /// <inheritdoc/>
+    public override float Height
+    {
+        get
+        {
+            float left = Styles.Body.Leading + counts.Sum(line => line.Leading);
+            return Air + Math.Max(left, label.Concat(why).Sum(line => line.Leading)) + Air;
+        }
+    }
+
+    /// <inheritdoc/>
+    public override void Draw(Ink ink, float x, float y)
+    {
+        ink.Hairline(x, x + columns.Width, y);
+        y += Air;
+        float baseline = y + Styles.Body.Ascent;
+        DrawNeed(ink, x, y, baseline);
+        DrawFigures(ink, x, baseline);
+        foreach (TextLine line in label.Concat(why))
+        {
+            line.Draw(ink, x + RosterColumns.Label, y + line.Ascent);
+            y += line.Leading;
+        }
+    }
+
+    private static IEnumerable<Span> Name(RosterEntry rider)
+    {
+        string? target = rider.ReviewFile is { } file ? Uri.EscapeDataString(file) : null;
+        yield return new Span(rider.Label, Styles.Strong) { Address = target };
+        if (rider.ReviewFile is null)
+            yield break;
+        yield return new Span("  ", Styles.Small);
+        yield return new Span(rider.ReviewFile, Styles.Small with { Colour = Palette.High }) { Address = target };
+    }
+
+    private static IEnumerable<Span> Why(RosterEntry rider)
+    {
+        yield return new Span(rider.Why, Styles.SmallInk);
+        if (rider.FilesNotUsed > 0)
+            yield return new Span($"  {Say.Count(rider.FilesNotUsed, "file")} not used.", Styles.Small);
+    }
+
+    private void DrawNeed(Ink ink, float x, float y, float baseline)
+    {
+        ink.Text(Say.Number(number), Styles.Quiet, x + RosterColumns.Number, baseline, Align.End);
+        VerdictMark.Draw(ink, RosterWords.Mark(rider.Need), x + RosterColumns.Mark, baseline, Styles.Body.Size);
+        bool wanting = rider.Need is "broken" or "watch";
+        TextStyle style = (wanting ? Styles.Strong : Styles.Body) with { Colour = wanting ? Palette.Rust : Palette.Ink };
+        ink.Text(rider.Need, style, x + RosterColumns.Need, baseline);
+        float under = y + Styles.Body.Leading;
+        foreach (TextLine line in counts)
+        {
+            line.Draw(ink, x + RosterColumns.Need, under + line.Ascent);
+            under += line.Leading;
+        }
+    }
+
+    private void DrawFigures(Ink ink, float x, float baseline)
+    {
+        ink.Text(RosterWords.Hours(rider), Styles.Body, x + columns.Hours, baseline, Align.End);
+        ink.Text(Say.Number(rider.Stress), Styles.Body, x + columns.Stress, baseline, Align.End);
+        ink.Text(rider.LowShare is { } share ? Say.Percent(share) : Say.Missing, Styles.Body, x + columns.Low, baseline, Align.End);
+        ink.Text(rider.RampPerWeek is { } ramp ? Say.Change(ramp) : Say.Missing, Styles.Body, x + columns.Ramp, baseline, Align.End);
+        if (rider.LowShare is { } low)
+            DrawBar(ink, low, x + columns.BarStart, baseline);
+    }
+
+    private static void DrawBar(Ink ink, double low, float left, float baseline)
+    {
+        var area = new SKRect(left, baseline - BarDepth, left + RosterColumns.Bar, baseline);
+        float cut = left + (RosterColumns.Bar * (float)Math.Clamp(low, 0, 1));
+        Bands.Fill(ink, new SKRect(left, area.Top, cut, area.Bottom), 0);
+        ink.Frame(area, Palette.Quiet, 0.5f);
+    }
+}

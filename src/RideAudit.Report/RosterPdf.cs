@@ -1,0 +1,36 @@
+using RideAudit.Report.Fonts;
+using RideAudit.Report.Pdf;
+using RideAudit.Report.Roster;
+using RideAudit.Report.Words;
+using RideAudit.Review;
+
+namespace RideAudit.Report;
+
+/// <summary>Draws a roster's overview as a PDF: who needs the coach first, and why in one line each.</summary>
+public static class RosterPdf
+{
+    /// <summary>Writes the overview; about twenty riders a page, as many pages as they need.</summary>
+    /// <param name="roster">The roster.</param>
+    /// <param name="output">Where to write; left open.</param>
+    /// <param name="options">The paper; room for notes is a review's and does nothing here.</param>
+    /// <remarks>
+    /// Each rider's label leads to the review's file by a link relative to the overview, and the file is named in print as well: not
+    /// every reader of PDFs follows links to files. The same roster and options give the same bytes on one machine.
+    /// </remarks>
+    /// <exception cref="IOException">The output cannot be written.</exception>
+    public static void Write(RosterDocument roster, Stream output, PageOptions options)
+    {
+        ArgumentNullException.ThrowIfNull(roster);
+        ArgumentNullException.ThrowIfNull(output);
+        ArgumentNullException.ThrowIfNull(options);
+        Write(roster, output, options, FontSet.OfThisMachine);
+    }
+
+    /// <summary>As <see cref="Write(RosterDocument, Stream, PageOptions)"/>, with given fonts.</summary>
+    internal static void Write(RosterDocument roster, Stream output, PageOptions options, FontSet fonts)
+    {
+        var pages = new RosterPages(roster, options, fonts);
+        string title = $"{Say.Count(roster.Riders.Length, "rider")}, as of {Say.Date(roster.AsOf)}";
+        PdfDrawing.Write(pages, fonts, title, RosterWords.Headline(roster), roster.AsOf.ToDateTimeUnspecified(), output);
+    }
+}

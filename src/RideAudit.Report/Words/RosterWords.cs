@@ -1,0 +1,77 @@
+using System.Globalization;
+using NodaTime;
+using RideAudit.Review;
+using RideAudit.Rules;
+
+namespace RideAudit.Report.Words;
+
+/// <summary>A roster's counts and needs in sentences.</summary>
+internal static class RosterWords
+{
+    private const string Order =
+        "Broken rules first, those that guard against too much too close together before the others; then riders without a review, then rules to watch, then the rest.";
+
+    /// <summary>How many broke a rule and how many have no review: <c>7 of 40 riders broke a rule; 3 have no review.</c></summary>
+    public static string Headline(RosterDocument roster)
+    {
+        int all = roster.Riders.Length, broken = Needing(roster, "broken"), unseen = Needing(roster, "no review");
+        if (all == 0)
+            return "No riders.";
+        if (all == 1)
+            return OneRider(roster.Riders[0]);
+        string first = broken == 0 ? $"None of {all} riders broke a rule" : $"{broken} of {all} riders broke a rule";
+        return unseen == 0 ? first + "." : $"{first}; {unseen} {(unseen == 1 ? "has" : "have")} no review.";
+    }
+
+    /// <summary>The other counts, and what the order is.</summary>
+    public static string Subline(RosterDocument roster)
+    {
+        int all = roster.Riders.Length, watch = Needing(roster, "watch"), kept = Needing(roster, "kept");
+        if (all < 2)
+            return "";
+        int unused = roster.Riders.Count(rider => rider.FilesNotUsed > 0);
+        string files = unused == 0 ? "" : $" {Say.Count(unused, "rider")} {(unused == 1 ? "has" : "have")} files that could not be used.";
+        return $"{watch.ToString(CultureInfo.InvariantCulture)} to watch, {kept.ToString(CultureInfo.InvariantCulture)} kept every rule that could be judged.{files} {Order}";
+    }
+
+    /// <summary>The week that all reviews are of; null when they differ or there is none.</summary>
+    public static LocalDate? Week(RosterDocument roster)
+    {
+        LocalDate[] weeks = [.. roster.Riders.Where(rider => rider.WeekStartsOn is not null).Select(rider => rider.WeekStartsOn!.Value).Distinct()];
+        return weeks.Length == 1 ? weeks[0] : null;
+    }
+
+    /// <summary>A need's mark.</summary>
+    public static Verdict Mark(string need) => need switch
+    {
+        "broken" => Verdict.Broken,
+        "watch" => Verdict.Watch,
+        "kept" => Verdict.Kept,
+        _ => Verdict.NotJudged,
+    };
+
+    /// <summary>How many rules of each verdict asked for the need; empty when none is worth a count.</summary>
+    public static string Counts(RosterEntry rider)
+    {
+        var parts = new List<string>();
+        if (rider.Broken.Length > 0)
+            parts.Add($"{rider.Broken.Length}{Say.Joint}broken");
+        if (rider.Watch.Length > 0)
+            parts.Add($"{rider.Watch.Length}{Say.Joint}to{Say.Joint}watch");
+        return string.Join(", ", parts);
+    }
+
+    /// <summary>Hours of those planned.</summary>
+    public static string Hours(RosterEntry rider) => rider.Hours is not { } hours ? Say.Missing
+        : rider.PlannedHours is { } planned ? $"{Say.Number(hours, 1)}{Say.Joint}of{Say.Joint}{Say.Number(planned, 1)}" : Say.Number(hours, 1);
+
+    private static int Needing(RosterDocument roster, string need) => roster.Riders.Count(rider => rider.Need == need);
+
+    private static string OneRider(RosterEntry rider) => rider.Need switch
+    {
+        "broken" => "The one rider broke a rule.",
+        "no review" => "The one rider has no review.",
+        "watch" => "The one rider has a rule to watch.",
+        _ => "The one rider kept every rule that could be judged.",
+    };
+}

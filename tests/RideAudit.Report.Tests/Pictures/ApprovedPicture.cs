@@ -1,0 +1,28 @@
+using SkiaSharp;
+
+namespace RideAudit.Report.Tests.Pictures;
+
+/// <summary>
+/// Pictures that were looked at and approved. A changed one is written beside the test's program as *.received.png;
+/// RIDEAUDIT_UPDATE=1 writes it over the approved one, to be looked at before it is committed.
+/// </summary>
+internal static class ApprovedPicture
+{
+    private static readonly string Folder = Path.Combine(Repository.Root, "tests", "RideAudit.Report.Tests", "Pictures", "Approved");
+
+    /// <summary>Holds a picture against the approved one of that name.</summary>
+    public static void Check(SKBitmap drawn, string name) => Check(drawn, Path.Combine(Folder, name + ".png"), Difference.Between);
+
+    /// <summary>Holds a picture against an approved file.</summary>
+    public static void Check(SKBitmap drawn, string file, Func<SKBitmap, SKBitmap, Difference> compare)
+    {
+        using SKBitmap? approved = SKBitmap.Decode(file);
+        Difference difference = approved is null ? new Difference(255, 1) : compare(approved, drawn);
+        if (difference.IsSmall)
+            return;
+        string received = Path.Combine(AppContext.BaseDirectory, Path.GetFileNameWithoutExtension(file) + ".received.png");
+        using SKData png = drawn.Encode(SKEncodedImageFormat.Png, 100);
+        File.WriteAllBytes(Repository.Updates ? file : received, png.ToArray());
+        Assert.True(Repository.Updates, $"{Path.GetFileName(file)} differs from the approved picture: {difference}. What was drawn is beside the test's program.");
+    }
+}

@@ -1,0 +1,190 @@
+using System.Globalization;
+using RideAudit.Report.Fonts;
+using RideAudit.Report.Tests.Samples;
+using RideAudit.Report.Text;
+using RideAudit.Review;
+using UglyToad.PdfPig;
+using UglyToad.PdfPig.Annotations;
+using UglyToad.PdfPig.Content;
+using UglyToad.PdfPig.Outline;
+using UglyToad.PdfPig.Tokens;
+
+namespace RideAudit.Report.Tests.Roster;
+
+public sealed class RosterPdfTests
+{
+    public static IEnumerable<object[]> Everything => SampleRosters.Everything;
+
+    [Theory]
+    [MemberData(nameof(Everything))]
+    public void Every_letter_stands_inside_the_margins_and_none_over_another(string name, Paper paper)
+    {
+        using PdfDocument document = Open(SampleRosters.All[name](), paper);
+        foreach (Page page in document.GetPages())
+        {
+            Assert.Equal([], Placement.Outside(page).Take(3));
+            Assert.Equal([], Placement.Overlaps(page.Letters).Take(3));
+        }
+    }
+
+    [Theory]
+    [InlineData("one")]
+    [InlineData("forty")]
+    [InlineData("ninety")]
+    public void Every_rider_has_a_row_in_the_documents_order_with_its_figures_and_the_reason_under_it(string name)
+    {
+        RosterDocument roster = SampleRosters.All[name]();
+        using PdfDocument document = Open(roster);
+        List<string> lines = [.. document.GetPages().SelectMany(Drawn.Lines)];
+        int before = -1;
+
+        for (int i = 0; i < roster.Riders.Length; i++)
+        {
+            RosterEntry rider = roster.Riders[i];
+            int row = lines.FindIndex(line => line.StartsWith($"{i + 1} {rider.Need} {rider.Label}", StringComparison.Ordinal));
+            Assert.True(row > before, $"{rider.Label} at {row} after {before}");
+            Assert.EndsWith(Figures(rider), lines[row], StringComparison.Ordinal);
+            Assert.Contains(lines.Skip(row + 1).Take(3), line => line.Contains(Drawn.Plain(rider.Why)[..18], StringComparison.Ordinal));
+            before = row;
+        }
+    }
+
+    [Theory]
+    [InlineData(0, 1)]
+    [InlineData(1, 1)]
+    [InlineData(40, 2)]
+    [InlineData(90, 4)]
+    public void Riders_flow_on_as_many_pages_as_they_need(int riders, int pages)
+    {
+        using PdfDocument document = Open(SampleRosters.Of(riders));
+
+        Assert.InRange(document.NumberOfPages, pages, pages + (riders > 1 ? 1 : 0));
+        foreach (Page page in document.GetPages())
+        {
+            string text = Drawn.TextOf(page);
+            Assert.Contains($"{page.Number} of {document.NumberOfPages}", text, StringComparison.Ordinal);
+            Assert.Equal(riders > 0, text.Contains("need rider and why h, planned stress low, by time ramp", StringComparison.Ordinal));
+        }
+    }
+
+    [Fact]
+    public void The_counts_at_the_top_are_the_documents()
+    {
+        RosterDocument roster = SampleRosters.Of(40);
+        string text = Top(roster);
+        int Needing(string need) => roster.Riders.Count(rider => rider.Need == need);
+
+        Assert.Contains("40 riders who needs you first at the top", text, StringComparison.Ordinal);
+        Assert.Contains("Week of 15 June 2026, as of 22 June 2026", text, StringComparison.Ordinal);
+        Assert.Contains($"{Needing("broken")} of 40 riders broke a rule; {Needing("no review")} have no review.", text, StringComparison.Ordinal);
+        Assert.Contains($"{Needing("watch")} to watch, {Needing("kept")} kept every rule that could be judged.", text, StringComparison.Ordinal);
+        Assert.Contains($"{roster.Riders.Count(rider => rider.FilesNotUsed > 0)} riders have files that could not be used.", text, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData(0, "No riders.")]
+    [InlineData(1, "The one rider broke a rule.")]
+    [InlineData(12, "2 of 12 riders broke a rule; 1 has no review.")]
+    public void The_headline_reads_right_for_few_riders(int riders, string headline) =>
+        Assert.Contains(headline, Top(SampleRosters.Of(riders)), StringComparison.Ordinal);
+
+    [Fact]
+    public void A_roster_without_a_broken_rule_says_so()
+    {
+        RosterDocument roster = SampleRosters.Of(12);
+        RosterDocument calm = roster with { Riders = [.. roster.Riders.Where(rider => rider.Need is "watch" or "kept")] };
+
+        Assert.Contains("None of 9 riders broke a rule.", Top(calm), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void The_cautions_stand_at_the_foot_of_the_first_page()
+    {
+        string text = Top(SampleRosters.Of(40));
+
+        Assert.All(Cautions.All, caution => Assert.Contains(caution, text, StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void Labels_are_never_cut()
+    {
+        RosterDocument roster = SampleRosters.LongLabels();
+        using PdfDocument document = Open(roster);
+        string text = string.Concat(document.GetPages().Select(page => Bare(string.Concat(page.Letters.Select(letter => letter.Value)))));
+
+        Assert.DoesNotContain("…", text, StringComparison.Ordinal);
+        foreach (RosterEntry rider in roster.Riders)
+            Assert.Contains(Bare(Shaper.Printable(FontSet.OfThisMachine, rider.Label, Weight.SemiBold)), text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Reviews_of_different_weeks_are_not_put_under_one_week()
+    {
+        string text = Top(SampleRosters.LongLabels());
+
+        Assert.DoesNotContain("Week of", text, StringComparison.Ordinal);
+        Assert.Contains("As of 22 June 2026", text, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("forty")]
+    [InlineData("long-labels")]
+    public void Each_label_leads_to_the_riders_review_beside_the_overview(string name)
+    {
+        RosterDocument roster = SampleRosters.All[name]();
+        using PdfDocument document = Open(roster);
+        string[] links = [.. document.GetPages().SelectMany(page => page.GetAnnotations()).Where(note => note.Type == AnnotationType.Link).Select(Address).Distinct()];
+
+        Assert.Equal(roster.Riders.Where(rider => rider.ReviewFile is not null).Select(rider => rider.ReviewFile!).Order(StringComparer.Ordinal), links.Order(StringComparer.Ordinal));
+    }
+
+    [Fact]
+    public void The_outline_leads_to_each_group()
+    {
+        using PdfDocument document = Open(SampleRosters.Of(40));
+        Assert.True(document.TryGetBookmarks(out Bookmarks? bookmarks));
+
+        Assert.Equal(["Broken", "No review", "Watch", "Kept"], bookmarks!.GetNodes().Select(node => node.Title));
+    }
+
+    [Fact]
+    public void Two_runs_write_the_same_bytes() => Assert.Equal(Write(SampleRosters.LongLabels(), Paper.A4), Write(SampleRosters.LongLabels(), Paper.A4));
+
+    private static string Figures(RosterEntry rider)
+    {
+        if (rider.Hours is not { } hours)
+            return "– – – –";
+        string planned = rider.PlannedHours is { } known ? $" of {Tenth(known)}" : "";
+        string low = rider.LowShare is { } share ? $"{Round(share * 100, 0)} %" : "–";
+        string sign = rider.RampPerWeek > 0 ? "+" : "";
+        return $"{Tenth(hours)}{planned} {Round(rider.Stress!.Value, 0)} {low} {sign}{Tenth(rider.RampPerWeek!.Value)}";
+    }
+
+    private static string Tenth(double value) => Round(value, 1);
+
+    private static string Round(double value, int decimals) =>
+        Math.Round(value, decimals, MidpointRounding.AwayFromZero).ToString("F" + decimals, CultureInfo.InvariantCulture).Replace('-', '−');
+
+    private static string Bare(string text) => string.Concat(text.Where(c => !char.IsWhiteSpace(c)));
+
+    private static string Address(Annotation link)
+    {
+        var action = (DictionaryToken)link.AnnotationDictionary.Data["A"];
+        return Uri.UnescapeDataString(((StringToken)action.Data["URI"]).Data);
+    }
+
+    private static string Top(RosterDocument roster)
+    {
+        using PdfDocument document = Open(roster);
+        return Drawn.TextOf(document.GetPage(1));
+    }
+
+    private static PdfDocument Open(RosterDocument roster, Paper paper = Paper.A4) => Drawn.Open(Write(roster, paper));
+
+    private static byte[] Write(RosterDocument roster, Paper paper)
+    {
+        using var stream = new MemoryStream();
+        RosterPdf.Write(roster, stream, new PageOptions { Paper = paper });
+        return stream.ToArray();
+    }
+}
