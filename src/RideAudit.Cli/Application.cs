@@ -31,12 +31,9 @@ internal static class Application
         {
             return Fail(shell, "Interrupted.", ExitCode.Interrupted);
         }
-        catch (Exception fault) when (Environment.GetEnvironmentVariable("RIDEAUDIT_TRACE") is null)
+        catch (Exception fault)
         {
-            return Fail(
-                shell,
-                $"A fault of the program, not of your files: {fault.GetType().Name}: {fault.Message} Set RIDEAUDIT_TRACE=1 and run it again to see where.",
-                ExitCode.Fault);
+            return Fail(shell, FaultMessage(fault), ExitCode.Fault);
         }
     }
 
@@ -93,6 +90,10 @@ internal static class Application
         var isFolder = args.Count == 1 && command?.Arguments.Count > 0 && Directory.Exists(shell.FullPath(first));
         return isRoots || (command is not null && !isFolder) ? args : ["review", .. args];
     }
+
+    private static string FaultMessage(Exception fault) => Environment.GetEnvironmentVariable("RIDEAUDIT_TRACE") is null
+        ? $"A fault of the program, not of your files: {fault.GetType().Name}: {fault.Message} Set RIDEAUDIT_TRACE=1 and run it again to see where."
+        : fault.ToString();
 
     private static int Fail(Shell shell, string message, ExitCode code)
     {

@@ -4,13 +4,13 @@ namespace RideAudit.Fit.Tests;
 
 public class PublicApiTests
 {
-    /// <summary>A change of the public API is a decision: run with RIDEAUDIT_WRITE_APPROVED=1 and commit the text.</summary>
+    /// <summary>A change of the public API is a decision: run with RIDEAUDIT_UPDATE=1 and commit the text.</summary>
     [Fact]
     public void The_public_api_is_the_approved_one()
     {
         string path = Path.Combine(HazardTable.Root, "tests", "RideAudit.Fit.Tests", "approved-api.txt");
         string actual = PublicApi.Describe(typeof(FitDecoder).Assembly);
-        if (Environment.GetEnvironmentVariable("RIDEAUDIT_WRITE_APPROVED") == "1")
+        if (Environment.GetEnvironmentVariable("RIDEAUDIT_UPDATE") == "1")
             File.WriteAllText(path, actual);
 
         Assert.Equal(File.ReadAllText(path), actual);

@@ -38,7 +38,7 @@ internal static class WeekStrip
             if (to - from < 8)
                 continue;
             pieces.Add(new string(' ', from - column));
-            pieces.Add(new Piece(Drawn(page, span, to - from), span.Verdict == "kept" ? Tone.Quiet : span.Verdict == "watch" ? Tone.Watch : Tone.Broken));
+            pieces.Add(new Piece(Drawn(page, span, to - from), span.Verdict switch { "broken" => Tone.Broken, "watch" => Tone.Watch, _ => Tone.Quiet }));
             column = to;
         }
         page.Line([.. pieces]);

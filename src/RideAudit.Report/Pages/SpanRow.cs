@@ -33,7 +33,7 @@ internal sealed class SpanRow(ImmutableArray<SpanEntry> spans, IReadOnlyDictiona
             float start = before ? left : from.Right;
             DrawLine(ink, span, start, to.Left, y + LineAt, before);
             TextLine label = Label(span, before);
-            float room = label.Width + (span.Verdict == "kept" ? 0 : MarkRoom);
+            float room = label.Width + (IsWanting(span) ? MarkRoom : 0);
             float x = Math.Clamp((start + to.Left - room) / 2, left, right - room);
             bool above = x < taken + LabelGap;
             if (above)
@@ -46,7 +46,10 @@ internal sealed class SpanRow(ImmutableArray<SpanEntry> spans, IReadOnlyDictiona
         }
     }
 
-    private static SKColor Colour(SpanEntry span) => span.Verdict == "kept" ? Palette.Quiet : Palette.Rust;
+    // A span that no rule judged (an event week) is drawn like a kept one.
+    private static bool IsWanting(SpanEntry span) => span.Verdict is "watch" or "broken";
+
+    private static SKColor Colour(SpanEntry span) => IsWanting(span) ? Palette.Rust : Palette.Quiet;
 
     private static void DrawLine(Ink ink, SpanEntry span, float start, float end, float y, bool before)
     {
@@ -60,7 +63,7 @@ internal sealed class SpanRow(ImmutableArray<SpanEntry> spans, IReadOnlyDictiona
 
     private static void DrawLabel(Ink ink, SpanEntry span, TextLine label, float x, float baseline)
     {
-        if (span.Verdict != "kept")
+        if (IsWanting(span))
         {
             VerdictMark.Draw(ink, span.Verdict == "broken" ? Rules.Verdict.Broken : Rules.Verdict.Watch, x, baseline, MarkSize);
             x += MarkRoom;
@@ -71,7 +74,7 @@ internal sealed class SpanRow(ImmutableArray<SpanEntry> spans, IReadOnlyDictiona
 
     private TextLine Label(SpanEntry span, bool before)
     {
-        bool wanting = span.Verdict != "kept";
+        bool wanting = IsWanting(span);
         TextStyle style = new(wanting ? Weight.SemiBold : Weight.Regular, 10, Colour(span));
         return TextLine.Of(fonts, Say.Unit(span.Hours, 0, "h") + (before ? " since the last" : ""), style);
     }

@@ -163,26 +163,44 @@ internal sealed class CurveSearch
         for (var leaf = 0; leaf < toBeat.Length; leaf++)
         {
             var first = from + leaf * Leaf;
-            for (var start = blockStart; start < blockStart + Block && first <= to && start + first <= _count; start += Leaf)
-                if (_tilted.HighestOfLeaves(start + first, start + first + 2 * (Leaf - 1)) - _tilted.LowestOfLeaf(start) > toBeat[leaf])
-                    TryLeaf(start, first, to);
+            if (first > to)
+                return;
+            // Durations begin one after a multiple of a leaf, so that the ends of a leaf of starts and durations lie in two leaves, not in three.
+            var (startLeaf, endLeaf) = (blockStart / Leaf, (blockStart + first) / Leaf);
+            for (var i = 0; i < LeavesPerBlock; i++)
+                if (_tilted.MostBetween(startLeaf + i, endLeaf + i) > toBeat[leaf] && (startLeaf + i) * Leaf + first <= _count)
+                    TryLeaf((startLeaf + i) * Leaf, first, to);
         }
     }
 
     private void TryLeaf(int start, int first, int to)
     {
         var last = Math.Min(start + Leaf, _count - first + 1);
-        for (var duration = first; duration < first + Leaf; duration += Vector<double>.Count)
+        Span<double> most = stackalloc double[Leaf];
+        var beaten = false;
+        for (var offset = 0; offset < Leaf; offset += 2 * Vector<double>.Count)
         {
-            var known = new Vector<double>(Best, duration);
-            var most = known;
+            var known = MemoryMarshal.Cast<double, Vector<double>>(Best.AsSpan(first + offset, 2 * Vector<double>.Count));
+            var (shorter, longer) = (known[0], known[1]);
             for (var i = start; i < last; i++)
-                most = Vector.Max(most, new Vector<double>(_totals, i + duration) - new Vector<double>(_totals[i]));
-            if (Vector.EqualsAll(most, known))
-                continue;
-            for (var lane = 0; lane < Vector<double>.Count && duration + lane <= to; lane++)
-                if (most[lane] > known[lane])
-                    Take(duration + lane, most[lane], start, last);
+            {
+                var ends = MemoryMarshal.Cast<double, Vector<double>>(_totals.AsSpan(i + first + offset, 2 * Vector<double>.Count));
+                var total = new Vector<double>(_totals[i]);
+                shorter = Vector.Max(shorter, ends[0] - total);
+                longer = Vector.Max(longer, ends[1] - total);
+            }
+            beaten |= shorter != known[0] || longer != known[1];
+            shorter.CopyTo(most[offset..]);
+            longer.CopyTo(most[(offset + Vector<double>.Count)..]);
         }
+        if (beaten)
+            TakeBetter(most, first, to, start, last);
+    }
+
+    private void TakeBetter(ReadOnlySpan<double> sums, int first, int to, int start, int end)
+    {
+        for (var duration = first; duration < first + Leaf && duration <= to; duration++)
+            if (sums[duration - first] > Best[duration])
+                Take(duration, sums[duration - first], start, end);
     }
 }

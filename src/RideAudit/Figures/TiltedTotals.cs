@@ -11,6 +11,7 @@ internal sealed class TiltedTotals
     private readonly int _leavesPerBlock;
     private readonly double[] _lowestOfLeaf;
     private readonly double[] _highestOfLeaf;
+    private readonly double[] _highestOfTwoLeaves;
     private readonly double[] _lowestOfBlock;
     private readonly double[] _highestOfBlock;
 
@@ -24,6 +25,7 @@ internal sealed class TiltedTotals
         var blocks = (count - 1) / (leaf * leavesPerBlock) + 1;
         _lowestOfLeaf = new double[blocks * leavesPerBlock];
         _highestOfLeaf = new double[blocks * leavesPerBlock];
+        _highestOfTwoLeaves = new double[blocks * leavesPerBlock + 1];
         _lowestOfBlock = new double[blocks];
         _highestOfBlock = new double[blocks];
     }
@@ -49,6 +51,10 @@ internal sealed class TiltedTotals
             }
             (_lowestOfBlock[block], _highestOfBlock[block]) = (lowest, highest);
         }
+        for (var leaf = 0; leaf + 1 < _highestOfLeaf.Length; leaf++)
+            _highestOfTwoLeaves[leaf] = Math.Max(_highestOfLeaf[leaf], _highestOfLeaf[leaf + 1]);
+        _highestOfTwoLeaves[_highestOfLeaf.Length - 1] = _highestOfLeaf[^1];
+        _highestOfTwoLeaves[_highestOfLeaf.Length] = double.NegativeInfinity;
     }
 
     private void TiltLeaf(int leaf, double powerW, Vector<double> ramp)
@@ -80,22 +86,21 @@ internal sealed class TiltedTotals
     /// <summary>Lowest value of the block that holds a second.</summary>
     public double LowestOfBlock(int second) => _lowestOfBlock[second / (_leaf * _leavesPerBlock)];
 
-    /// <summary>Lowest value of the leaf that holds a second.</summary>
-    public double LowestOfLeaf(int second) => _lowestOfLeaf[second / _leaf];
-
     /// <summary>Highest value of the blocks that two seconds span.</summary>
-    public double HighestOfBlocks(int from, int to) => Highest(_highestOfBlock, from, to, _leaf * _leavesPerBlock);
-
-    /// <summary>Highest value of the leaves that two seconds span.</summary>
-    public double HighestOfLeaves(int from, int to) => Highest(_highestOfLeaf, from, to, _leaf);
-
-    private static double Highest(double[] values, int from, int to, int size)
+    public double HighestOfBlocks(int from, int to)
     {
+        var size = _leaf * _leavesPerBlock;
         var highest = double.NegativeInfinity;
-        for (var i = from / size; i <= to / size && i < values.Length; i++)
-            highest = Math.Max(highest, values[i]);
+        for (var block = from / size; block <= to / size && block < _highestOfBlock.Length; block++)
+            highest = Math.Max(highest, _highestOfBlock[block]);
         return highest;
     }
+
+    /// <summary>The most that a window from one leaf to the two that begin with another can exceed the constant power by.</summary>
+    /// <param name="startLeaf">The leaf of starts.</param>
+    /// <param name="endLeaf">The first of the two leaves of ends; may lie beyond the last.</param>
+    public double MostBetween(int startLeaf, int endLeaf) =>
+        _highestOfTwoLeaves[Math.Min(endLeaf, _highestOfTwoLeaves.Length - 1)] - _lowestOfLeaf[startLeaf];
 
     private static (double Lowest, double Highest) Reduce(Vector<double> lowest, Vector<double> highest)
     {

@@ -85,12 +85,14 @@ public static class FolderReader
 
     private static List<FileContent> WithoutCopies(IEnumerable<FileContent> contents, List<FileNotice> notices)
     {
-        var first = new Dictionary<UInt128, string>();
+        // Rows that count seconds take their date from the file's name: equal bytes on two days are two rides.
+        var first = new Dictionary<(UInt128 Hash, Instant? Start), string>();
         var distinct = new List<FileContent>();
         foreach (var content in contents.OrderBy(c => c.File, StringComparer.Ordinal))
         {
-            if (content.HoldsRides && !first.TryAdd(content.Hash, content.File))
-                notices.Add(new FileNotice(content.File, "duplicate", null, $"The same file as {first[content.Hash]}, which is kept.", false));
+            var key = (content.Hash, content.Recordings.IsEmpty ? (Instant?)null : content.Recordings[0].Start);
+            if (content.HoldsRides && !first.TryAdd(key, content.File))
+                notices.Add(new FileNotice(content.File, "duplicate", null, $"The same file as {first[key]}, which is kept.", false));
             else
                 distinct.Add(content);
         }

@@ -19,9 +19,12 @@ internal static class Phrases
     public static string Length(double seconds)
     {
         var minutes = (seconds / 60).Whole();
-        return minutes < 60 ? string.Create(CultureInfo.InvariantCulture, $"{minutes} min")
-            : minutes % 60 == 0 ? string.Create(CultureInfo.InvariantCulture, $"{minutes / 60} h")
-            : string.Create(CultureInfo.InvariantCulture, $"{minutes / 60} h {minutes % 60} min");
+        return (minutes / 60, minutes % 60) switch
+        {
+            (0, var m) => string.Create(CultureInfo.InvariantCulture, $"{m} min"),
+            (var h, 0) => string.Create(CultureInfo.InvariantCulture, $"{h} h"),
+            var (h, m) => string.Create(CultureInfo.InvariantCulture, $"{h} h {m} min"),
+        };
     }
 
     public static string Day(LocalDate date) => date.DayOfWeek.ToString();

@@ -57,7 +57,7 @@ internal static class ThresholdsWriter
             ? $"95 % of the best 20 minutes of the last 90 days ({LocalDatePattern.Iso.Format(best.Date)}) is {W(entry.ThresholdEstimateW!.Value)}; "
             : "No ride of the last 90 days holds 20 minutes with power; ";
         var critical = entry.CriticalPowerW is { } cp
-            ? $"the work–time line through {entry.CriticalPowerEfforts.Length} separate best efforts of 3 to 20 minutes puts critical power at {W(cp)}. Both are only as good as those efforts were hard."
+            ? $"the work–time line through {Phrases.Count(entry.CriticalPowerEfforts.Length)} separate best efforts of 3 to 20 minutes puts critical power at {W(cp)}. Both are only as good as those efforts were hard."
             : "too few separate hard efforts of 2 to 20 minutes for a critical power.";
         return inForce + estimate + critical;
     }

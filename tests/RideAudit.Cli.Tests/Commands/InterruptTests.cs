@@ -59,8 +59,11 @@ public class InterruptTests
         Assert.DoesNotContain(Directory.EnumerateFiles(folder.Path, "*", SearchOption.AllDirectories), f => !f.StartsWith(folder.At("rides"), StringComparison.Ordinal));
     }
 
+    // A program that never says the words must not hold the tests up for ever.
     private static void WaitFor(Process process, string words)
     {
+        using var patience = new CancellationTokenSource(TimeSpan.FromMinutes(5));
+        using var end = patience.Token.Register(process.Kill);
         while (process.StandardError.ReadLine() is { } line)
             if (line.Contains(words, StringComparison.Ordinal))
                 return;

@@ -25,7 +25,7 @@ public static class HazardTable
         page.Append("# FIT test files\n\n");
         page.Append("Small files, each with one property that real files have, made by `tests/RideAudit.Fit.Tests/Hazards`; no recording of a person is among them.\n");
         page.Append("`good/` holds what is in order, however unusual; `bad/` what is reported. Rows: A container, B message stream, C developer fields, D values, E time, F structure.\n");
-        page.Append("To make them again after a change of the generator: `RIDEAUDIT_WRITE_TESTDATA=1 dotnet test tests/RideAudit.Fit.Tests`.\n\n");
+        page.Append("To make them again after a change of the generator: `RIDEAUDIT_UPDATE=1 dotnet test tests/RideAudit.Fit.Tests`.\n\n");
         page.Append("| file | what is in it | records | power sum, W | faults |\n|---|---|---|---|---|\n");
         foreach (HazardCase hazard in All)
             page.Append(Row(hazard));

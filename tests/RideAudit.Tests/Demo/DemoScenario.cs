@@ -4,7 +4,7 @@ namespace RideAudit.Tests.Demo;
 
 /// <summary>
 /// Sixteen weeks of a rider who does not exist: evenings after a shift, two weekend rides, building towards a long gravel day in July.
-/// Three weeks of growth and a lighter one, four times over; in the last week the long ride was traded for intensity.
+/// Three weeks of growth and a lighter one with a test in it, over and over; in the last week the long ride was traded for intensity.
 /// </summary>
 internal static class DemoScenario
 {
@@ -53,7 +53,7 @@ internal static class DemoScenario
     private static IEnumerable<DemoRide> Lighter(int week)
     {
         yield return Ride(week, IsoDayOfWeek.Tuesday, 18, "easy", [new(2700, 0.60)]);
-        yield return Ride(week, IsoDayOfWeek.Thursday, 18, "openers", [new(900, 0.55), new(240, 0.95), new(300, 0.50), new(240, 0.95), new(1020, 0.58)]);
+        yield return Ride(week, IsoDayOfWeek.Thursday, 18, "test", [new(900, 0.55), new(180, 1.28), new(420, 0.50), new(300, 1.17), new(600, 0.50), new(1200, 1.045), new(480, 0.50)]);
         yield return Ride(week, IsoDayOfWeek.Saturday, 9, "endurance", [new(600, 0.55), new(5100, 0.65), new(300, 0.48)]);
         yield return Ride(week, IsoDayOfWeek.Sunday, 10, "easy", [new(3000, 0.58)]);
     }

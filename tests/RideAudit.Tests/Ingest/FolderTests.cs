@@ -28,6 +28,16 @@ public sealed class FolderTests
     }
 
     [Fact]
+    public void The_same_bytes_on_two_days_are_two_rides_where_the_date_is_in_the_files_name()
+    {
+        var rows = System.Text.Encoding.UTF8.GetBytes("seconds,power\n" + string.Concat(Enumerable.Range(0, 900).Select(i => $"{i},200\n")));
+        using var folder = new TempFolder().Write("2026-05-05-1800.csv", rows).Write("2026-05-07-1800.csv", rows);
+        var read = Reading.Of(folder);
+        Assert.Equal(["2026-05-05-1800.csv", "2026-05-07-1800.csv"], read.Recordings.Select(r => r.File));
+        Assert.Empty(read.Notices);
+    }
+
+    [Fact]
     public void The_same_ride_from_two_devices_counts_once_the_one_with_power()
     {
         using var folder = new TempFolder()

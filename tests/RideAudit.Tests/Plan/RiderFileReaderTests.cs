@@ -140,7 +140,7 @@ public class RiderFileReaderTests
     [InlineData("[[threshold]]\npower_w = 250", 1, 3, "a threshold without from", "from")]
     [InlineData("[[threshold]]\nfrom = 2026-01-05", 1, 3, "a threshold without a value", "power_w, heart_rate_bpm or both")]
     [InlineData("[[threshold]]\nfrom = 2026-01-05\npower_w = 2500", 3, 11, "2500", "power_w: a number from 30 to 700 W")]
-    [InlineData("[heart_rate]\nrest_bpm = 60\nmax_bpm = 100\n[[threshold]]\nfrom = 2026-01-05\nheart_rate_bpm = 120", 6, 1, "a threshold heart rate outside the rider's range", "above rest_bpm and at most max_bpm")]
+    [InlineData("[heart_rate]\nrest_bpm = 60\nmax_bpm = 100\n[[threshold]]\nfrom = 2026-01-05\nheart_rate_bpm = 120", 6, 1, "a threshold heart rate outside the rider’s range", "above rest_bpm and at most max_bpm")]
     [InlineData("[heart_rate]\nrest_bpm = 110\nmax_bpm = 100", 3, 1, "max_bpm at or below rest_bpm", "max_bpm above rest_bpm")]
     [InlineData("[plan]\nweek_starts_on = \"mondag\"", 2, 18, "the text \"mondag\"", "monday, tuesday")]
     [InlineData("[plan]\nweekly_hours = 0", 2, 16, "0", "weekly_hours: a number from 0.5 to 60 h")]
@@ -158,7 +158,7 @@ public class RiderFileReaderTests
     [InlineData("[[exception]]\nfrom = 2026-05-24\nto = 2026-05-18\nkind = \"lighter\"", 3, 1, "to before from", "not before from")]
     [InlineData("[[exception]]\nfrom = 2026-05-24\nkind = \"light\"", 3, 8, "the text \"light\"", "lighter, event or away")]
     [InlineData("[[exception]]\nfrom = 2026-05-24", 1, 3, "an exception without kind", "lighter, event or away")]
-    [InlineData("[csv]\npower = 3", 2, 9, "3", "the column's header")]
+    [InlineData("[csv]\npower = 3", 2, 9, "3", "the column’s header")]
     public void A_wrong_value_is_named_with_its_place_and_what_is_allowed(string toml, int line, int column, string found, string allowed)
     {
         var mistake = Assert.Single(RiderFileReader.Read(toml, "rider.toml").Mistakes);

@@ -33,7 +33,7 @@ public class ChangeSearchTests
     {
         var change = Find(Sample.Plan(), Tuesday(RideKind.High, 75), Wednesday(RideKind.High, 50), Saturday(RideKind.Long, 150))!;
 
-        Assert.Equal("Wednesday's ride on Thursday instead would have kept the spacing rule.", change.Sentence);
+        Assert.Equal("Wednesday’s ride on Thursday instead would have kept the spacing rule.", change.Sentence);
     }
 
     [Fact]
@@ -43,7 +43,7 @@ public class ChangeSearchTests
 
         var change = Find(plan, Tuesday(RideKind.High, 75), Wednesday(RideKind.High, 50), Saturday(RideKind.Long, 150))!;
 
-        Assert.Equal("Wednesday's ride on Friday instead would have kept the spacing rule.", change.Sentence);
+        Assert.Equal("Wednesday’s ride on Friday instead would have kept the spacing rule.", change.Sentence);
     }
 
     [Fact]
@@ -64,7 +64,7 @@ public class ChangeSearchTests
         var change = Find(
             plan, Tuesday(RideKind.High, 60), Wednesday(RideKind.High, 60), Sample.Ride(Monday.PlusDays(4), RideKind.Endurance, 60), Sample.Ride(Monday.PlusDays(5), RideKind.Long, 150, 17))!;
 
-        Assert.Equal("Tuesday's and Friday's rides swapped would have kept the spacing rule.", change.Sentence);
+        Assert.Equal("Tuesday’s and Friday’s rides swapped would have kept the spacing rule.", change.Sentence);
         Assert.All(change.Changes, c => Assert.Equal(ChangeKind.Swap, c.Kind));
     }
 
@@ -75,7 +75,7 @@ public class ChangeSearchTests
             Sample.Plan(hours: 7),
             Sample.Ride(Monday.PlusDays(1), RideKind.High, 75), Sample.Ride(Monday.PlusDays(2), RideKind.Endurance, 30, 7), Wednesday(RideKind.High, 50), Saturday(RideKind.Long, 150))!;
 
-        Assert.Equal("Wednesday's 18:00 ride on Thursday instead would have kept the spacing rule.", change.Sentence);
+        Assert.Equal("Wednesday’s 18:00 ride on Thursday instead would have kept the spacing rule.", change.Sentence);
     }
 
     [Fact]

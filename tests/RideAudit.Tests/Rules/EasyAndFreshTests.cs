@@ -36,7 +36,7 @@ public class EasyAndFreshTests
 
         Assert.Equal(Verdict.Broken, finding.Verdict);
         Assert.Equal([Verdict.Watch, Verdict.Broken], finding.Occurrences.Select(o => o.Verdict));
-        Assert.Equal("Wednesday's easy ride spent 22 % of its time above easy. One other easy ride went above easy too.", finding.Sentence);
+        Assert.Equal("Wednesday’s easy ride spent 22 % of its time above easy. One other easy ride went above easy too.", finding.Sentence);
     }
 
     [Theory]

@@ -28,7 +28,7 @@ public class VolumeTests
         var finding = Judge("long-ride", Sample.Ride(Monday.PlusDays(5), RideKind.Threshold, 180, 9));
 
         Assert.Equal(Verdict.Watch, finding.Verdict);
-        Assert.Equal("Saturday's ride of 3 h was long enough, but it was a threshold ride with 55 % of it easy.", finding.Sentence);
+        Assert.Equal("Saturday’s ride of 3 h was long enough, but it was a threshold ride with 55 % of it easy.", finding.Sentence);
     }
 
     [Theory]

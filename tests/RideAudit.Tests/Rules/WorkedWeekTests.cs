@@ -1,7 +1,6 @@
 using RideAudit.Rules;
 using RideAudit.Tests.Support;
 
-
 namespace RideAudit.Tests.Rules;
 
 /// <summary>The weeks of testdata/weeks, as common practice draws them: each lists every verdict that is not kept.</summary>
