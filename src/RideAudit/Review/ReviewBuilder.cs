@@ -23,6 +23,7 @@ public static class ReviewBuilder
         var findings = RuleBook.Judge(week);
         var change = ChangeSearch.Find(week, findings);
         var sources = book.Rides.ToDictionary(r => r.File);
+        var notices = NoticeWriter.Write(folder, book);
         var entry = WeekEntries.Of(book.Week, book.Before, book.Plan) with
         {
             Spans = Spans.Of(week, findings.FirstOrDefault(f => f.Rule == "hard-day-spacing")),
@@ -37,8 +38,8 @@ public static class ReviewBuilder
             Findings = findings,
             SmallestChange = change,
             Thresholds = ThresholdsWriter.Write(book.Figures, book.Week.EndsOn),
-            Notices = NoticeWriter.Write(folder, book),
-            Summary = SummaryWriter.Write(week, entry, findings, change),
+            Notices = notices,
+            Summary = SummaryWriter.Write(week, entry, findings, change, notices),
             BandCutsPercent = [rider.Plan.LowerBandCutPercent, rider.Plan.UpperBandCutPercent],
             Note = request.Note,
         };
