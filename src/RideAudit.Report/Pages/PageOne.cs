@@ -27,7 +27,7 @@ internal sealed class PageOne
         Block? note = WholeNote(review, options, fonts, width);
         float noteLeast = note is null ? 0 : UnderNote + (note is NoteBlock whole ? Math.Min(LeastNote, whole.Height) : note.Height);
         (Density density, Block[] under, float room) = Choose(review, fonts, Depth(over), noteLeast);
-        note = FitNote(note, room - density.ShallowestChart - UnderNote);
+        note = FitNote(note, room - density.ShallowestChart - UnderNote, fonts);
         float noteDepth = note is null ? 0 : note.Height + UnderNote;
         float chart = Math.Clamp(room - noteDepth, Math.Min(density.ShallowestChart, room - noteDepth), review.Rides.IsEmpty ? density.ShallowestChart : DeepestChart);
         Set(over, note, new SpacingLine(review, fonts, width, chart), under, density, room - noteDepth - chart);
@@ -78,11 +78,11 @@ internal sealed class PageOne
         throw new InvalidOperationException("There is always a last density.");
     }
 
-    private Block? FitNote(Block? note, float depth)
+    private Block? FitNote(Block? note, float depth, FontSet fonts)
     {
         if (note is not NoteBlock whole)
             return note;
-        (NoteBlock head, NoteRest) = whole.Split(depth);
+        (NoteBlock head, NoteRest) = whole.SplitOverleaf(depth, fonts);
         return head;
     }
 
