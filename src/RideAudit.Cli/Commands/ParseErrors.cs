@@ -1,5 +1,4 @@
 using System.CommandLine;
-using System.CommandLine.Invocation;
 using RideAudit.Cli.Terminal;
 using RideAudit.Cli.Work;
 
@@ -26,7 +25,7 @@ internal static class ParseErrors
     public static void RefuseOptionAsFolder(ParseResult parsed, IReadOnlyList<string> args, Shell shell)
     {
         var command = parsed.CommandResult.Command;
-        var folder = parsed.Action is SynchronousCommandLineAction ? null : command.Arguments.OfType<Argument<string>>().FirstOrDefault(a => a.Name == "FOLDER");
+        var folder = parsed.Action != command.Action ? null : command.Arguments.OfType<Argument<string>>().FirstOrDefault(a => a.Name == "FOLDER");
         if (folder is null || parsed.GetValue(folder) is not { } typed || !typed.StartsWith('-') || Path.Exists(shell.FullPath(typed)))
             return;
         var lines = new List<string> { $"{typed} is no option of {command.Name}, and the folder is missing." };

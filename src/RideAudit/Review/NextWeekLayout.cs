@@ -124,6 +124,9 @@ internal sealed class NextWeekLayout(LocalDate startsOn, PlanInForce plan, Immut
             foreach (var e in easy)
                 days[e] = new PlannedDay(DayKind.Endurance, Math.Min(each, atMost));
         }
+        // A recovery ride could be a longer easy one: that comes before longer hard rides.
+        if (days.Any(d => d.Kind == DayKind.Recovery))
+            return [.. days];
         Lengthen(sizes, days, d => d.IsHard, Math.Min(sizes.MostMinutes, MostHardMinutes));
         Lengthen(sizes, days, d => d.Kind == DayKind.Long, sizes.MostMinutes);
         return [.. days];
