@@ -3,6 +3,7 @@ using System.CommandLine.Help;
 using System.CommandLine.Invocation;
 using RideAudit.Cli.Commands;
 using RideAudit.Cli.Terminal;
+using RideAudit.Cli.Work;
 
 namespace RideAudit.Cli;
 
@@ -67,6 +68,7 @@ internal static class Application
         var parsed = root.Parse(line, new ParserConfiguration { EnablePosixBundling = false, ResponseFileTokenReplacer = null });
         if (parsed.Errors.Count > 0 && parsed.Action is ParseErrorAction or null)
             throw new UserError(ParseErrors.Describe(parsed, args));
+        ParseErrors.RefuseOptionAsFolder(parsed, args, shell);
         return parsed.Invoke(Invocation(shell));
     }
 
@@ -87,6 +89,8 @@ internal static class Application
         var isRoots = RootOnly.Contains(first);
         var command = root.Subcommands.FirstOrDefault(c => c.Name == first);
         // A command that still lacks its folder means nothing; a folder of that name does.
+        if (command is null && !first.StartsWith('-') && !Path.Exists(shell.FullPath(first)) && Nearest.Of(first, root.Subcommands.Select(c => c.Name)) is { } near)
+            throw new UserError($"There is no command and no folder {first}. Did you mean 'rideaudit {near}'?");
         var isFolder = args.Count == 1 && command?.Arguments.Count > 0 && Directory.Exists(shell.FullPath(first));
         return isRoots || (command is not null && !isFolder) ? args : ["review", .. args];
     }
@@ -98,7 +102,7 @@ internal static class Application
     private static int Fail(Shell shell, string message, ExitCode code)
     {
         shell.Out.Flush();
-        shell.Error.Write($"rideaudit: {new Marks(shell.Unicode).Show(message)}\n");
+        shell.WriteError($"rideaudit: {new Marks(shell.Unicode).Show(message)}");
         return (int)code;
     }
 }

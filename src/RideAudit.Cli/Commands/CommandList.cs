@@ -13,8 +13,8 @@ internal static class CommandList
     /// <summary>What to try first.</summary>
     public static IReadOnlyList<Example> RootExamples { get; } =
     [
-        new("rideaudit rides/", "review the last finished week of the rides in rides/"),
-        new("rideaudit new-rider rides/rider.toml", "write a rider file: threshold power, hours, days"),
+        new("rideaudit my-rides/", "review the last finished week of the rides in my-rides/"),
+        new("rideaudit new-rider my-rides/rider.toml", "write a rider file: threshold power, hours, days"),
         new("rideaudit ./rides", "a folder that has a command's name: with ./ it is a folder"),
     ];
 }

@@ -1,4 +1,5 @@
 using System.CommandLine;
+using System.CommandLine.Parsing;
 using RideAudit.Cli.Output;
 using RideAudit.Cli.Terminal;
 
@@ -19,7 +20,8 @@ internal sealed class CompletionCommand : ICommandSource
     /// <inheritdoc/>
     public Command Create(Shell shell)
     {
-        var name = new Argument<string>("SHELL") { Description = "bash, zsh, fish or pwsh." }.AcceptOnlyFromAmong([.. CompletionScripts.Shells]);
+        var name = new Argument<string>("SHELL") { Description = "bash, zsh, fish or pwsh.", CustomParser = Known };
+        name.CompletionSources.Add([.. CompletionScripts.Shells]);
         var command = new Command("completion", "Print a script that lets your shell complete rideaudit's commands and options.");
         command.Arguments.Add(name);
         command.SetAction(parsed =>
@@ -28,5 +30,13 @@ internal sealed class CompletionCommand : ICommandSource
             return (int)ExitCode.Done;
         });
         return command;
+    }
+
+    private static string? Known(ArgumentResult result)
+    {
+        var word = result.Tokens[^1].Value;
+        if (!CompletionScripts.Shells.Contains(word))
+            result.AddError($"There is no completion for '{word}': bash, zsh, fish or pwsh.");
+        return word;
     }
 }

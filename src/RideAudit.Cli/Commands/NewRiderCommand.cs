@@ -11,7 +11,7 @@ internal sealed class NewRiderCommand : ICommandSource
     /// <inheritdoc/>
     public IReadOnlyList<Example> Examples { get; } =
     [
-        new("rideaudit new-rider rides/rider.toml", "asks five questions, then writes the file"),
+        new("rideaudit new-rider my-rides/rider.toml", "asks five questions, then writes the file"),
         new("rideaudit new-rider rider-a.toml --threshold-power 250 --weekly-hours 6.5", "asks nothing that was given"),
     ];
 

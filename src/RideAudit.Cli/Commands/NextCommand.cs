@@ -11,8 +11,8 @@ internal sealed class NextCommand : ICommandSource
     /// <inheritdoc/>
     public IReadOnlyList<Example> Examples { get; } =
     [
-        new("rideaudit next rides/", "a layout for the week that follows the last finished one"),
-        new("rideaudit next rides/ --ics next-week.ics", "the same as a calendar file"),
+        new("rideaudit next my-rides/", "a layout for the week that follows the last finished one"),
+        new("rideaudit next my-rides/ --ics next-week.ics", "the same as a calendar file"),
     ];
 
     /// <inheritdoc/>

@@ -11,10 +11,10 @@ internal sealed class ReviewCommand : ICommandSource
     /// <inheritdoc/>
     public IReadOnlyList<Example> Examples { get; } =
     [
-        new("rideaudit review rides/", "review the last finished week, write review-YYYY-MM-DD.pdf here"),
-        new("rideaudit rides/2026 --rider rider-a.toml --week 2026-05-06", "the week that holds 6 May, with a rider file kept elsewhere"),
-        new("rideaudit review rides/ --json - --no-pdf", "the review as JSON on standard output and nothing else"),
-        new("rideaudit review rides/ --note \"Easy week next.\" --paper letter", "with the coach's note on page one, on Letter paper"),
+        new("rideaudit review my-rides/", "review the last finished week, write review-YYYY-MM-DD.pdf here"),
+        new("rideaudit my-rides/2026 --rider rider-a.toml --week 2026-05-06", "the week that holds 6 May, with a rider file kept elsewhere"),
+        new("rideaudit review my-rides/ --json - --no-pdf", "the review as JSON on standard output and nothing else"),
+        new("rideaudit review my-rides/ --note \"Easy week next.\" --paper letter", "with the coach's note on page one, on Letter paper"),
     ];
 
     /// <inheritdoc/>

@@ -11,8 +11,8 @@ internal sealed class RidesCommand : ICommandSource
     /// <inheritdoc/>
     public IReadOnlyList<Example> Examples { get; } =
     [
-        new("rideaudit rides rides/ --since 2026-05-04", "every ride from 4 May on"),
-        new("rideaudit rides rides/ --format csv > rides.csv", "for a spreadsheet"),
+        new("rideaudit rides my-rides/ --since 2026-05-04", "every ride from 4 May on"),
+        new("rideaudit rides my-rides/ --format csv > rides.csv", "for a spreadsheet"),
     ];
 
     /// <inheritdoc/>

@@ -12,7 +12,7 @@ internal sealed class RulesCommand : ICommandSource
     public IReadOnlyList<Example> Examples { get; } =
     [
         new("rideaudit rules", "every rule with its default limits, evidence and source"),
-        new("rideaudit rules --rider rides/rider.toml", "with the limits of a rider file"),
+        new("rideaudit rules --rider my-rides/rider.toml", "with the limits of a rider file"),
     ];
 
     /// <inheritdoc/>

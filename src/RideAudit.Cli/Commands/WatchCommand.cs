@@ -11,8 +11,8 @@ internal sealed class WatchCommand : ICommandSource
     /// <inheritdoc/>
     public IReadOnlyList<Example> Examples { get; } =
     [
-        new("rideaudit watch rides/", "review now, and again whenever files arrive; Ctrl-C stops"),
-        new("rideaudit watch rides/ --pdf latest.pdf --quiet", "keep one PDF up to date and say nothing"),
+        new("rideaudit watch my-rides/", "review now, and again whenever files arrive; Ctrl-C stops"),
+        new("rideaudit watch my-rides/ --pdf latest.pdf --quiet", "keep one PDF up to date and say nothing"),
     ];
 
     /// <inheritdoc/>

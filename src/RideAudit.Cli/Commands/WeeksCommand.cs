@@ -11,8 +11,8 @@ internal sealed class WeeksCommand : ICommandSource
     /// <inheritdoc/>
     public IReadOnlyList<Example> Examples { get; } =
     [
-        new("rideaudit weeks rides/", "every week from the first ride's on"),
-        new("rideaudit weeks rides/ --since 2026-01-01 --format csv > weeks.csv", "this year, for a spreadsheet"),
+        new("rideaudit weeks my-rides/", "every week from the first ride's on"),
+        new("rideaudit weeks my-rides/ --since 2026-01-01 --format csv > weeks.csv", "this year, for a spreadsheet"),
     ];
 
     /// <inheritdoc/>

@@ -8,7 +8,7 @@ internal static class FolderArgument
 {
     /// <summary>A new argument.</summary>
     /// <param name="description">What the folder holds.</param>
-    public static Argument<string> Create(string description = "Folder of ride files (.fit, .csv), read at any depth.") =>
+    public static Argument<string> Create(string description = "Folder of ride files (.fit, .tcx, .gpx, .csv, also as .gz or in a .zip), read at any depth.") =>
         new("FOLDER") { Description = description };
 
     /// <summary>The folder's full path.</summary>

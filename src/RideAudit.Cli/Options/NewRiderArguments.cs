@@ -28,6 +28,9 @@ internal sealed record NewRiderArguments
     /// <summary>Threshold heart rate, bpm.</summary>
     public double? ThresholdHeartRateBpm { get; init; }
 
+    /// <summary>The date the threshold is in force from.</summary>
+    public LocalDate? ThresholdFrom { get; init; }
+
     /// <summary>Planned hours a week, h.</summary>
     public double? WeeklyHours { get; init; }
 

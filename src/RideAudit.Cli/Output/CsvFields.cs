@@ -107,5 +107,6 @@ internal static class CsvFields
         ("ramp_per_week", r => r.RampPerWeek),
         ("files_not_used", r => r.FilesNotUsed),
         ("review_file", r => r.ReviewFile),
+        ("exception", r => r.Exception),
     ];
 }

@@ -20,8 +20,9 @@ internal static class OutputFile
     /// <param name="path">The full path.</param>
     /// <param name="write">Writes the content.</param>
     /// <param name="cancel">Looked at before the file is moved into place.</param>
+    /// <param name="shown">The path as typed, for the message; the full path when null.</param>
     /// <exception cref="UserError">It cannot be written.</exception>
-    public static void Write(string path, Action<Stream> write, CancellationToken cancel)
+    public static void Write(string path, Action<Stream> write, CancellationToken cancel, string? shown = null)
     {
         try
         {
@@ -33,7 +34,7 @@ internal static class OutputFile
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
-            throw new UserError($"{path} cannot be written: {e.Message} Close it where it is open, or choose another place.");
+            throw new UserError($"{shown ?? path} cannot be written: {WriteFault.Of(e)}");
         }
     }
 

@@ -1,4 +1,5 @@
 using RideAudit.Cli.Terminal;
+using RideAudit.Ingest;
 using RideAudit.Review;
 
 namespace RideAudit.Cli.Output;
@@ -6,6 +7,8 @@ namespace RideAudit.Cli.Output;
 /// <summary>One row a ride, for reading.</summary>
 internal static class RideTable
 {
+    private const string Mark = "*";
+
     private static readonly IReadOnlyList<Column<RideEntry>> Columns =
     [
         new("date", r => Say.DayAndDate(r.StartsAt.Date)),
@@ -28,8 +31,21 @@ internal static class RideTable
         new("file", r => r.File) { Elastic = true },
     ];
 
-    /// <summary>Writes the table.</summary>
-    public static void Write(Page page, IReadOnlyList<RideEntry> rides) => TextTable.Write(page, Columns, rides);
+    /// <summary>Writes the table, a mark at each ride that there is a notice about, and the notices below.</summary>
+    public static void Write(Page page, IReadOnlyList<RideEntry> rides, IReadOnlyList<FileNotice> notices)
+    {
+        if (rides.Count == 0)
+            return;
+        if (notices.Count == 0)
+        {
+            TextTable.Write(page, Columns, rides);
+            return;
+        }
+        TextTable.Write(page, [new(" ", r => notices.Any(n => RideNotices.IsAbout(n.File, r)) ? Mark : ""), .. Columns], rides);
+        page.Blank();
+        foreach (var notice in notices)
+            page.Hanging(Mark + " ", $"{notice.File}: {notice.Sentence}", Tone.Quiet);
+    }
 
     private static string LowShare(BandEntry bands) => Share(bands, bands.Low);
 

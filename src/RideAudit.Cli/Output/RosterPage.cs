@@ -49,6 +49,8 @@ internal static class RosterPage
             counts.Add($"{rider.Watch.Length} to watch");
         counts.Add(rider.PlannedHours is { } planned ? $"{Say.Number(hours, 1)} of {Say.Number(planned, 1)} h" : $"{Say.Number(hours, 1)} h");
         counts.Add($"ramp {Say.Signed(rider.RampPerWeek, 1)}");
+        if (rider.Exception is { } exception)
+            counts.Add($"{exception} week");
         return "  " + string.Join(", ", counts);
     }
 }

@@ -50,7 +50,7 @@ internal static class Summary
         if (document.Note is { } note)
         {
             page.Blank();
-            page.Text(note.Trim(), indent: 2);
+            page.Text(NoteText.Plain(note), indent: 2);
         }
     }
 
@@ -132,10 +132,10 @@ internal static class Summary
         return shown < held.Count ? $"{text}{page.Marks.Dot}{held.Count - shown} more" : text;
     }
 
-    // Every file that could not be used is named; what was only repaired or assumed is counted, except what is about the whole folder.
+    // Every file that could not be used is named; what was only repaired or assumed is counted, except what is about the whole folder or about a ride of the week.
     private static void Notices(Page page, ReviewDocument document)
     {
-        var shown = document.Notices.Where(n => n.Unusable || n.File is null || n.Problem == "assumption").ToList();
+        var shown = document.Notices.Where(n => n.Unusable || n.File is null || n.Problem == "assumption" || (n.Kept is not null && document.Rides.Any(r => RideNotices.IsAbout(n.File, r)))).ToList();
         if (document.Notices.IsEmpty)
             return;
         foreach (var notice in shown)

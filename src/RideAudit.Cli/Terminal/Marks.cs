@@ -11,7 +11,7 @@ internal sealed class Marks(bool unicode)
     public string Dots => unicode ? "…" : "...";
 
     /// <summary>Between things of one line.</summary>
-    public string Dot => unicode ? " · " : " - ";
+    public string Dot => unicode ? " · " : "; ";
 
     /// <summary>A horizontal rule's character.</summary>
     public char Rule => unicode ? '─' : '-';
@@ -26,7 +26,7 @@ internal sealed class Marks(bool unicode)
     public string Of(Verdict verdict) => (verdict, unicode) switch
     {
         (Verdict.Broken, true) => "✗",
-        (Verdict.Broken, false) => "x",
+        (Verdict.Broken, false) => "X",
         (Verdict.Watch, _) => "!",
         (Verdict.Kept, true) => "✓",
         (Verdict.Kept, false) => "+",
@@ -51,7 +51,7 @@ internal sealed class Marks(bool unicode)
         if (unicode)
             return text;
         var shown = new StringBuilder(text.Length);
-        foreach (var c in text)
+        foreach (var c in text.Replace(" · ", "; ", StringComparison.Ordinal))
             shown.Append(InAscii(c));
         return shown.ToString();
     }
@@ -63,7 +63,7 @@ internal sealed class Marks(bool unicode)
     private static string InAscii(char c) => c switch
     {
         '–' or '—' or '−' or '‑' => "-",
-        '·' => "-",
+        '·' => ";",
         '×' => "x",
         '÷' => "/",
         '±' => "+/-",

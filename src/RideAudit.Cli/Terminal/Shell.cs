@@ -62,6 +62,14 @@ internal sealed class Shell : IDisposable
     /// <param name="path">Relative or absolute.</param>
     public string FullPath(string path) => Path.GetFullPath(path, CurrentDirectory);
 
+    /// <summary>Writes running text to standard error: broken at spaces on a terminal, whole elsewhere, where a program may read it.</summary>
+    /// <param name="text">The text, without its last line end.</param>
+    public void WriteError(string text)
+    {
+        foreach (var line in ShowsProgress ? Wrap.Lines(text, Width) : [text])
+            Error.Write(line + "\n");
+    }
+
     /// <summary>Writes out what is still held back.</summary>
     public void Dispose()
     {

@@ -23,12 +23,15 @@ internal sealed class FolderWatch(Duration quiet, Duration patience)
             _gone = true;
             return news ? WatchStep.Gone : WatchStep.Wait;
         }
+        var back = _gone;
         if (_gone || !Same(look, _last))
         {
             _gone = false;
             _last = look;
             _changedAt = now;
         }
+        if (back)
+            return WatchStep.Back;
         if (_reviewed is not null && Same(look, _reviewed))
             return WatchStep.Wait;
         var calm = now - _changedAt;

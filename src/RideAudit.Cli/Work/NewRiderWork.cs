@@ -1,4 +1,5 @@
 using System.Text;
+using NodaTime;
 using RideAudit.Cli.Options;
 using RideAudit.Cli.Output;
 using RideAudit.Cli.Terminal;
@@ -9,6 +10,8 @@ namespace RideAudit.Cli.Work;
 /// <summary>Writes a commented rider file.</summary>
 internal static class NewRiderWork
 {
+    private const int WeeksBack = 12;
+
     /// <summary>Asks what was not said, where somebody is there to answer, and writes the file.</summary>
     /// <exception cref="UserError">The file is there already, or cannot be written.</exception>
     public static ExitCode Run(Shell shell, NewRiderArguments told)
@@ -19,7 +22,7 @@ internal static class NewRiderWork
             throw new UserError($"{told.File} is there already and was left as it is. Choose another name, or give --overwrite.");
         var asked = shell.Interactive && !told.NoQuestions ? AskTheRest(shell, told) : told;
         var text = RiderFileTemplate.Write(Answers(shell, asked));
-        OutputFile.Write(path, s => s.Write(Encoding.UTF8.GetBytes(text)), shell.Cancel);
+        OutputFile.Write(path, s => s.Write(Encoding.UTF8.GetBytes(text)), shell.Cancel, told.File);
         shell.Out.Write($"Wrote {told.File}. Open it to change or add to it; 'rideaudit rules --rider {told.File}' shows the limits that follow.\n");
         return ExitCode.Done;
     }
@@ -38,12 +41,19 @@ internal static class NewRiderWork
         };
     }
 
+    // Rides before the first threshold are measured against it with a notice: today's date would make all of them so.
+    private static LocalDate DefaultFrom(LocalDate today) =>
+        LocalDate.Min(new LocalDate(today.Year, 1, 1), today.PlusWeeks(-WeeksBack));
+
+    // A machine set to UTC seldom stands where its rider lives.
+    private static string? ZoneOf(Shell shell) => shell.Zone.Id.Contains('/') && !shell.Zone.Id.StartsWith("Etc/", StringComparison.Ordinal) ? shell.Zone.Id : null;
+
     private static RiderFileAnswers Answers(Shell shell, NewRiderArguments told) => new()
     {
         Label = told.Label ?? "Rider",
-        TimeZone = told.TimeZone ?? shell.Zone.Id,
+        TimeZone = told.TimeZone ?? ZoneOf(shell),
         Experience = told.Experience ?? Experience.Regular,
-        ThresholdFrom = shell.Today(shell.Zone),
+        ThresholdFrom = told.ThresholdFrom ?? DefaultFrom(shell.Today(shell.Zone)),
         ThresholdPowerW = told.ThresholdPowerW,
         ThresholdHeartRateBpm = told.ThresholdHeartRateBpm,
         WeeklyHours = told.WeeklyHours,

@@ -17,13 +17,14 @@ internal static class NextWork
         if (asked.Ics is not null)
             OutputFile.Check(shell.FullPath(asked.Ics), asked.Ics);
         var rider = RiderSource.Find(shell, asked.Rider, folder);
+        WeekAsked.Check(asked.Week, asked.AsOf ?? shell.Today(rider.Rider.TimeZone ?? shell.Zone), rider.Rider);
         var content = FolderSource.Read(shell, folder, rider, quiet: false);
         var request = new ReviewRequest { Today = shell.Today(rider.Rider.TimeZone ?? shell.Zone), AsOf = asked.AsOf, WeekOf = asked.Week };
         var document = NextWeekBuilder.Build(content, rider.Rider, request) ?? throw NoRides.Error(asked.Folder, content);
         if (asked.Ics is not null)
         {
             var calendar = CalendarFile.Write(document, shell.Clock.GetCurrentInstant());
-            OutputFile.Write(shell.FullPath(asked.Ics), s => s.Write(Encoding.UTF8.GetBytes(calendar)), shell.Cancel);
+            OutputFile.Write(shell.FullPath(asked.Ics), s => s.Write(Encoding.UTF8.GetBytes(calendar)), shell.Cancel, asked.Ics);
         }
         if (asked.Format == TableFormat.Json)
             shell.Out.Write(ReviewJson.Write(document));

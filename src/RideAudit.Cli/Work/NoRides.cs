@@ -13,7 +13,7 @@ internal static class NoRides
     public static UserError Error(string folder, FolderContent content)
     {
         var text = new StringBuilder($"No usable ride in {folder}: {Say.Count(content.FilesSeen, "file")} looked at. ");
-        text.Append("Ride files are .fit or .csv, each also as .gz or in a .zip; rides on or after the as-of date are left out.");
+        text.Append("Ride files are .fit, .tcx, .gpx or .csv, each also as .gz or in a .zip; rides on or after the as-of date are left out.");
         foreach (var notice in content.Notices.Where(n => n.Unusable))
             text.Append($"\n  {notice.File}: {notice.Sentence}");
         return new UserError(text.ToString(), ExitCode.NoRide);

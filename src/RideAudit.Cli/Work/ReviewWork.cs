@@ -21,6 +21,7 @@ internal static class ReviewWork
         CheckTargets(shell, asked);
         var rider = RiderSource.Find(shell, asked.Rider, folder);
         var note = NoteSource.Find(shell, asked.Note, folder);
+        WeekAsked.Check(asked.Week, asked.AsOf ?? shell.Today(rider.Rider.TimeZone ?? shell.Zone), rider.Rider);
         var content = FolderSource.Read(shell, folder, rider, asked.Quiet);
         var request = new ReviewRequest
         {
@@ -32,6 +33,8 @@ internal static class ReviewWork
         var document = ReviewBuilder.Review(content, rider.Rider, request) ?? throw NoRides.Error(asked.Folder, content);
         var written = WriteFiles(shell, asked, document);
         Print(shell, asked, document, written);
+        if (asked.Strict && (asked.Quiet || asked.JsonToOutput))
+            TellUnusable(shell, document);
         return CodeOf(asked, document);
     }
 
@@ -56,7 +59,7 @@ internal static class ReviewWork
         void Write(string target, Action<Stream> write)
         {
             shell.Cancel.ThrowIfCancellationRequested();
-            OutputFile.Write(shell.FullPath(target), write, shell.Cancel);
+            OutputFile.Write(shell.FullPath(target), write, shell.Cancel, target);
             written.Add(target);
         }
     }
@@ -69,6 +72,14 @@ internal static class ReviewWork
             PlainReview.Write(new Page(shell, PlainReview.Measure), document);
         else if (!asked.Quiet)
             Summary.Write(new Page(shell, PageMeasure), document, written);
+    }
+
+    // An exit code of 4 without a word would leave its reader guessing.
+    private static void TellUnusable(Shell shell, ReviewDocument document)
+    {
+        shell.Out.Flush();
+        foreach (var notice in document.Notices.Where(n => n.Unusable))
+            shell.Error.Write(new Marks(shell.Unicode).Show($"{notice.File}: {notice.Sentence}") + "\n");
     }
 
     private static ExitCode CodeOf(ReviewArguments asked, ReviewDocument document)

@@ -13,18 +13,18 @@ internal static class RiderAnswers
         [("new", Plan.Experience.New), ("regular", Plan.Experience.Regular), ("racing", Plan.Experience.Racing)];
 
     /// <summary>Threshold power, W.</summary>
-    public static (double? Value, string? Wrong) ThresholdPower(string text) => Number(text, 50, 600, "W");
+    public static (double? Value, string? Wrong) ThresholdPower(string text) => Number(text, RiderFileRanges.ThresholdPower, "W");
 
     /// <summary>Threshold heart rate, bpm.</summary>
-    public static (double? Value, string? Wrong) ThresholdHeartRate(string text) => Number(text, 80, 220, "bpm");
+    public static (double? Value, string? Wrong) ThresholdHeartRate(string text) => Number(text, RiderFileRanges.ThresholdHeartRate, "bpm");
 
     /// <summary>Planned hours, h.</summary>
-    public static (double? Value, string? Wrong) WeeklyHours(string text) => Number(text, 0.5, 60, "h");
+    public static (double? Value, string? Wrong) WeeklyHours(string text) => Number(text, RiderFileRanges.WeeklyHours, "h");
 
     /// <summary>An IANA time zone.</summary>
     public static (string? Value, string? Wrong) TimeZone(string text) =>
-        DateTimeZoneProviders.Tzdb.GetZoneOrNull(text) is { } zone
-            ? (zone.Id, null)
+        DateTimeZoneProviders.Tzdb.Ids.Contains(text.Trim())
+            ? (text.Trim(), null)
             : (null, $"'{text}' is no IANA time zone. Write it as Europe/Lisbon or America/New_York.");
 
     /// <summary>Experience.</summary>
@@ -51,15 +51,15 @@ internal static class RiderAnswers
         return ([.. days], null);
     }
 
-    private static (double? Value, string? Wrong) Number(string text, double least, double most, string unit)
+    private static (double? Value, string? Wrong) Number(string text, (double Least, double Most) range, string unit)
     {
         var bare = text.Trim().Replace(',', '.');
         if (bare.EndsWith(unit, StringComparison.OrdinalIgnoreCase))
             bare = bare[..^unit.Length].TrimEnd();
         if (!double.TryParse(bare, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var number))
             return (null, $"'{text}' is not a number.");
-        return number >= least && number <= most
+        return number >= range.Least && number <= range.Most
             ? (number, null)
-            : (null, string.Create(CultureInfo.InvariantCulture, $"{number} {unit} is outside {least} to {most} {unit}."));
+            : (null, string.Create(CultureInfo.InvariantCulture, $"{number} {unit} is outside {range.Least} to {range.Most} {unit}."));
     }
 }

@@ -32,6 +32,7 @@ internal static class RosterRider
     private static RosterInput Reviewed(Shell shell, RosterArguments asked, string folder, string name, string output)
     {
         var rider = RiderSource.Find(shell, typed: null, folder);
+        WeekAsked.Check(asked.Week, asked.AsOf ?? shell.Today(rider.Rider.TimeZone ?? shell.Zone), rider.Rider);
         var content = FolderReader.Read(folder, rider.Rider, shell.Zone, progress: null, shell.Cancel);
         content = content with { Notices = [.. rider.Notices, .. content.Notices] };
         var request = new ReviewRequest
@@ -44,7 +45,7 @@ internal static class RosterRider
         var document = ReviewBuilder.Review(content, rider.Rider, request) ?? throw NoRides.Error(name, content);
         var file = $"{name}-review-{Say.Iso(document.Week.StartsOn)}.pdf";
         OutputFile.Write(Path.Combine(output, file), s => Drawing.WritePdf(s, document, new PageOptions { Paper = asked.Paper }), shell.Cancel);
-        return new RosterInput(name, WithoutTraces(document), null, file);
+        return new RosterInput(name, WithoutTraces(document), null, file) { HasRiderFile = File.Exists(Path.Combine(folder, RiderSource.FileName)) };
     }
 
     // Traces are what the pages drew: forty riders' worth of them would only take memory.

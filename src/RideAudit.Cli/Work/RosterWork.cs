@@ -27,6 +27,9 @@ internal static class RosterWork
         WriteOverview(shell, asked, roster, output);
         if (!asked.Quiet)
             RosterPage.Write(new Page(shell, 100), roster, typedOut);
+        TellBeside(shell, asked, folder);
+        if (asked.Strict && asked.Quiet)
+            TellUnusable(shell, roster);
         return CodeOf(asked, roster);
     }
 
@@ -36,6 +39,24 @@ internal static class RosterWork
             .Where(d => !File.Exists(Path.Combine(d, RosterFiles.Json)))
             .Order(StringComparer.Ordinal)];
 
+    // A single rider's folder: its rides would go unread without a word.
+    private static void TellBeside(Shell shell, RosterArguments asked, string folder)
+    {
+        var beside = Directory.EnumerateFiles(folder).Count(f => !Path.GetFileName(f).StartsWith('.'));
+        if (beside == 0 || asked.Quiet)
+            return;
+        shell.Out.Flush();
+        shell.Error.Write(new Marks(shell.Unicode).Show(
+            $"{Say.Count(beside, "file")} beside the sub-folders of {asked.Folder} {(beside == 1 ? "is" : "are")} not part of any rider. For one rider, use 'rideaudit review {asked.Folder}'.") + "\n");
+    }
+
+    private static void TellUnusable(Shell shell, RosterDocument roster)
+    {
+        foreach (var rider in roster.Riders.Where(r => r.Need == "no review" || r.FilesNotUsed > 0))
+            shell.Error.Write(new Marks(shell.Unicode).Show(
+                $"{rider.Folder}: {(rider.FilesNotUsed is { } files ? $"{Say.Count(files, "file")} could not be used." : rider.Why)}") + "\n");
+    }
+
     private static void MakeFolder(string output, string shown)
     {
         try
@@ -44,7 +65,7 @@ internal static class RosterWork
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
-            throw new UserError($"The folder {shown} cannot be made: {e.Message}");
+            throw new UserError($"The folder {shown} cannot be made: {WriteFault.Of(e)}");
         }
     }
 

@@ -2,6 +2,7 @@ using RideAudit.Cli.Options;
 using RideAudit.Cli.Output;
 using RideAudit.Cli.Terminal;
 using RideAudit.Ingest;
+using RideAudit.Plan;
 using RideAudit.Review;
 
 namespace RideAudit.Cli.Work;
@@ -22,7 +23,9 @@ internal static class TableWork
         else if (asked.Format == TableFormat.Csv)
             CsvTable.Write(shell.Out, document);
         else
-            RideTable.Write(new Page(shell, shell.Width), document.Rides);
+            RideTable.Write(new Page(shell, shell.Width), document.Rides, RideNotices.Of(content, document.Rides));
+        if (document.Rides.IsEmpty)
+            TellNone(shell, $"No ride {Asked(asked)}: the last is of {Say.Date(all.Rides[^1].StartsAt.Date)}.");
         return Finish(shell, asked, content);
     }
 
@@ -40,6 +43,11 @@ internal static class TableWork
             CsvTable.Write(shell.Out, document);
         else
             WeekTable.Write(new Page(shell, shell.Width), document.Weeks);
+        shell.Out.Flush();
+        foreach (var notice in document.Notices)
+            shell.Error.Write(new Marks(shell.Unicode).Show(notice.Sentence) + "\n");
+        if (document.Weeks.IsEmpty)
+            TellNone(shell, $"No week {Asked(asked)}: the last is that of {Say.Date(all.Weeks[^1].StartsOn)}.");
         return Finish(shell, asked, content);
     }
 
@@ -56,8 +64,18 @@ internal static class TableWork
         else if (format == TableFormat.Csv)
             CsvTable.Write(shell.Out, document);
         else
-            RuleTable.Write(new Page(shell, 110), document.Rules);
+            WriteRules(new Page(shell, 110), rider, riderFile is null, document);
         return ExitCode.Done;
+    }
+
+    private static void WriteRules(Page page, Rider rider, bool assumed, RulesDocument document)
+    {
+        var plan = PlanInForce.For(rider, []);
+        var volume = plan.Tier is { } tier ? $"{Words.Of(tier)} volume" : "middle volume, as no hours are planned";
+        page.Text($"{(assumed ? "No rider file: the limits assume" : $"{rider.Label}: limits of")} {volume}, and {Words.Of(rider.Experience)} experience."
+            + (assumed ? " '--rider FILE' shows those of a rider." : ""), Tone.Quiet);
+        page.Blank();
+        RuleTable.Write(page, document.Rules);
     }
 
     private static (FolderContent Content, RiderFound Rider, ReviewRequest Request) Read(Shell shell, TableArguments asked)
@@ -68,6 +86,20 @@ internal static class TableWork
         var request = new ReviewRequest { Today = shell.Today(rider.Rider.TimeZone ?? shell.Zone), AsOf = asked.AsOf };
         return (content, rider, request);
     }
+
+    private static void TellNone(Shell shell, string sentence)
+    {
+        shell.Out.Flush();
+        shell.Error.Write(new Marks(shell.Unicode).Show(sentence) + "\n");
+    }
+
+    private static string Asked(TableArguments asked) => (asked.Since, asked.Until) switch
+    {
+        ({ } since, null) => $"from {Say.Date(since)} on",
+        (null, { } until) => $"up to {Say.Date(until)}",
+        ({ } since, { } until) => $"from {Say.Date(since)} to {Say.Date(until)}",
+        _ => "before the as-of date",
+    };
 
     // Rows go to standard output and nothing else does, so that a pipe gets rows only.
     private static ExitCode Finish(Shell shell, TableArguments asked, FolderContent content)

@@ -11,4 +11,7 @@ internal enum WatchStep
 
     /// <summary>The folder has gone away: say so once.</summary>
     Gone,
+
+    /// <summary>The folder is there again: say so once.</summary>
+    Back,
 }

@@ -31,6 +31,9 @@ internal static class WatchWork
                 case WatchStep.Gone:
                     Tell(shell, asked, $"{asked.Folder} has gone away; waiting for it to come back.");
                     break;
+                case WatchStep.Back:
+                    Tell(shell, asked, $"{asked.Folder} is back; waiting for files.");
+                    break;
             }
             shell.Cancel.WaitHandle.WaitOne(Pace);
         }
@@ -38,25 +41,27 @@ internal static class WatchWork
 
     private static void Review(Shell shell, ReviewArguments asked)
     {
+        var done = "Not reviewed";
         try
         {
             ReviewWork.Run(shell, asked);
+            done = "Reviewed";
         }
         catch (UserError error)
         {
-            shell.Error.Write($"rideaudit: {new Marks(shell.Unicode).Show(error.Message)}\n");
+            shell.WriteError($"rideaudit: {new Marks(shell.Unicode).Show(error.Message)}");
         }
         catch (DirectoryNotFoundException)
         {
             // It went away between the look and the review: the next look says so.
         }
         shell.Out.Flush();
-        Tell(shell, asked, $"Reviewed at {Say.Clock(shell.Clock.GetCurrentInstant().InZone(shell.Zone).TimeOfDay)}; waiting for files.");
+        Tell(shell, asked, $"{done} at {Say.Clock(shell.Clock.GetCurrentInstant().InZone(shell.Zone).TimeOfDay)}; waiting for files.");
     }
 
     private static void Tell(Shell shell, ReviewArguments asked, string sentence)
     {
         if (!asked.Quiet)
-            shell.Error.Write(new Marks(shell.Unicode).Show(sentence) + "\n");
+            shell.WriteError(new Marks(shell.Unicode).Show(sentence));
     }
 }

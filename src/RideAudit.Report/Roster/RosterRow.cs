@@ -78,8 +78,8 @@ internal sealed class RosterRow : Block
     private static IEnumerable<Span> Why(RosterEntry rider)
     {
         yield return new Span(rider.Why, Styles.SmallInk);
-        if (rider.FilesNotUsed > 0)
-            yield return new Span($"  {Say.Count(rider.FilesNotUsed, "file")} not used.", Styles.Small);
+        if (rider.FilesNotUsed is > 0 and var files)
+            yield return new Span($"  {Say.Count(files, "file")} not used.", Styles.Small);
     }
 
     private void DrawNeed(Ink ink, float x, float y, float baseline)

@@ -22,7 +22,7 @@ internal static class PlanSection
         var plan = new TrainingPlan
         {
             WeekStartsOn = section.Choice("week_starts_on", Weekdays) ?? IsoDayOfWeek.Monday,
-            WeeklyHours = section.Number("weekly_hours", 0.5, 60, "h"),
+            WeeklyHours = section.Number("weekly_hours", RiderFileRanges.WeeklyHours.Least, RiderFileRanges.WeeklyHours.Most, "h"),
             LowShare = section.Number("low_share", 0.3, 1, "(a share: 0.75 is 75 %)"),
             SplitBy = section.Choice("split_by", Splits) ?? SplitBy.Time,
             LowerBandCutPercent = lower,

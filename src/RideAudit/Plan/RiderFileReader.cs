@@ -58,15 +58,20 @@ public static class RiderFileReader
 
     private static DateTimeZone? ReadZone(TomlSection top)
     {
-        const string Allowed = "an IANA time zone such as Europe/Lisbon";
+        const string Allowed = "an IANA time zone by its place, such as Europe/Lisbon";
         if (top.Text("time_zone", Allowed) is not { } id)
             return null;
         var provider = DateTimeZoneProviders.Tzdb;
         if (provider.Ids.Contains(id))
             return provider[id];
-        top.AddAt(top.PlaceOf("time_zone"), $"the unknown time zone \"{TomlWords.Shortened(id)}\"", Allowed, NearestName.Of(id, provider.Ids));
+        top.AddAt(top.PlaceOf("time_zone"), $"the unknown time zone \"{TomlWords.Shortened(id)}\"", Allowed, NearestPlace(id));
         return null;
     }
+
+    // An offset such as GMT+1 names no place: the zones nearest in spelling, Etc/GMT+1 and its like, mean the opposite of what is written.
+    private static string? NearestPlace(string id) => id.Any(char.IsDigit)
+        ? null
+        : NearestName.Of(id, DateTimeZoneProviders.Tzdb.Ids.Where(z => z.Contains('/') && !z.StartsWith("Etc/", StringComparison.Ordinal)));
 
     private static List<(ThresholdEntry Entry, TomlSection Section)> ReadThresholds(List<TomlSection> sections)
     {
@@ -74,8 +79,8 @@ public static class RiderFileReader
         foreach (var section in sections)
         {
             var from = section.Date("from");
-            var power = section.Number("power_w", 30, 700, "W");
-            var heartRate = section.Number("heart_rate_bpm", 60, 230, "bpm");
+            var power = section.Number("power_w", RiderFileRanges.ThresholdPower.Least, RiderFileRanges.ThresholdPower.Most, "W");
+            var heartRate = section.Number("heart_rate_bpm", RiderFileRanges.ThresholdHeartRate.Least, RiderFileRanges.ThresholdHeartRate.Most, "bpm");
             if (!section.Has("from"))
                 section.AddAt(section.Place, "a threshold without from", "from: the date it is in force from");
             if (!section.Has("power_w") && !section.Has("heart_rate_bpm"))

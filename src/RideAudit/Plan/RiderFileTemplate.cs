@@ -37,7 +37,7 @@ public static class RiderFileTemplate
         Line(text, "");
         Line(text, "# Thresholds by date, earliest first: the latest on or before a ride’s date counts. Add a block after each test.");
         Line(text, $"{mark}[[threshold]]");
-        Line(text, $"{mark}from = {answers.ThresholdFrom.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture)}");
+        Line(text, $"{mark}from = {answers.ThresholdFrom.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture)}", "edit: the day you had it from; earlier rides are measured against it too");
         Key(text, "power_w", answers.ThresholdPowerW, "250", "threshold power (FTP): about what an all-out hour would hold");
         Key(text, "heart_rate_bpm", answers.ThresholdHeartRateBpm, "168", "threshold heart rate");
     }

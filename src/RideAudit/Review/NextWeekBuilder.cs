@@ -11,6 +11,7 @@ namespace RideAudit.Review;
 /// <summary>Lays out the week after the reviewed one, within the plan's days and limits, and has the rules judge it.</summary>
 public static class NextWeekBuilder
 {
+
     /// <summary>Lays out a week. Pure: the same input gives the same layout.</summary>
     /// <param name="folder">What the folder holds.</param>
     /// <param name="rider">The rider file.</param>
@@ -21,7 +22,8 @@ public static class NextWeekBuilder
         if (Workbook.Open(folder, rider, request) is not { } book)
             return null;
         var plan = PlanFor(rider, book);
-        var document = LayOut(book.Week.StartsOn.PlusDays(7), plan, book.Weeks, ThresholdOf(book));
+        var (threshold, estimated) = ThresholdOf(book);
+        var document = LayOut(book.Week.StartsOn.PlusDays(7), plan, book.Weeks, threshold, estimated);
         return document with { AsOf = book.AsOf, Rider = document.Rider with { TimeZone = folder.TimeZone } };
     }
 
@@ -30,30 +32,36 @@ public static class NextWeekBuilder
     /// <param name="plan">The plan in force for it.</param>
     /// <param name="past">Every week up to it, oldest first, at least one.</param>
     /// <param name="threshold">Threshold power, for the watts in the sentences; null when unknown.</param>
-    internal static NextWeekDocument LayOut(LocalDate startsOn, PlanInForce plan, ImmutableArray<WeekFacts> past, Watts? threshold)
+    /// <param name="estimated">That power is an estimate.</param>
+    internal static NextWeekDocument LayOut(
+        LocalDate startsOn, PlanInForce plan, ImmutableArray<WeekFacts> past, Watts? threshold, bool estimated = false)
     {
         var exceptions = WeekExceptions.For(plan.Rider.Exceptions, startsOn);
         var notes = ImmutableArray.CreateBuilder<string>();
         if (exceptions.Event || exceptions.Away)
             return NextWeekExcepted.Document(startsOn, plan, past, exceptions);
         var exception = exceptions.Leading;
-        if (exception is null && AsksForLighterWeek(startsOn, plan, past))
+        var aim = NextWeekAim.For(plan, past);
+        if (exception is null && AsksForLighterWeek(startsOn, aim.Plan, past))
         {
             exception = ExceptionKind.Lighter;
-            notes.Add("The weeks before held no lighter one: this one is laid out as lighter. Add it to the rider file as [[exception]] with kind = \"lighter\", so that its review knows.");
+            notes.Add($"None of the last {Phrases.Count(plan.Limits.LighterWatchWeeks - 1)} weeks was lighter: this one is laid out as lighter. Add it to the rider file as [[exception]] with kind = \"lighter\", so that its review knows.");
         }
-        if (new NextWeekLayout(startsOn, plan, past, exception).Find() is not { } found)
+        if (new NextWeekLayout(startsOn, aim.Plan, past, exception).Find() is not { } found)
             return NextWeekExcepted.Empty(startsOn, plan, Why(plan));
-        NextWeekNotes.Add(notes, plan, past, found, exception);
-        return Document(startsOn, plan, past, exception, found, notes.ToImmutable(), threshold);
+        var document = Document(startsOn, plan, past, exception, found.Days, threshold);
+        new NextWeekNotes(notes, startsOn, plan, aim, past, exception).Add(found, document.Findings);
+        if (estimated && threshold is { } watts)
+            notes.Add($"Threshold power is an estimate from the recordings ({Phrases.Decimal(watts.Value, 0)} W), and so are the watts above: a test entered in the rider file makes them sound.");
+        return document with { Notes = notes.ToImmutable() };
     }
 
     private static NextWeekDocument Document(
         LocalDate startsOn, PlanInForce plan, ImmutableArray<WeekFacts> past, ExceptionKind? exception,
-        ImmutableArray<PlannedDay> days, ImmutableArray<string> notes, Watts? threshold)
+        ImmutableArray<PlannedDay> days, Watts? threshold)
     {
         var words = new PlannedWords(plan, threshold);
-        return NextWeekExcepted.Empty(startsOn, plan, notes) with
+        return NextWeekExcepted.Empty(startsOn, plan, []) with
         {
             Exception = exception is { } kind ? Words.Of(kind) : null,
             Hours = (days.Sum(d => d.Minutes) / 60.0).To(2),
@@ -64,7 +72,7 @@ public static class NextWeekBuilder
         };
     }
 
-    // Asked of a week of the planned hours: the rule looks at nothing but hours.
+    // Asked of a week of the hours aimed at: the rule looks at nothing but hours.
     private static bool AsksForLighterWeek(LocalDate startsOn, PlanInForce plan, ImmutableArray<WeekFacts> past)
     {
         if (plan.PlannedHours is not { } hours)
@@ -78,9 +86,13 @@ public static class NextWeekBuilder
         rider,
         [.. book.Weeks.Select(w => new WeekHours(w.StartsOn, w.Hours, !WeekExceptions.For(rider.Exceptions, w.StartsOn).None))]);
 
-    private static Watts? ThresholdOf(Workbook book) =>
-        book.Plan.Rider.Thresholds.LastOrDefault(t => t.Power is not null && t.From <= book.AsOf)?.Power
-        ?? book.Figures.LastOrDefault(f => f.Threshold is not null)?.Threshold?.Power;
+    private static (Watts? Power, bool Estimated) ThresholdOf(Workbook book)
+    {
+        if (book.Plan.Rider.Thresholds.LastOrDefault(t => t.Power is not null && t.From <= book.AsOf)?.Power is { } entered)
+            return (entered, false);
+        var last = book.Figures.LastOrDefault(f => f.Threshold is not null)?.Threshold;
+        return (last?.Power, last?.IsEstimate ?? false);
+    }
 
     private static ImmutableArray<string> Why(PlanInForce plan) => plan.PlannedHours is > 0
         ? ["No layout: the rider file leaves no day to ride on."]

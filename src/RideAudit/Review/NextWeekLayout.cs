@@ -8,34 +8,50 @@ namespace RideAudit.Review;
 
 /// <summary>Tries every sensible layout of a week and keeps the one the rules like best.</summary>
 /// <param name="startsOn">The week's first day.</param>
-/// <param name="plan">The plan in force.</param>
+/// <param name="plan">The plan to lay out by: that of the hours aimed at.</param>
 /// <param name="past">The weeks up to the reviewed one, oldest first, at least one.</param>
 /// <param name="exception">What the week is excepted for, or is to be.</param>
 internal sealed class NextWeekLayout(LocalDate startsOn, PlanInForce plan, ImmutableArray<WeekFacts> past, ExceptionKind? exception)
 {
     private const int LeastEasyMinutes = 30;
     private const int MostEasyMinutes = 180;
+    private const int MostHardMinutes = 105;
     private const int BriefMinutes = 40;
     private const double HoursWeight = 20;
+    private const double FullShare = 0.95;
     private readonly NextWeekTaste _taste = new(startsOn, past);
     private readonly Background _background = new(Judged(startsOn, plan, past, exception, [.. Enumerable.Repeat(PlannedDay.Rest, 7)]));
 
+    /// <summary>Minutes aimed at.</summary>
+    public double AimedMinutes { get; } = (plan.PlannedHours ?? 0) * 60 * (exception == ExceptionKind.Lighter ? plan.Limits.LighterWeekFactor : 1);
+
     /// <summary>The best layout.</summary>
     /// <returns>Null when no day of the week can be ridden on, or no hours are planned.</returns>
-    public ImmutableArray<PlannedDay>? Find()
+    public NextWeekFound? Find()
     {
         var free = FreeDays();
         if (free.Count == 0 || plan.PlannedHours is not > 0)
             return null;
-        (NextWeekScore Score, ImmutableArray<PlannedDay> Days)? best = null;
+        var best = new NextWeekBest();
+        var byHardDays = new NextWeekBest[MostHardDays() + 1];
+        var full = new NextWeekBest();
         for (var hardDays = MostHardDays(); hardDays >= 0; hardDays--)
+        {
+            byHardDays[hardDays] = new NextWeekBest();
             foreach (var candidate in Candidates(free, hardDays))
             {
                 var score = ScoreOf(candidate, hardDays);
-                if (best is null || score.CompareTo(best.Value.Score) < 0)
-                    best = (score, candidate);
+                best.Offer(score, candidate);
+                byHardDays[hardDays].Offer(score, candidate);
+                if (candidate.Sum(d => d.Minutes) >= FullShare * AimedMinutes)
+                    full.Offer(score, candidate);
             }
-        return best?.Days;
+        }
+        if (best.Days is not { } days)
+            return null;
+        var hard = days.Count(d => d.IsHard);
+        var oneMore = hard < MostHardDays() ? byHardDays[hard + 1].Days : null;
+        return new NextWeekFound(days, MostHardDays(), oneMore, full.Days, AimedMinutes);
     }
 
     /// <summary>A layout as the rules look at it.</summary>
@@ -61,9 +77,18 @@ internal sealed class NextWeekLayout(LocalDate startsOn, PlanInForce plan, Immut
     private IEnumerable<ImmutableArray<PlannedDay>> Candidates(List<int> free, int hardDays)
     {
         var highDays = Enumerable.Range(0, hardDays).Count(IsHigh);
-        var sizes = NextWeekSizes.For(plan, past, highDays, hardDays - highDays, exception == ExceptionKind.Lighter);
+        var lighter = exception == ExceptionKind.Lighter;
+        var usual = NextWeekSizes.For(plan, past, highDays, hardDays - highDays, lighter, gentle: false);
+        var gentle = NextWeekSizes.For(plan, past, highDays, hardDays - highDays, lighter, gentle: true);
+        foreach (var sizes in new[] { usual, gentle }.Distinct().Take(hardDays > 0 ? 2 : 1))
+            foreach (var candidate in Candidates(sizes, free, hardDays))
+                yield return candidate;
+    }
+
+    private IEnumerable<ImmutableArray<PlannedDay>> Candidates(NextWeekSizes sizes, List<int> free, int hardDays)
+    {
         foreach (var hard in Subsets(free, hardDays))
-            foreach (var longDay in sizes.LongMinutes > 0 ? free.Except(hard).Select(d => (int?)d) : [null])
+            foreach (var longDay in sizes.LongMinutes > 0 && hard.Count < free.Count ? free.Except(hard).Select(d => (int?)d) : [null])
                 foreach (var easy in AllSubsets([.. free.Except(hard).Where(d => d != longDay)]))
                     foreach (var shortAfterLoad in new[] { true, false })
                         if (Fill(sizes, hard, longDay, easy, shortAfterLoad) is { } days)
@@ -85,18 +110,36 @@ internal sealed class NextWeekLayout(LocalDate startsOn, PlanInForce plan, Immut
         return Share(sizes, days, [.. easy.Except(brief)]);
     }
 
-    // What is left of the week's minutes, in equal easy rides.
+    // What is left of the week's minutes, in equal easy rides; what those cannot take, as easy riding within the others.
     private static ImmutableArray<PlannedDay>? Share(NextWeekSizes sizes, PlannedDay[] days, List<int> easy)
     {
-        if (easy.Count == 0)
+        if (easy.Count > 0)
+        {
+            var each = (sizes.WeekMinutes - days.Sum(d => d.Minutes)) / easy.Count / 5 * 5;
+            if (each < LeastEasyMinutes)
+                return null;
+            var atMost = Math.Min(sizes.MostMinutes, MostEasyMinutes);
+            if (sizes.LongMinutes > 0)
+                atMost = Math.Min(atMost, Math.Max(LeastEasyMinutes, sizes.LongMinutes - 15));
+            foreach (var e in easy)
+                days[e] = new PlannedDay(DayKind.Endurance, Math.Min(each, atMost));
+        }
+        // A recovery ride could be a longer easy one: that comes before longer hard rides.
+        if (days.Any(d => d.Kind == DayKind.Recovery))
             return [.. days];
-        var each = (sizes.WeekMinutes - days.Sum(d => d.Minutes)) / easy.Count / 5 * 5;
-        if (each < LeastEasyMinutes)
-            return null;
-        var atMost = sizes.LongMinutes > 0 ? Math.Clamp(sizes.LongMinutes - 15, LeastEasyMinutes, MostEasyMinutes) : MostEasyMinutes;
-        foreach (var e in easy)
-            days[e] = new PlannedDay(DayKind.Endurance, Math.Min(each, atMost));
+        Lengthen(sizes, days, d => d.IsHard, Math.Min(sizes.MostMinutes, MostHardMinutes));
+        Lengthen(sizes, days, d => d.Kind == DayKind.Long, sizes.MostMinutes);
         return [.. days];
+    }
+
+    private static void Lengthen(NextWeekSizes sizes, PlannedDay[] days, Func<PlannedDay, bool> which, int atMost)
+    {
+        var chosen = Enumerable.Range(0, 7).Where(i => which(days[i])).ToList();
+        if (chosen.Count == 0)
+            return;
+        var more = Math.Max(0, (sizes.WeekMinutes - days.Sum(d => d.Minutes)) / chosen.Count / 5 * 5);
+        foreach (var i in chosen)
+            days[i] = days[i] with { Minutes = Math.Max(days[i].Minutes, Math.Min(days[i].Minutes + more, atMost)) };
     }
 
     private bool AfterLoad(PlannedDay[] days, int index) => index == 0
@@ -117,11 +160,7 @@ internal sealed class NextWeekLayout(LocalDate startsOn, PlanInForce plan, Immut
         return new NextWeekScore(broken, watch, -hardDays, _taste.Of(days) + HoursOff(days));
     }
 
-    private double HoursOff(ImmutableArray<PlannedDay> days)
-    {
-        var planned = plan.PlannedHours!.Value * 60 * (exception == ExceptionKind.Lighter ? plan.Limits.LighterWeekFactor : 1);
-        return HoursWeight * Math.Abs(days.Sum(d => d.Minutes) - planned) / planned;
-    }
+    private double HoursOff(ImmutableArray<PlannedDay> days) => HoursWeight * Math.Abs(days.Sum(d => d.Minutes) - AimedMinutes) / AimedMinutes;
 
     private static IEnumerable<List<int>> AllSubsets(List<int> items)
     {

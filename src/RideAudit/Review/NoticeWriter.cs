@@ -30,6 +30,10 @@ internal static class NoticeWriter
         return notices.ToImmutable();
     }
 
+    /// <summary>The rows end with the last week ridden.</summary>
+    public static NoticeEntry Stopped(NodaTime.LocalDate asOf) =>
+        Assumption($"No ride in the last four weeks: the weeks end with the last one ridden, as of {LocalDatePattern.Iso.Format(asOf)}; --as-of goes further.");
+
     private static void Thresholds(Workbook book, ImmutableArray<NoticeEntry>.Builder notices)
     {
         var sources = book.Week.Rides.Select(r => r.Threshold?.From).ToHashSet();
@@ -38,7 +42,7 @@ internal static class NoticeWriter
         if (sources.Contains(ThresholdSource.Recording))
             notices.Add(Assumption("No threshold power in the rider file: the value stored in the recordings is used."));
         if (sources.Contains(ThresholdSource.RiderFileFirstEntry))
-            notices.Add(Assumption("Rides before the rider file’s first threshold are measured against that first one."));
+            notices.Add(Assumption("Rides before the rider file’s first threshold are measured against that first one: set its `from` earlier, or add the threshold of that time before it."));
         if (book.Week.Rides.Any(r => r.HeartRateLoad is not null && r.StressFrom == StressSource.HeartRate) && book.Plan.Rider.Sex == Plan.Sex.Unset)
             notices.Add(Assumption("Heart-rate load uses the mean of the constants for women and men, as the rider file does not say which."));
     }

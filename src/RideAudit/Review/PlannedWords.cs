@@ -18,11 +18,18 @@ internal sealed class PlannedWords(PlanInForce plan, Watts? threshold)
     {
         DayKind.High => $"Warm up for 15 min; {day.WorkMinutes / HighRepeat} × {HighRepeat} min at {Span(100, 106)}, 4 min easy between; easy to the end.",
         DayKind.Threshold => $"Warm up for 15 min; {day.WorkMinutes / ThresholdRepeat} × {ThresholdRepeat} min at {Span(86, 90)}, 4 min easy between; easy to the end.",
-        DayKind.Long => $"Easy throughout, {Below(plan.Rider.Plan.LowerBandCutPercent)}; eat and drink from the first hour on.",
-        DayKind.Endurance => $"Easy throughout, {Below(plan.Rider.Plan.LowerBandCutPercent)}.",
+        DayKind.Long => $"Easy throughout, {Easy()}; eat and drink from the first hour on.",
+        DayKind.Endurance => $"Easy throughout, {Easy()}.",
         DayKind.Recovery => $"Very easy, {Below(plan.Limits.RecoveryPowerPercent)}, or rest.",
         _ => "Rest.",
     };
+
+    // Riding as easy as the band allows all day is not easy: the range leaves room below the cut (common practice, no source).
+    private string Easy()
+    {
+        var most = Math.Ceiling(plan.Rider.Plan.LowerBandCutPercent) - 1;
+        return $"at {Span(Math.Min(55, most - 15), most)}";
+    }
 
     private string Span(double from, double to) => $"{Number(from)} to {Number(to)} % of threshold power{Watts(from, to)}";
 

@@ -65,10 +65,14 @@ public static class ReviewBuilder
     /// <param name="request">From when; the week is not looked at.</param>
     public static WeeksDocument Weeks(FolderContent folder, Rider rider, ReviewRequest request)
     {
-        var book = Workbook.Open(folder, rider, ToTheEnd(request, rider));
+        var stop = Workbook.StopAtLastRide(folder, rider, request);
+        var book = Workbook.Open(folder, rider, ToTheEnd(request with { AsOf = request.AsOf ?? stop }, rider));
         return new WeeksDocument(
             "rideaudit-weeks/1",
-            book is null ? [] : [.. book.Weeks.Select((w, i) => WeekEntries.Of(w, book.Weeks[..i], book.Plan))]);
+            book is null ? [] : [.. book.Weeks.Select((w, i) => WeekEntries.Of(w, book.Weeks[..i], book.Plan))])
+        {
+            Notices = stop is { } last ? [NoticeWriter.Stopped(last)] : [],
+        };
     }
 
     /// <summary>The rules in force for a rider.</summary>

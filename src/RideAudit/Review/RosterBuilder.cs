@@ -50,7 +50,7 @@ public static class RosterBuilder
         return new RosterEntry
         {
             Folder = input.Folder,
-            Label = review.Rider.Label,
+            Label = input.HasRiderFile ? review.Rider.Label : input.Folder,
             Need = broken.Length > 0 ? "broken" : watch.Length > 0 ? "watch" : "kept",
             Why = OneLine(review.Summary.Headline),
             WeekStartsOn = review.Week.StartsOn,
@@ -64,6 +64,7 @@ public static class RosterBuilder
             RampPerWeek = review.Week.RampPerWeek,
             FilesNotUsed = review.Notices.Count(n => n.Unusable),
             ReviewFile = input.ReviewFile,
+            Exception = review.Week.Exception,
         };
     }
 

@@ -27,8 +27,8 @@ public sealed record RosterEntry
     /// <summary>Rules to watch, by id, in the order of the method.</summary>
     public ImmutableArray<string> Watch { get; init; } = [];
 
-    /// <summary>Rules not judged.</summary>
-    public int NotJudged { get; init; }
+    /// <summary>Rules not judged; null without a review.</summary>
+    public int? NotJudged { get; init; }
 
     /// <summary>Hours ridden, two decimals; null without a review.</summary>
     public double? Hours { get; init; }
@@ -45,9 +45,12 @@ public sealed record RosterEntry
     /// <summary>The week's change in chronic load, one decimal; null without a review.</summary>
     public double? RampPerWeek { get; init; }
 
-    /// <summary>Files that could not be used.</summary>
-    public int FilesNotUsed { get; init; }
+    /// <summary>Files that could not be used; null without a review.</summary>
+    public int? FilesNotUsed { get; init; }
 
     /// <summary>The review's file beside the overview; null without one.</summary>
     public string? ReviewFile { get; init; }
+
+    /// <summary>What the week is excepted for: <c>lighter</c>, <c>event</c> or <c>away</c>; null for an ordinary week and without a review.</summary>
+    public string? Exception { get; init; }
 }

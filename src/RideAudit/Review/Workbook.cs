@@ -56,6 +56,13 @@ internal sealed record Workbook
         };
     }
 
+    /// <summary>The day after the last week ridden, where that is what is looked back from; null where it is not.</summary>
+    public static LocalDate? StopAtLastRide(FolderContent folder, Rider rider, ReviewRequest request)
+    {
+        var (asOf, moved) = AsOfDate(RideLogMerger.Merge(RideJoiner.Join(folder.Recordings), folder.LoggedRides), rider, request with { WeekOf = null });
+        return moved ? asOf : null;
+    }
+
     private static (LocalDate AsOf, bool Moved) AsOfDate(ImmutableArray<Ride> rides, Rider rider, ReviewRequest request)
     {
         if (request.AsOf is { } asked)

@@ -17,7 +17,7 @@ public class NewRiderTests
         var rider = Read(folder);
         Assert.Equal("Rider \"B\"", rider.Label);
         Assert.Equal(265, rider.Thresholds.Single().Power!.Value.Value);
-        Assert.Equal(new LocalDate(2026, 6, 16), rider.Thresholds.Single().From);
+        Assert.Equal(new LocalDate(2026, 1, 1), rider.Thresholds.Single().From);
         Assert.Equal(7.5, rider.Plan.WeeklyHours);
         Assert.Equal(Experience.Racing, rider.Experience);
         Assert.Equal([IsoDayOfWeek.Tuesday, IsoDayOfWeek.Thursday, IsoDayOfWeek.Sunday], rider.Plan.Days.ToArray());
@@ -31,7 +31,7 @@ public class NewRiderTests
         using var shell = new TestShell(answers: "A\ntwo hundred\n9000\n250 W\n6\nold\nnew\nmonday,someday\nmonday\n", folder: folder.Path);
         Assert.Equal(0, shell.Run("new-rider", "rider.toml"));
         Assert.Contains("'two hundred' is not a number.", shell.Error, StringComparison.Ordinal);
-        Assert.Contains("9000 W is outside 50 to 600 W.", shell.Error, StringComparison.Ordinal);
+        Assert.Contains("9000 W is outside 30 to 700 W.", shell.Error, StringComparison.Ordinal);
         Assert.Contains("'old' is none of new, regular, racing.", shell.Error, StringComparison.Ordinal);
         Assert.Contains("'someday' is no day of the week.", shell.Error, StringComparison.Ordinal);
         Assert.Equal(250, Read(folder).Thresholds.Single().Power!.Value.Value);
@@ -71,11 +71,46 @@ public class NewRiderTests
         Assert.Equal(("America/New_York", 10.0), (rider.TimeZone!.Id, rider.Plan.WeeklyHours));
     }
 
+    [Fact]
+    public void The_threshold_holds_from_the_date_given_and_the_file_says_to_edit_it()
+    {
+        using var folder = new TempFolder();
+        using var shell = new TestShell(folder: folder.Path);
+        Assert.Equal(0, shell.Run("new-rider", "rider.toml", "--threshold-power", "250", "--threshold-from", "2025-11-03"));
+        Assert.Equal(new LocalDate(2025, 11, 3), Read(folder).Thresholds.Single().From);
+        Assert.Matches("(?m)^from = 2025-11-03 +# edit: ", File.ReadAllText(folder.At("rider.toml")));
+    }
+
+    [Fact]
+    public void A_machine_in_UTC_writes_no_time_zone_unasked()
+    {
+        using var folder = new TempFolder();
+        var ended = RealProgram.Run(folder.Path, [("TZ", "Etc/UTC")], "new-rider", "rider.toml");
+        Assert.Equal(0, ended.Code);
+        Assert.Null(Read(folder).TimeZone);
+        Assert.Contains("# time_zone = ", File.ReadAllText(folder.At("rider.toml")), StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("--threshold-power", "power_w", "30", "700", "29", "701")]
+    [InlineData("--threshold-heart-rate", "heart_rate_bpm", "60", "230", "59", "231")]
+    public void What_new_rider_takes_the_rider_file_takes(string option, string key, string least, string most, string below, string above)
+    {
+        foreach (var (value, allowed) in new[] { (least, true), (most, true), (below, false), (above, false) })
+        {
+            using var folder = new TempFolder();
+            using var shell = new TestShell(folder: folder.Path);
+            Assert.Equal(allowed ? 0 : 2, shell.Run("new-rider", "rider.toml", option, value));
+            Assert.Equal(allowed, RiderFileReader.Read($"[[threshold]]\nfrom = 2026-01-01\n{key} = {value}\n", "rider.toml").Mistakes.IsEmpty);
+        }
+    }
+
     [Theory]
     [InlineData("--threshold-power", "much")]
     [InlineData("--weekly-hours", "200")]
     [InlineData("--days", "payday")]
     [InlineData("--time-zone", "Lisbon")]
+    [InlineData("--time-zone", "UTC+01")]
     [InlineData("--experience", "old")]
     public void An_option_that_cannot_be_used_is_refused(string option, string value)
     {

@@ -70,6 +70,36 @@ public class RosterTests
         Assert.Equal(3, RealProgram.Run(folder.Path, "roster", "riders").Code);
     }
 
+    [Fact]
+    public void A_single_riders_folder_is_told_that_its_own_files_are_nobodys()
+    {
+        using var folder = new TempFolder();
+        Demo.CopyTo(folder, "mine", from: "2026-06-20");
+        Demo.CopyTo(folder, "mine/2026", from: "2026-06-20", riderFile: false);
+        var beside = Directory.EnumerateFiles(folder.At("mine")).Count();
+        var ended = RealProgram.Run(folder.Path, "roster", "mine", "--as-of", Demo.AsOf, "--out", "out");
+        Assert.Equal(0, ended.Code);
+        Assert.Contains($"{beside} files beside the sub-folders of mine are not part of any rider.", ended.Error, StringComparison.Ordinal);
+        using var json = JsonDocument.Parse(File.ReadAllText(folder.At("out/overview.json")));
+        Assert.Equal("2026", json.RootElement.GetProperty("riders")[0].GetProperty("label").GetString());
+    }
+
+    [Fact]
+    public void A_rider_without_a_review_has_no_counts_and_an_exception_is_named()
+    {
+        using var folder = Riders();
+        folder.Write("riders/c/rides.txt", "none");
+        File.AppendAllText(folder.At("riders/a/rider.toml"), "\n[[exception]]\nfrom = 2026-06-15\nto = 2026-06-21\nkind = \"away\"\n");
+        var ended = RealProgram.Run(folder.Path, "roster", "riders", "--as-of", Demo.AsOf, "--out", "out");
+        Assert.Contains(", away week", ended.Out, StringComparison.Ordinal);
+        using var json = JsonDocument.Parse(File.ReadAllText(folder.At("out/overview.json")));
+        var riders = json.RootElement.GetProperty("riders").EnumerateArray().ToDictionary(r => r.GetProperty("folder").GetString()!);
+        Assert.Equal(JsonValueKind.Null, riders["c"].GetProperty("not_judged").ValueKind);
+        Assert.Equal(JsonValueKind.Null, riders["c"].GetProperty("files_not_used").ValueKind);
+        Assert.Equal("away", riders["a"].GetProperty("exception").GetString());
+        Assert.Contains(File.ReadAllText(folder.At("out/overview.csv")).Split("\r\n"), l => l.StartsWith("a,", StringComparison.Ordinal) && l.EndsWith(",away", StringComparison.Ordinal));
+    }
+
     private static TempFolder Riders()
     {
         var folder = new TempFolder();

@@ -56,9 +56,15 @@ public partial class DocTests
         var folder = new TempFolder();
         Directory.CreateSymbolicLink(folder.At("testdata"), Path.Combine(Repository.Root, "testdata"));
         if (page == "README.md")
+        {
+            Demo.CopyTo(folder, from: "2026-03-01", riderFile: false);
             Demo.CopyTo(folder, "my-rides", from: "2026-03-01", riderFile: false);
+        }
         else
+        {
             Directory.CreateSymbolicLink(folder.At("rides"), Repository.Demo);
+            Directory.CreateSymbolicLink(folder.At("my-rides"), Repository.Demo);
+        }
         Directory.CreateDirectory(folder.At("riders"));
         Demo.CopyTo(folder, "riders/a");
         Demo.CopyTo(folder, "riders/b", from: "2026-06-01");

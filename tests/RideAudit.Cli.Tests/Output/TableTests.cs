@@ -11,7 +11,7 @@ public class TableTests
     [InlineData(160, true, "rides-160.txt")]
     [InlineData(80, false, "rides-80-ascii.txt")]
     public void Rides_read_as_approved(int width, bool unicode, string golden) =>
-        Check(golden, width, unicode, page => RideTable.Write(page, Samples.Rides().Rides));
+        Check(golden, width, unicode, page => RideTable.Write(page, Samples.Rides().Rides, []));
 
     [Theory]
     [InlineData(80, true, "weeks-80.txt")]
@@ -35,7 +35,7 @@ public class TableTests
     {
         var rides = Samples.Rides().Rides.Select((r, i) => r with { File = $"{string.Concat(Enumerable.Repeat("サイクリング/", i * 3))}ride.fit" }).ToList();
         using var shell = new TestShell(width);
-        RideTable.Write(new Page(shell.Shell, width), rides);
+        RideTable.Write(new Page(shell.Shell, width), rides, []);
         Assert.All(shell.Out.Split('\n'), l => Assert.True(Wrap.Cells(l) <= width, $"{Wrap.Cells(l)}: {l}"));
         Assert.All(shell.Out.Split('\n').Skip(2).Where(l => l.Length > 0), l => Assert.EndsWith(".fit", l, StringComparison.Ordinal));
     }

@@ -50,12 +50,12 @@ public class FolderWatchTests
     }
 
     [Fact]
-    public void A_folder_that_goes_away_is_told_once_and_not_reviewed_again_when_it_comes_back_unchanged()
+    public void A_folder_that_goes_away_and_comes_back_is_told_once_each_and_not_reviewed_again_when_it_comes_back_unchanged()
     {
         Reviewed();
         Assert.Equal(WatchStep.Gone, _watch.Next(null, At(10)));
         Assert.Equal(WatchStep.Wait, _watch.Next(null, At(11)));
-        Assert.Equal(WatchStep.Wait, Look(20, ("a", 10)));
+        Assert.Equal(WatchStep.Back, Look(20, ("a", 10)));
         Assert.Equal(WatchStep.Wait, Look(23, ("a", 10)));
         Assert.Equal(WatchStep.Gone, _watch.Next(null, At(30)));
     }

@@ -39,7 +39,7 @@ public class ReadProgressTests
         using var progress = Progress(unicode: false);
         _clock.Advance(Duration.FromSeconds(1));
         progress.Report(new IngestProgress(1, 2, "a.fit"));
-        Assert.Equal("\r############............ 1 of 2 files - 1 a second - 1 s left\u001b[K", _error.ToString());
+        Assert.Equal("\r############............ 1 of 2 files; 1 a second; 1 s left\u001b[K", _error.ToString());
     }
 
     private ReadProgress Progress(bool unicode) => new(new Shell

@@ -212,6 +212,29 @@ public class RiderFileReaderTests
         Assert.True(result.Mistakes[0].Column >= 1);
     }
 
+    [Theory]
+    [InlineData("[plan]\nweekly_hours = 6,5\n", 2, "6,5", "weekly_hours: a number with a point, such as 6.5")]
+    [InlineData("[[threshold]]\nfrom = 2026-13-45\npower_w = 250\n", 2, "2026-13-45, which is no date", "from: a date such as 2026-05-18, without quotes")]
+    [InlineData("label = Rider A\n", 1, "Rider A", "label: text between quotation marks, such as \"Rider A\"")]
+    [InlineData("mass_kg =\n", 1, "nothing after =", "mass_kg: a value, or # before the line")]
+    [InlineData("label = \"A\"\nmass_kg 68\n", 2, "mass_kg 68, which is not understood", "a line such as label = \"Rider A\", a heading such as [plan], or # and a comment")]
+    public void A_slip_is_one_mistake_in_plain_words(string toml, int line, string found, string allowed)
+    {
+        var mistake = Assert.Single(RiderFileReader.Read(toml, "rider.toml").Mistakes);
+        Assert.Equal((line, found, allowed), (mistake.Line, mistake.Found, mistake.Allowed));
+    }
+
+    [Theory]
+    [InlineData("GMT+1", null)]
+    [InlineData("UTC+01:00", null)]
+    [InlineData("Europe/Lisboa", "Europe/Lisbon")]
+    public void An_offset_is_answered_with_a_place_and_never_with_another_offset(string zone, string? nearest)
+    {
+        var mistake = Assert.Single(RiderFileReader.Read($"time_zone = \"{zone}\"\n", "rider.toml").Mistakes);
+        Assert.Equal(nearest, mistake.Nearest);
+        Assert.Contains("such as Europe/Lisbon", mistake.Allowed, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Dotted_keys_and_inline_tables_are_the_same_as_tables()
     {

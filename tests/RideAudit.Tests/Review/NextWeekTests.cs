@@ -124,6 +124,110 @@ public class NextWeekTests
         Assert.Equal(0, PlannedRides.StressOf(PlannedDay.Rest));
     }
 
+    // By hand: eight weeks of 6.2 h, so at most 1.3 × 6.2 = 8.06 h, and no ride beyond 1.3 × the longest of 150 min = 195 min.
+    [Fact]
+    public void A_plan_far_above_the_weeks_ridden_is_approached_by_one_step_and_says_so()
+    {
+        var document = LayOut(RiderOf(16, Experience.Racing), EvenWeeks(8, 60, 62, 0, 50, 0, 150, 50));
+        Assert.InRange(document.Hours, 6.2, 8.06);
+        Assert.All(document.Days, d => Assert.InRange(d.Minutes, 0, 195));
+        Assert.Contains(document.Notes, n => n.StartsWith("The plan asks for 16.0 h. The last four ordinary weeks had on average 6.2 h, so this one aims at 8.1 h", StringComparison.Ordinal));
+        Assert.DoesNotContain(document.Findings, f => f.Rule is "weekly-growth" or "longest-ride-jump" && f.Verdict != Verdict.Kept);
+    }
+
+    [Fact]
+    public void Hours_never_exceed_the_plan_however_much_was_ridden()
+    {
+        var document = LayOut(RiderOf(6.5, Experience.Regular), SteadyWeeks(12, 8));
+        Assert.InRange(document.Hours, 5.5, 6.6);
+        Assert.DoesNotContain(document.Notes, n => n.StartsWith("The plan asks for", StringComparison.Ordinal));
+    }
+
+    [Theory]
+    [InlineData(5.0)]
+    [InlineData(6.0)]
+    [InlineData(7.5)]
+    public void A_racing_rider_gets_the_second_hard_day_and_the_hours_or_the_reason(double before)
+    {
+        var document = LayOut(RiderOf(7.5, Experience.Racing), SteadyWeeks(before, 8));
+        var hard = document.Days.Count(d => d.Kind is "high" or "threshold");
+        Assert.True(hard == 2 || document.Notes.Any(n => n.Contains("Another would not keep", StringComparison.Ordinal)), string.Join('\n', document.Notes));
+        Assert.True(document.Hours >= 0.95 * 7.5 || document.Notes.Any(n => n.Contains("7.5 h", StringComparison.Ordinal)), string.Join('\n', document.Notes));
+        if (before >= 7)
+            Assert.Equal(2, hard);
+    }
+
+    [Theory]
+    [InlineData(20, 5)]
+    [InlineData(25, 6)]
+    [InlineData(60, 6)]
+    public void A_session_holds_at_most_one_repeat_more_than_the_last_ones(int minutesRidden, int repeatsAtMost)
+    {
+        var past = SteadyWeeks(14, 8, workMinutes: minutesRidden);
+        foreach (var hours in new[] { 6.5, 10.0, 14.0 })
+            Assert.All(LayOut(RiderOf(hours, Experience.Racing), past).Days.Where(d => d.Kind == "high"), d =>
+                Assert.InRange(int.Parse(d.Sentence.Split(" × 5 min")[0].Split("; ")[1], null), 3, repeatsAtMost));
+    }
+
+    [Fact]
+    public void A_rider_of_Wednesdays_is_not_told_that_Monday_is_free()
+    {
+        var rider = RiderOf(4, Experience.Regular);
+        rider = rider with { Plan = rider.Plan with { Days = [IsoDayOfWeek.Wednesday] } };
+        var notes = LayOut(rider, SteadyWeeks(4, 8, hardSunday: true)).Notes;
+        Assert.DoesNotContain(notes, n => n.Contains("is free after", StringComparison.Ordinal));
+        Assert.Contains(notes, n => n.Contains("leave no room for more", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void A_rider_of_weekends_gets_one_hard_day()
+    {
+        var rider = RiderOf(4, Experience.Regular);
+        rider = rider with { Plan = rider.Plan with { Days = [IsoDayOfWeek.Saturday, IsoDayOfWeek.Sunday] } };
+        var document = LayOut(rider, EvenWeeks(8, 0, 0, 0, 0, 0, 120, 105));
+        Assert.Single(document.Days, d => d.Kind is "high" or "threshold");
+        Assert.InRange(document.Hours, 3.4, 4.1);
+    }
+
+    [Fact]
+    public void Easy_riding_is_a_range_well_within_the_low_band()
+    {
+        var document = LayOut(RiderOf(6.5, Experience.Regular), SteadyWeeks(6.5, 8));
+        Assert.Contains("Easy throughout, at 55 to 75 % of threshold power (138 to 188 W)", document.Days.First(d => d.Kind == "long").Sentence, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Watts_from_an_estimate_say_that_they_are()
+    {
+        var document = NextWeekBuilder.LayOut(Next, PlanInForce.For(RiderOf(6.5, Experience.Regular), []), SteadyWeeks(6.5, 8), new Watts(243), estimated: true);
+        Assert.Contains(document.Notes, n => n.StartsWith("Threshold power is an estimate from the recordings (243 W)", StringComparison.Ordinal));
+        Assert.DoesNotContain(LayOut(RiderOf(6.5, Experience.Regular), SteadyWeeks(6.5, 8)).Notes, n => n.Contains("estimate", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void A_lighter_week_of_the_layouts_own_says_which_weeks_it_looked_at()
+    {
+        var document = LayOut(RiderOf(6.5, Experience.Regular), SteadyWeeks(6.5, 8, lighterEvery: 0));
+        Assert.Contains(document.Notes, n => n.StartsWith("None of the last three weeks was lighter", StringComparison.Ordinal));
+    }
+
+    // The same minutes each day of each week, all easy; every fourth week lighter.
+    private static ImmutableArray<WeekFacts> EvenWeeks(int count, params int[] minutes)
+    {
+        var weeks = ImmutableArray.CreateBuilder<WeekFacts>();
+        var load = new LoadState(0, 0);
+        for (var w = count; w >= 1; w--)
+        {
+            var start = Next.PlusWeeks(-w);
+            var lighter = (w - 2) % 4 == 0;
+            var days = minutes.Select(m => lighter ? m * 6 / 10 : m).Select((m, d) => PlannedRides.DayOf(
+                start.PlusDays(d), m == 0 ? PlannedDay.Rest : new PlannedDay(d == 5 ? DayKind.Long : DayKind.Endurance, m), new Limits()));
+            weeks.Add(WeekFacts.Build([.. days], load, Next.PlusWeeks(-count), lighter ? ExceptionKind.Lighter : null));
+            load = weeks[^1].LoadAfter;
+        }
+        return weeks.ToImmutable();
+    }
+
     private static NextWeekDocument LayOut(Rider rider, ImmutableArray<WeekFacts> weeks, double? threshold = 250) =>
         NextWeekBuilder.LayOut(Next, PlanInForce.For(rider, []), weeks, threshold is { } t ? new Watts(t) : null);
 
@@ -131,7 +235,7 @@ public class NextWeekTests
 
     // Weeks as steady as a rider of that volume would ride: a hard Tuesday, a long ride, easy riding, every fourth week lighter.
     private static ImmutableArray<WeekFacts> SteadyWeeks(
-        double hours, int count, int longDay = 5, int? longMinutes = null, bool hardSunday = false, int lighterEvery = 4)
+        double hours, int count, int longDay = 5, int? longMinutes = null, bool hardSunday = false, int lighterEvery = 4, int workMinutes = 15)
     {
         var weeks = ImmutableArray.CreateBuilder<WeekFacts>();
         var load = new LoadState(0, 0);
@@ -139,20 +243,20 @@ public class NextWeekTests
         {
             var start = Next.PlusWeeks(-w);
             var factor = lighterEvery > 0 && (w - 2) % lighterEvery == 0 ? 0.6 : 1;
-            var facts = Enumerable.Range(0, 7).Select(d => PlannedRides.DayOf(start.PlusDays(d), Day(d, hours * factor, longDay, longMinutes, hardSunday), new Limits()));
+            var facts = Enumerable.Range(0, 7).Select(d => PlannedRides.DayOf(start.PlusDays(d), Day(d, hours * factor, longDay, longMinutes, hardSunday, workMinutes), new Limits()));
             weeks.Add(WeekFacts.Build([.. facts], load, Next.PlusWeeks(-count), factor < 1 ? ExceptionKind.Lighter : null));
             load = weeks[^1].LoadAfter;
         }
         return weeks.ToImmutable();
     }
 
-    private static PlannedDay Day(int day, double hours, int longDay, int? longMinutes, bool hardSunday)
+    private static PlannedDay Day(int day, double hours, int longDay, int? longMinutes, bool hardSunday, int workMinutes)
     {
         var longRide = longMinutes ?? (int)(hours * 60 * 0.4);
         if (day == longDay)
             return new PlannedDay(DayKind.Long, longRide);
         if (day == 1 || (hardSunday && day == 6))
-            return new PlannedDay(DayKind.High, 60, 15);
+            return new PlannedDay(DayKind.High, Math.Max(60, workMinutes), workMinutes);
         return day is 2 or 4 ? new PlannedDay(DayKind.Endurance, Math.Max(20, (int)((hours * 60 - longRide - 60) / 2))) : PlannedDay.Rest;
     }
 }

@@ -15,7 +15,7 @@ internal sealed class TomlSection(TomlTable table, string name, List<RiderFileMi
     /// <summary>Where a key stands; the table's beginning when it is not there.</summary>
     public TomlPlace PlaceOf(string key) => table[key]?.KeyPlace ?? table.Place;
 
-    public bool Has(string key) => table[key] is not null;
+    public bool Has(string key) => table[key] is not null || table.BrokenKeys.Contains(key);
 
     /// <summary>A number within a range; null when it is not there or not right.</summary>
     public double? Number(string key, double least, double most, string unit, bool whole = false)

@@ -11,6 +11,9 @@ internal sealed class TomlTable(TomlPlace place)
     /// <summary>Its keys in the order of the file.</summary>
     public List<string> Keys { get; } = [];
 
+    /// <summary>Keys whose lines are not TOML: they are there, and what is wrong with them is said already.</summary>
+    public HashSet<string> BrokenKeys { get; } = new(StringComparer.Ordinal);
+
     public TomlNode? this[string key] => nodes.GetValueOrDefault(key);
 
     public void Add(string key, TomlNode node)

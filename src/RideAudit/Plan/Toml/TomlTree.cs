@@ -7,8 +7,13 @@ namespace RideAudit.Plan.Toml;
 internal sealed class TomlTree
 {
     private readonly List<RiderFileMistake> mistakes;
+    private readonly List<TomlTable> tables;
 
-    private TomlTree(List<RiderFileMistake> mistakes) => this.mistakes = mistakes;
+    private TomlTree(List<RiderFileMistake> mistakes)
+    {
+        this.mistakes = mistakes;
+        tables = [Root];
+    }
 
     public TomlTable Root { get; } = new(new TomlPlace(1, 1));
 
@@ -20,18 +25,24 @@ internal sealed class TomlTree
         var tree = new TomlTree(mistakes);
         var document = SyntaxParser.Parse(text, name, validate: false);
         foreach (var diagnostic in document.Diagnostics)
-            tree.AddBroken(diagnostic);
+            tree.BrokenLines.Add(diagnostic.Span.Start.Line + 1);
         tree.AddItems(tree.Root, document.KeyValues);
         foreach (var table in document.Tables)
             tree.AddTable(table);
+        tree.AddBroken(text, document.Diagnostics);
         return tree;
     }
 
-    private void AddBroken(DiagnosticMessage diagnostic)
+    private void AddBroken(string text, IEnumerable<DiagnosticMessage> diagnostics)
     {
-        var line = diagnostic.Span.Start.Line + 1;
-        if (BrokenLines.Add(line))
-            mistakes.Add(new RiderFileMistake(line, diagnostic.Span.Start.Column + 1, diagnostic.Message.TrimEnd('.'), "a line of TOML: key = value, [table] or # comment", null));
+        var lines = text.ReplaceLineEndings("\n").Split('\n');
+        foreach (var place in diagnostics.Select(d => TomlPlace.Of(d)).DistinctBy(p => p.Line))
+        {
+            var line = TomlLine.Read(place.Line <= lines.Length ? lines[place.Line - 1] : "");
+            mistakes.Add(new RiderFileMistake(place.Line, line.Column ?? place.Column, line.Found, line.Allowed, null));
+            if (line.Key is { } key)
+                tables.Last(t => t == Root || t.Place.Line <= place.Line).BrokenKeys.Add(key);
+        }
     }
 
     private void AddTable(TableSyntaxBase syntax)
@@ -44,6 +55,7 @@ internal sealed class TomlTree
         foreach (var key in keys[..^1])
             parent = Enter(parent, key, place);
         var table = new TomlTable(place);
+        tables.Add(table);
         var isArray = syntax is TableArraySyntax;
         var last = keys[^1];
         if (parent[last] is not { } there)
