@@ -13,6 +13,9 @@ namespace RideAudit.Cli.Options;
 internal sealed record TableArguments(
     string Folder, string? Rider, LocalDate? AsOf, LocalDate? Since, LocalDate? Until, TableFormat Format, bool Strict)
 {
+    /// <summary>The whole power curve of each ride is wanted as well.</summary>
+    public bool PowerCurve { get; init; }
+
     /// <summary>A date is within the dates wanted.</summary>
     public bool Wants(LocalDate date) => Wants(date, date);
 

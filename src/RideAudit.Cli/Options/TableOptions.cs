@@ -1,4 +1,5 @@
 using System.CommandLine;
+using System.CommandLine.Parsing;
 using NodaTime;
 
 namespace RideAudit.Cli.Options;
@@ -26,6 +27,9 @@ internal sealed class TableOptions
                 result.AddError("--since is after --until.");
         });
     }
+
+    /// <summary>Rows are wanted as JSON.</summary>
+    public bool IsJson(CommandResult result) => result.GetValue(_format) == TableFormat.Json;
 
     /// <summary>What was asked for.</summary>
     public TableArguments Read(ParseResult parsed) => new(

@@ -83,7 +83,7 @@ internal static class TableWork
         var folder = FolderArgument.Existing(shell, asked.Folder);
         var rider = RiderSource.Find(shell, asked.Rider, folder);
         var content = FolderSource.Read(shell, folder, rider, quiet: false);
-        var request = new ReviewRequest { Today = shell.Today(rider.Rider.TimeZone ?? shell.Zone), AsOf = asked.AsOf };
+        var request = new ReviewRequest { Today = shell.Today(rider.Rider.TimeZone ?? shell.Zone), AsOf = asked.AsOf, WithPowerCurves = asked.PowerCurve };
         return (content, rider, request);
     }
 

@@ -22,6 +22,18 @@ public class OutputTests
     }
 
     [Fact]
+    public void The_whole_power_curve_of_each_ride_goes_with_json_alone()
+    {
+        using var folder = new TempFolder();
+        Demo.CopyTo(folder, from: "2026-06-20");
+        var ended = RealProgram.Run(folder.Path, "rides", "rides", "--as-of", Demo.AsOf, "--format", "json", "--power-curve");
+        using var json = JsonDocument.Parse(ended.Out);
+        foreach (var ride in json.RootElement.GetProperty("rides").EnumerateArray())
+            Assert.Equal(ride.GetProperty("duration_seconds").GetInt32(), ride.GetProperty("power_curve_w").GetArrayLength());
+        Assert.Equal(2, RealProgram.Run(folder.Path, "rides", "rides", "--power-curve").Code);
+    }
+
+    [Fact]
     public void Every_file_asked_for_is_written_and_nothing_else()
     {
         using var folder = new TempFolder();
