@@ -27,6 +27,9 @@ internal static class Styles
     /// <summary>Footers and axis labels.</summary>
     public static readonly TextStyle Tiny = new(Weight.Regular, 7.5f, Palette.Quiet);
 
+    /// <summary>Distance of a page number's baseline from the page's foot, pt: that of the last line of a footer.</summary>
+    public static readonly float PageNumberBaseline = Tiny.Leading - Tiny.Ascent;
+
     /// <summary>A section's heading.</summary>
     public static readonly TextStyle Section = new(Weight.SemiBold, 16, Palette.Ink);
 

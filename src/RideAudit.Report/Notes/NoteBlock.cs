@@ -52,6 +52,16 @@ internal sealed class NoteBlock : Block
         return (new NoteBlock([.. lines.Take(count)]) { SpaceBefore = SpaceBefore }, count == lines.Count ? null : new NoteBlock([.. lines.Skip(count)]) { SpaceBefore = lines[count].SpaceBefore });
     }
 
+    /// <summary>As <see cref="Split"/>, with a last line that says where the rest stands.</summary>
+    public (NoteBlock Head, NoteBlock? Tail) SplitOverleaf(float depth, FontSet fonts)
+    {
+        var overleaf = new NoteLine(TextLine.Of(fonts, "The note goes on overleaf.", Styles.Small), Bar, null, 0);
+        if (Height <= depth)
+            return (this, null);
+        (NoteBlock head, NoteBlock? tail) = Split(depth - overleaf.Text.Leading);
+        return tail is null ? (head, null) : (new NoteBlock([.. head.lines, overleaf]) { SpaceBefore = SpaceBefore }, tail);
+    }
+
     /// <inheritdoc/>
     public override void Draw(Ink ink, float x, float y)
     {

@@ -20,9 +20,8 @@ internal sealed class MethodSection(ReviewDocument review, FontSet fonts, float 
         foreach ((string term, string meaning) in Terms())
             yield return new TextBlock(fonts, [new Span(term + "  ", Styles.SmallStrong), new Span(meaning, Styles.SmallInk)], width) { SpaceBefore = 3 };
         yield return new TextBlock(fonts, "Cautions", Styles.Heading, width) { SpaceBefore = 12, KeepWithNext = true, Outline = "Cautions" };
-        foreach (string caution in review.Summary.Cautions)
-            yield return new TextBlock(fonts, caution, Styles.Body, width) { SpaceBefore = 2, KeepWithNext = true };
-        yield return new TextBlock(fonts, Origin(), Styles.Small, width) { SpaceBefore = 8 };
+        yield return new TextBlock(fonts, string.Join(' ', review.Summary.Cautions), Styles.Body, width) { SpaceBefore = 2, KeepWithNext = true };
+        yield return new TextBlock(fonts, Origin(), Styles.Small, width) { SpaceBefore = 6 };
     }
 
     private string Origin() =>

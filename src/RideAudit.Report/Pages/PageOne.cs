@@ -11,7 +11,6 @@ namespace RideAudit.Report.Pages;
 internal sealed class PageOne
 {
     private const float DeepestChart = 250;
-    private const float PageNumberBaseline = 3;
     private const float UnderHead = 9;
     private const float UnderNote = 12;
     private const float LeastNote = 110;
@@ -28,7 +27,7 @@ internal sealed class PageOne
         Block? note = WholeNote(review, options, fonts, width);
         float noteLeast = note is null ? 0 : UnderNote + (note is NoteBlock whole ? Math.Min(LeastNote, whole.Height) : note.Height);
         (Density density, Block[] under, float room) = Choose(review, fonts, Depth(over), noteLeast);
-        note = FitNote(note, room - density.ShallowestChart - UnderNote);
+        note = FitNote(note, room - density.ShallowestChart - UnderNote, fonts);
         float noteDepth = note is null ? 0 : note.Height + UnderNote;
         float chart = Math.Clamp(room - noteDepth, Math.Min(density.ShallowestChart, room - noteDepth), review.Rides.IsEmpty ? density.ShallowestChart : DeepestChart);
         Set(over, note, new SpacingLine(review, fonts, width, chart), under, density, room - noteDepth - chart);
@@ -45,7 +44,7 @@ internal sealed class PageOne
         foreach (Placed item in placed)
             item.Block.Draw(ink, sheet.Left, item.Y);
         footer.Draw(ink, sheet.Left, sheet.Bottom - footer.Height);
-        ink.Text($"1 of {Say.Number(pageCount)}", Styles.Tiny, sheet.Right, sheet.Bottom - PageNumberBaseline, Align.End);
+        ink.Text($"1 of {Say.Number(pageCount)}", Styles.Tiny, sheet.Right, sheet.Bottom - Styles.PageNumberBaseline, Align.End);
     }
 
     private static float Depth(Block[] blocks) => blocks.Sum(block => block.Height);
@@ -79,11 +78,11 @@ internal sealed class PageOne
         throw new InvalidOperationException("There is always a last density.");
     }
 
-    private Block? FitNote(Block? note, float depth)
+    private Block? FitNote(Block? note, float depth, FontSet fonts)
     {
         if (note is not NoteBlock whole)
             return note;
-        (NoteBlock head, NoteRest) = whole.Split(depth);
+        (NoteBlock head, NoteRest) = whole.SplitOverleaf(depth, fonts);
         return head;
     }
 

@@ -101,6 +101,6 @@ internal sealed class ReviewPages : IPages
         label.Draw(ink, Sheet.Left, Sheet.Top + 8.5f);
         right.Draw(ink, Sheet.Right - right.Width, Sheet.Top + 8.5f);
         ink.Hairline(Sheet.Left, Sheet.Right, Sheet.Top + 14);
-        ink.Text($"{page + 1} of {Count}", Styles.Tiny, Sheet.Right, Sheet.Bottom - 3, Align.End);
+        ink.Text($"{page + 1} of {Count}", Styles.Tiny, Sheet.Right, Sheet.Bottom - Styles.PageNumberBaseline, Align.End);
     }
 }

@@ -12,6 +12,9 @@ namespace RideAudit.Report.Pages;
 /// <param name="width">Width, pt.</param>
 internal sealed class RidesSection(ReviewDocument review, FontSet fonts, float width)
 {
+    private const string Strips =
+        "In the strips, tints part the bands, a dotted line is threshold power, bars on top are sustained stretches, brackets below best efforts.";
+
     /// <summary>The section's blocks.</summary>
     public IEnumerable<Block> Blocks()
     {
@@ -28,8 +31,9 @@ internal sealed class RidesSection(ReviewDocument review, FontSet fonts, float w
         yield return new TextBlock(fonts, Reading(), Styles.Small, width) { SpaceBefore = 3, KeepWithNext = true };
         foreach (Block block in new RideTable(review, fonts, width).Blocks())
             yield return block;
+        yield return new TextBlock(fonts, Strips, Styles.Small, width) { SpaceBefore = 12, KeepWithNext = true };
         for (int i = 0; i < review.Rides.Length; i++)
-            yield return new RideStrip(review.Rides[i], i, review.BandCutsPercent, fonts, width) { SpaceBefore = 14, Outline = OutlineOf(review.Rides[i]) };
+            yield return new RideStrip(review.Rides[i], i, review.BandCutsPercent, fonts, width) { SpaceBefore = i == 0 ? 4 : 9, Outline = OutlineOf(review.Rides[i]) };
     }
 
     private static string OutlineOf(RideEntry ride) =>
@@ -39,7 +43,6 @@ internal sealed class RidesSection(ReviewDocument review, FontSet fonts, float w
     {
         string cuts = string.Join(" and ", review.BandCutsPercent.Select(cut => Say.Number(cut)));
         return $"Bands part at {cuts} % of threshold power, on means over 30 s. Norm. W is normalised power; ratio is that over threshold power; "
-            + "drift is the fall of power over heart rate from the first half to the second. A dash: not measured, or without meaning for that ride. "
-            + "In the strips, tints part the bands, a dotted line is threshold power, bars on top are sustained stretches, brackets below best efforts.";
+            + "drift is the fall of power over heart rate from the first half to the second. A dash: not measured, or without meaning for that ride.";
     }
 }

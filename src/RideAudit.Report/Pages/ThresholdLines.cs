@@ -28,7 +28,7 @@ internal sealed class ThresholdLines(ReviewDocument review, FontSet fonts, float
     {
         if (thresholds.InForce.Length > 1)
             yield return new Span($"In force: {string.Join(", ", thresholds.InForce.Select(Step))}. ", Styles.Small);
-        if (thresholds.BestTwentyMinutes is { } best)
+        if (thresholds.BestTwentyMinutes is { } best && !thresholds.CriticalPowerEfforts.Contains(best))
         {
             yield return new Span("Best 20 min: ", Styles.Small);
             foreach (Span span in Effort(best, ". "))

@@ -37,7 +37,7 @@ internal sealed class ToChange : Block
 
     /// <inheritdoc/>
     public override float Height =>
-        (items.Count == 0 ? 0 : headDepth + items.Sum(item => Depth(item.Title) + Depth(item.Detail) + gap)) + 8 + Depth(held);
+        (items.Count == 0 ? 0 : headDepth + items.Sum(item => Depth(item.Title) + Depth(item.Detail) + gap) + 8) + Depth(held);
 
     /// <inheritdoc/>
     public override void Draw(Ink ink, float x, float y)
@@ -55,8 +55,13 @@ internal sealed class ToChange : Block
             y = Lines(ink, items[i].Detail, x + Indent, y) + gap;
         }
 
-        ink.Hairline(x, x + width, y + 1);
-        Lines(ink, held, x, y + 8);
+        if (items.Count > 0)
+        {
+            ink.Hairline(x, x + width, y + 1);
+            y += 8;
+        }
+
+        Lines(ink, held, x, y);
     }
 
     private static List<TextLine> Held(SummaryEntry summary, FontSet fonts, float width, int mostLines)
@@ -67,7 +72,7 @@ internal sealed class ToChange : Block
         do
         {
             string more = count < kept.Length ? $" · {kept.Length - count} more" : "";
-            string text = kept.Length == 0 ? "No rule could be kept this week." : string.Join(" · ", kept.Take(count)) + more;
+            string text = kept.Length == 0 ? summary.Kept == 0 ? "no rule this week" : "nothing that was put to the test" : string.Join(" · ", kept.Take(count)) + more;
             lines = LineBreaker.Break(fonts, [new Span("What held  ", Head), new Span(text, Styles.Body with { Size = 10 })], width);
             count--;
         }

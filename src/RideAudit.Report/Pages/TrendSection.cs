@@ -36,7 +36,7 @@ internal sealed class TrendSection(ReviewDocument review, FontSet fonts, Sheet s
             yield break;
         }
 
-        float depth = (sheet.FlowHeight - 262) / 5.2f;
+        float depth = (sheet.FlowHeight - 262) / 5.6f;
         yield return Chart(Hours(), depth * 1.3f, 4);
         yield return Chart(Stress(), depth, ChartGap);
         yield return Chart(new LoadTopic(Title("chronic-ramp", "Chronic load"), LoadCaption()), depth, ChartGap);

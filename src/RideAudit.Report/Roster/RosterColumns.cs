@@ -16,7 +16,7 @@ internal sealed class RosterColumns(float width)
     public const float Need = 34;
 
     /// <summary>Where the label and the reason start.</summary>
-    public const float Label = 104;
+    public const float Label = 108;
 
     /// <summary>Room of the need's word and counts.</summary>
     public const float NeedWidth = Label - Need - Gap;

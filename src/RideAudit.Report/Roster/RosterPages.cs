@@ -10,7 +10,7 @@ namespace RideAudit.Report.Roster;
 /// <summary>A roster set on pages, ready to draw in any order.</summary>
 internal sealed class RosterPages : IPages
 {
-    private const float GroupGap = 9;
+    private const float GroupGap = 6;
     private const float OverFooter = 8;
     private readonly RosterDocument roster;
     private readonly CautionFooter footer;
@@ -55,7 +55,7 @@ internal sealed class RosterPages : IPages
             footer.Draw(ink, Sheet.Left, Sheet.Bottom - footer.Height);
         else
             DrawHead(ink);
-        ink.Text($"{page + 1} of {Count}", Styles.Tiny, Sheet.Right, Sheet.Bottom - 3, Align.End);
+        ink.Text($"{page + 1} of {Count}", Styles.Tiny, Sheet.Right, Sheet.Bottom - Styles.PageNumberBaseline, Align.End);
         for (int i = 0; i < flow[page].Count; i++)
         {
             (Block block, float y) = flow[page][i];

@@ -11,7 +11,7 @@ namespace RideAudit.Report.Roster;
 /// <summary>One rider: the need, the label, the week's figures, and why in a line beneath.</summary>
 internal sealed class RosterRow : Block
 {
-    private const float Air = 4;
+    private const float Air = 2.5f;
     private const float BarDepth = 7;
     private readonly RosterEntry rider;
     private readonly RosterColumns columns;
@@ -29,11 +29,14 @@ internal sealed class RosterRow : Block
         this.rider = rider;
         this.number = number;
         this.columns = columns;
-        label = LineBreaker.Break(fonts, Name(rider), columns.LabelWidth);
+        label = LineBreaker.Break(fonts, Name(rider, fonts, columns.LabelWidth), columns.LabelWidth);
         why = LineBreaker.Break(fonts, Why(rider), columns.WhyWidth);
         string text = RosterWords.Counts(rider);
         counts = text.Length == 0 ? [] : LineBreaker.Break(fonts, [new Span(text, Styles.Tiny)], RosterColumns.NeedWidth);
     }
+
+    /// <summary>The lines of the label and the review's file.</summary>
+    public IReadOnlyList<TextLine> Label => label;
 
     /// <inheritdoc/>
     public override float Height
@@ -60,14 +63,16 @@ internal sealed class RosterRow : Block
         }
     }
 
-    private static IEnumerable<Span> Name(RosterEntry rider)
+    private static IEnumerable<Span> Name(RosterEntry rider, FontSet fonts, float width)
     {
         string? target = rider.ReviewFile is { } file ? Uri.EscapeDataString(file) : null;
         yield return new Span(rider.Label, Styles.Strong) { Address = target };
         if (rider.ReviewFile is null)
             yield break;
-        yield return new Span("  ", Styles.Small);
-        yield return new Span(rider.ReviewFile, Styles.Small with { Colour = Palette.High }) { Address = target };
+        TextStyle style = Styles.Small with { Colour = Palette.High };
+        bool fits = Shaper.Measure(fonts, rider.ReviewFile, style) <= width;
+        yield return new Span("  ", style);
+        yield return new Span(fits ? rider.ReviewFile.Replace(' ', '\u00A0') : rider.ReviewFile, style) { Address = target };
     }
 
     private static IEnumerable<Span> Why(RosterEntry rider)

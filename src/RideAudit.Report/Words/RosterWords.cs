@@ -8,8 +8,7 @@ namespace RideAudit.Report.Words;
 /// <summary>A roster's counts and needs in sentences.</summary>
 internal static class RosterWords
 {
-    private const string Order =
-        "Broken rules first, those that guard against too much too close together before the others; then riders without a review, then rules to watch, then the rest.";
+    private const string Order = "In order: broken rules, those against too much too close together first; no review; to watch; kept.";
 
     /// <summary>How many broke a rule and how many have no review: <c>7 of 40 riders broke a rule; 3 have no review.</c></summary>
     public static string Headline(RosterDocument roster)
@@ -55,9 +54,9 @@ internal static class RosterWords
     {
         var parts = new List<string>();
         if (rider.Broken.Length > 0)
-            parts.Add($"{rider.Broken.Length}{Say.Joint}broken");
+            parts.Add(Say.Count(rider.Broken.Length, "rule"));
         if (rider.Watch.Length > 0)
-            parts.Add($"{rider.Watch.Length}{Say.Joint}to{Say.Joint}watch");
+            parts.Add(parts.Count > 0 ? $"{rider.Watch.Length}{Say.Joint}watch" : Say.Count(rider.Watch.Length, "rule"));
         return string.Join(", ", parts);
     }
 

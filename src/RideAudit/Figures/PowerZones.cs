@@ -15,7 +15,7 @@ public static class PowerZones
     public static int ZoneOf(double powerW, Watts threshold)
     {
         for (var i = 0; i < UpperLimitsPercent.Count; i++)
-            if (100 * powerW < UpperLimitsPercent[i] * threshold.Value)
+            if (100 * powerW < UpperLimitsPercent[i] * threshold.Value * TrailingPower.OnTheLimit)
                 return i + 1;
         return 7;
     }

@@ -10,6 +10,9 @@ public sealed class TrailingPower
     /// <summary>The window, s.</summary>
     public const int WindowSeconds = 30;
 
+    /// <summary>Wider than what a sample loses as a 32-bit float, finer than the distance of whole watts to any limit they are not on.</summary>
+    internal const double OnTheLimit = 1 - 1e-7;
+
     private readonly double[] _sums;
     private readonly byte[] _counts;
 
@@ -40,7 +43,7 @@ public sealed class TrailingPower
     /// <param name="percent">The share, %.</param>
     /// <param name="thresholdW">Threshold power, W.</param>
     public bool IsAtLeast(int second, double percent, double thresholdW) =>
-        _counts[second] > 0 && 100 * _sums[second] >= percent * thresholdW * _counts[second];
+        _counts[second] > 0 && 100 * _sums[second] >= percent * thresholdW * _counts[second] * OnTheLimit;
 
     /// <summary>Computes the trailing sums.</summary>
     /// <param name="powerW">Power on the grid, W, NaN where missing.</param>

@@ -4,6 +4,9 @@ namespace RideAudit.Plan;
 /// <remarks>Shares and margins are fractions (0.15 is 15 %); percents of threshold power are in the name.</remarks>
 public sealed record Limits
 {
+    /// <summary>Wider than any rounding of binary fractions, finer than a second.</summary>
+    private const double HairHours = 1e-9;
+
     /// <summary>High days at most in a week.</summary>
     public int HighDaysAtMost { get; init; } = 2;
 
@@ -210,10 +213,11 @@ public sealed record Limits
     }
 
     /// <summary>The tier that planned hours fall in.</summary>
+    /// <remarks>A mean of past weeks that is exactly on a limit may come out a hair above it in binary: it is still on it.</remarks>
     /// <param name="plannedHours">Planned hours a week, h.</param>
     public Tier TierOf(double plannedHours) =>
-        plannedHours <= LowTierHours ? Tier.Low
-        : plannedHours <= MiddleTierHours ? Tier.Middle
-        : plannedHours <= HighTierHours ? Tier.High
+        plannedHours <= LowTierHours + HairHours ? Tier.Low
+        : plannedHours <= MiddleTierHours + HairHours ? Tier.Middle
+        : plannedHours <= HighTierHours + HairHours ? Tier.High
         : Tier.VeryHigh;
 }

@@ -1,3 +1,4 @@
+using RideAudit.Plan;
 using RideAudit.Rules;
 
 namespace RideAudit.Review;
@@ -6,7 +7,9 @@ namespace RideAudit.Review;
 internal static class Advice
 {
     /// <summary>One short sentence in the imperative.</summary>
-    public static string Title(Finding finding) => finding.Rule switch
+    /// <param name="finding">The finding.</param>
+    /// <param name="plan">The plan in force: hours that nobody planned are not called planned.</param>
+    public static string Title(Finding finding, PlanInForce plan) => finding.Rule switch
     {
         "hard-day-spacing" => Spacing(finding),
         "hard-day-count" => $"Keep to {Phrases.Count(finding.Limit("high_days_at_most") ?? 0)} high {Phrases.Plural(finding.Limit("high_days_at_most") ?? 0, "day", "days")}{OnTop(finding)} a week.",
@@ -15,12 +18,13 @@ internal static class Advice
         "long-ride" => finding.Limit("long_ride_h") is { } hours ? $"Ride one long easy ride of {Phrases.Length(hours * 3600)}." : "Ride one long easy ride.",
         "long-ride-first" => "Ride the long ride in place of the third hard day.",
         "endurance-volume" => finding.Number("low_hours") is { } low && finding.Number("asked_low_hours") is { } asked
-            ? $"Ride the easy hours: {Phrases.Decimal(low, 1)} of {Phrases.Decimal(asked, 1)} h so far."
+            ? $"Ride the easy hours: {Phrases.Decimal(low, 1)} of {Phrases.Decimal(asked, 1)} h."
             : "Ride more easy hours.",
         "intensity-split" => finding.Number("low_share") > finding.Number("intended_share")
             ? "Make the planned hard ride hard."
             : "Ride more of the time in the low band.",
-        "weekly-hours" => finding.Number("hours") > finding.Number("planned_hours") ? "Ride closer to the planned hours." : "Ride the planned hours, or plan fewer.",
+        "weekly-hours" => plan.PlannedHoursFromHistory ? "Ride nearer the usual hours."
+            : finding.Number("hours") > finding.Number("planned_hours") ? "Ride no more than the planned hours." : "Ride the hours that are planned.",
         "chronic-ramp" => "Let training load rise more slowly.",
         "weekly-growth" => "Add hours in smaller steps.",
         "longest-ride-jump" => "Lengthen the longest ride in smaller steps.",

@@ -9,7 +9,7 @@ public sealed record DayEntry
     /// <summary>Local date.</summary>
     public required LocalDate Date { get; init; }
 
-    /// <summary><c>rest</c>, <c>recovery</c>, <c>endurance</c>, <c>unrated</c>, <c>long</c>, <c>threshold</c>, <c>high</c>.</summary>
+    /// <summary><c>rest</c>, <c>recovery</c>, <c>endurance</c>, <c>unrated</c>, <c>long</c>, <c>threshold</c>, <c>high</c>; <c>to come</c> for a day of an unfinished week that is not over.</summary>
     public required string Kind { get; init; }
 
     /// <summary>Hours ridden, two decimals.</summary>

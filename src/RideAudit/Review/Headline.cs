@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using RideAudit.Plan;
 using RideAudit.Rules;
 
 namespace RideAudit.Review;
@@ -25,18 +26,20 @@ internal static class Headline
             return "Little of this week could be judged; what could was kept.";
         if (ranked.IsEmpty)
             return week.Week.Finished ? "The week kept the plan." : "So far the week keeps the plan.";
+        if (week.Week.Exception is ExceptionKind.Away)
+            return $"A week away, with {Phrases.Count(week.Week.RideCount)} {Phrases.Plural(week.Week.RideCount, "ride", "rides")}.";
         var broken = ranked.Where(f => f.Verdict == Verdict.Broken).ToArray();
         if (broken.Length == 0)
-            return $"The plan was kept; worth a look: {Phrase(ranked[0])}.";
+            return $"The plan was kept; worth a look: {Phrase(ranked[0], week.Plan)}.";
         var second = broken.Skip(1).FirstOrDefault(f => !SameGroup(f, broken[0]));
-        var first = Phrases.Capital(Phrase(broken[0]));
-        return second is null ? first + "." : $"{first}, and {Phrase(second)}.";
+        var first = Phrases.Capital(Phrase(broken[0], week.Plan));
+        return second is null ? first + "." : $"{first}, and {Phrase(second, week.Plan)}.";
     }
 
     private static bool SameGroup(Finding a, Finding b) =>
         Array.Exists(Groups, g => g.Contains(a.Rule) && g.Contains(b.Rule));
 
-    private static string Phrase(Finding finding) => finding.Rule switch
+    private static string Phrase(Finding finding, PlanInForce plan) => finding.Rule switch
     {
         "hard-day-spacing" => finding.Smallest("hours_between") is { } hours
             ? $"two hard rides {Phrases.Decimal(hours, 0)} h apart"
@@ -56,7 +59,7 @@ internal static class Headline
         "monotony" => "every day much like the last",
         "lighter-week" => "no lighter week for a while",
         "weekly-hours" => finding.Number("hours") is { } ridden && finding.Number("planned_hours") is { } planned
-            ? $"{Phrases.Decimal(ridden, 1)} h of {Phrases.Decimal(planned, 1)} h planned"
+            ? $"{Phrases.Decimal(ridden, 1)} h {(plan.PlannedHoursFromHistory ? "against a usual" : "of")} {Phrases.Decimal(planned, 1)} h{(plan.PlannedHoursFromHistory ? "" : " planned")}"
             : "hours far from the plan",
         "threshold-fresh" => "a threshold power that looks too low",
         _ => finding.Rule.Replace('-', ' '),

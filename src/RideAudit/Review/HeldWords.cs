@@ -1,3 +1,6 @@
+using System.Collections.Immutable;
+using RideAudit.Figures;
+using RideAudit.Plan;
 using RideAudit.Rules;
 
 namespace RideAudit.Review;
@@ -5,6 +8,27 @@ namespace RideAudit.Review;
 /// <summary>Names what held, a few words a rule.</summary>
 internal static class HeldWords
 {
+    private const double ShortestEasyRideSeconds = 1800;
+    private const double LongestRideWorthNamingSeconds = 5400;
+
+    /// <summary>False where a rule was kept because there was nothing to judge, or by a week that was light without meaning to be.</summary>
+    public static bool IsWorthNaming(Finding finding, WeekUnderReview review, ImmutableArray<Finding> findings)
+    {
+        var week = review.Week;
+        var hardDays = week.Days.Count(d => d.IsHard);
+        return finding.Rule switch
+        {
+            "hard-day-spacing" => hardDays > 1,
+            "hard-day-count" => hardDays > 0,
+            "long-ride-first" => hardDays > 2,
+            "easy-rides-easy" => week.Rides.Any(r => r.Kind is RideKind.Recovery or RideKind.Endurance && r.DurationSeconds >= ShortestEasyRideSeconds),
+            "weekly-growth" or "growth-is-endurance" => review.Past.LastWeek is { } last && week.Hours > last.Hours,
+            "longest-ride-jump" => week.LongestRideSeconds >= LongestRideWorthNamingSeconds,
+            "lighter-week" => week.Exception is ExceptionKind.Lighter || findings.All(f => f.Rule != "weekly-hours" || f.Verdict is Verdict.Kept or Verdict.NotJudged),
+            _ => true,
+        };
+    }
+
     public static string Of(Finding finding, WeekEntry week) => finding.Rule switch
     {
         "hard-day-spacing" => "hard days spaced",
@@ -23,7 +47,7 @@ internal static class HeldWords
         "lighter-week" => "a lighter week lately",
         "monotony" => week.Monotony is { } monotony ? $"monotony {Phrases.Decimal(monotony, 1)}" : "monotony",
         "long-ride-first" => "long ride before a third hard day",
-        "threshold-fresh" => "threshold power up to date",
+        "threshold-fresh" => "threshold power not too low",
         _ => finding.Rule.Replace('-', ' '),
     };
 

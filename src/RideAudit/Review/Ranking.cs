@@ -18,7 +18,11 @@ internal static class Ranking
         [.. findings
             .Where(f => f.Verdict is Verdict.Broken or Verdict.Watch)
             .OrderByDescending(f => f.Verdict)
-            .ThenBy(f => Array.IndexOf(MostSeriousFirst, f.Rule) is var at and >= 0 ? at : MostSeriousFirst.Length)];
+            .ThenBy(f => IsFarBelowPlan(f) ? -1 : Array.IndexOf(MostSeriousFirst, f.Rule) is var at and >= 0 ? at : MostSeriousFirst.Length)];
+
+    /// <summary>Less than half the hours: nothing else of such a week says as much.</summary>
+    private static bool IsFarBelowPlan(Finding finding) =>
+        finding.Rule == "weekly-hours" && finding.Verdict == Verdict.Broken && finding.Number("hours") < finding.Number("planned_hours") / 2;
 
     /// <summary>The same without the missing long ride where the long ride in place of a hard day is asked for already.</summary>
     public static IEnumerable<Finding> ToChange(ImmutableArray<Finding> mostSerious) =>

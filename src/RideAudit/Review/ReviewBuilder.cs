@@ -23,6 +23,7 @@ public static class ReviewBuilder
         var findings = RuleBook.Judge(week);
         var change = ChangeSearch.Find(week, findings);
         var sources = book.Rides.ToDictionary(r => r.File);
+        var notices = NoticeWriter.Write(folder, book);
         var entry = WeekEntries.Of(book.Week, book.Before, book.Plan) with
         {
             Spans = Spans.Of(week, findings.FirstOrDefault(f => f.Rule == "hard-day-spacing")),
@@ -37,8 +38,8 @@ public static class ReviewBuilder
             Findings = findings,
             SmallestChange = change,
             Thresholds = ThresholdsWriter.Write(book.Figures, book.Week.EndsOn),
-            Notices = NoticeWriter.Write(folder, book),
-            Summary = SummaryWriter.Write(week, entry, findings, change),
+            Notices = notices,
+            Summary = SummaryWriter.Write(week, entry, findings, change, notices),
             BandCutsPercent = [rider.Plan.LowerBandCutPercent, rider.Plan.UpperBandCutPercent],
             Note = request.Note,
         };
@@ -51,9 +52,10 @@ public static class ReviewBuilder
     public static RidesDocument Rides(FolderContent folder, Rider rider, ReviewRequest request)
     {
         var book = Workbook.Open(folder, rider, ToTheEnd(request, rider));
+        var curves = request.WithPowerCurves ? book?.Rides.ToDictionary(r => r.File) : null;
         return new RidesDocument(
             "rideaudit-rides/1",
-            book is null ? [] : [.. book.Figures.Select(f => RideEntries.Of(f))],
+            book is null ? [] : [.. book.Figures.Select(f => RideEntries.Of(f) with { PowerCurveW = curves is null ? null : PowerCurves.Of(curves[f.File], f) })],
             NoticeWriter.Write(folder, book));
     }
 

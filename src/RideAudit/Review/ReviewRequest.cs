@@ -14,6 +14,9 @@ public sealed record ReviewRequest
     /// <summary>Any day of the week to review; null: the last week that ended before the as-of date.</summary>
     public LocalDate? WeekOf { get; init; }
 
+    /// <summary>True to give each row of <c>rides</c> its whole best-mean-power curve.</summary>
+    public bool WithPowerCurves { get; init; }
+
     /// <summary>The coach's note; null without one.</summary>
     public string? Note { get; init; }
 }

@@ -85,6 +85,9 @@ public sealed record RideEntry
     /// <summary>Best mean powers.</summary>
     public ImmutableArray<BestPowerEntry> BestPowers { get; init; } = [];
 
+    /// <summary>Best mean power over every whole duration, W, one decimal, 1 s first; null unless asked for, and without power.</summary>
+    public ImmutableArray<double>? PowerCurveW { get; init; }
+
     /// <summary>Sustained stretches at or above 84 and 91 % of threshold power.</summary>
     public ImmutableArray<StretchEntry> Stretches { get; init; } = [];
 

@@ -5,6 +5,8 @@ namespace RideAudit.Review;
 /// <summary>Says the two splits side by side and why they differ.</summary>
 internal static class SplitWords
 {
+    private const int FewestRidesOfAStructure = 3;
+
     public static string Of(WeekEntry week)
     {
         if (week.SplitByTime is not { } time)
@@ -13,12 +15,13 @@ internal static class SplitWords
         var bySession = week.SplitBySession is { } session ? $"; by session {Percent(session.Easy)} easy, {Percent(session.Hard)} hard" : "";
         var structure = week.Structure switch
         {
+            _ when week.RideCount < FewestRidesOfAStructure => "",
             null => "",
             "all low" => " All of the time was low.",
-            var word when week.PolarizationIndex is { } index => string.Create(CultureInfo.InvariantCulture, $" The structure is {word} (polarization index {index:0.00}; Treff et al. 2019)."),
-            var word => $" The structure is {word}.",
+            var word when week.PolarizationIndex is { } index => string.Create(CultureInfo.InvariantCulture, $" In structure the week is {word} (polarization index {index:0.00}; Treff et al. 2019), which describes the shares and is no verdict."),
+            var word => $" In structure the week is {word}, which describes the shares and is no verdict.",
         };
-        return $"{byTime}{bySession}. The two counts answer different questions: the same training can read 96 % low by time and 87 % by session (Sylta, Tønnessen and Seiler 2014).{structure}";
+        return $"{byTime}{bySession}. The counts answer different questions: the same training can read 96 % low by time and 87 % by session (Sylta, Tønnessen and Seiler 2014).{structure}";
     }
 
     public static string Percent(double share) => string.Create(CultureInfo.InvariantCulture, $"{(share * 100).To(0):0} %");

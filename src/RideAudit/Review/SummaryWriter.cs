@@ -9,19 +9,20 @@ internal static class SummaryWriter
 {
     private const int MostToChange = 3;
 
-    public static SummaryEntry Write(WeekUnderReview week, WeekEntry entry, ImmutableArray<Finding> findings, SmallestChange? change)
+    public static SummaryEntry Write(
+        WeekUnderReview week, WeekEntry entry, ImmutableArray<Finding> findings, SmallestChange? change, ImmutableArray<NoticeEntry> notices)
     {
         var ranked = Ranking.MostSerious(findings);
         return new SummaryEntry
         {
             Headline = Headline.Of(week, ranked, findings),
-            Subline = Subline(findings, change),
+            Subline = string.Join(' ', DataDoubts.Of(week, notices).Prepend(Subline(findings, change))),
             Broken = findings.Count(f => f.Verdict == Verdict.Broken),
             Watch = findings.Count(f => f.Verdict == Verdict.Watch),
             Kept = findings.Count(f => f.Verdict == Verdict.Kept),
             NotJudged = findings.Count(f => f.Verdict == Verdict.NotJudged),
-            ToChange = [.. Ranking.ToChange(ranked).Take(MostToChange).Select(f => new ChangeAdvice(f.Rule, Advice.Title(f), Advice.Detail(f)))],
-            Held = [.. findings.Where(f => f.Verdict == Verdict.Kept).Select(f => HeldWords.Of(f, entry))],
+            ToChange = [.. Ranking.ToChange(ranked).Take(MostToChange).Select(f => new ChangeAdvice(f.Rule, Advice.Title(f, week.Plan), Advice.Detail(f)))],
+            Held = [.. findings.Where(f => f.Verdict == Verdict.Kept && HeldWords.IsWorthNaming(f, week, findings)).Select(f => HeldWords.Of(f, entry))],
             SplitSentence = SplitWords.Of(entry),
             Cautions = Cautions.All,
         };
@@ -34,6 +35,7 @@ internal static class SummaryWriter
         var judged = findings.Count(f => f.Verdict != Verdict.NotJudged);
         var counts = (broken, watch) switch
         {
+            (0, 0) when judged == findings.Length => string.Create(CultureInfo.InvariantCulture, $"All {judged} rules were kept."),
             (0, 0) => string.Create(CultureInfo.InvariantCulture, $"All {judged} rules that could be judged were kept."),
             (0, _) => string.Create(CultureInfo.InvariantCulture, $"No rule broken, {watch} to watch of {judged} judged."),
             (_, 0) => string.Create(CultureInfo.InvariantCulture, $"{broken} of {judged} rules broken."),

@@ -17,7 +17,7 @@ internal static class WeekEntries
         var rides = week.Rides.ToArray();
         var zones = rides.Aggregate(default(ZoneSeconds), (sum, r) => sum + r.Zones);
         var judgesSplit = plan.Tier is not null;
-        var asksLong = plan.Tier is not null && week.Exception is not (ExceptionKind.Lighter or ExceptionKind.Event or ExceptionKind.Away);
+        var asksLong = plan.Tier is not null && week.Exception is not (ExceptionKind.Lighter or ExceptionKind.Away);
         return new WeekEntry
         {
             StartsOn = week.StartsOn,
@@ -50,7 +50,7 @@ internal static class WeekEntries
             StressMeanBefore = before.IsEmpty ? null : before.TakeLast(WeeksOfStressMean).Average(w => w.Stress).To(1),
             PlanWeek = PlanWeek(week, plan.Rider.Plan),
             PlanWeeks = PlanWeek(week, plan.Rider.Plan) is null ? null : plan.Rider.Plan.Weeks,
-            Days = [.. week.Days.Select(Day)],
+            Days = [.. week.Days.Select((day, i) => Day(day, i < week.DaysThatCount))],
         };
     }
 
@@ -68,10 +68,10 @@ internal static class WeekEntries
         SettlingIn = week.SettlingIn,
     };
 
-    private static DayEntry Day(DayFacts day) => new()
+    private static DayEntry Day(DayFacts day, bool hasBeen) => new()
     {
         Date = day.Date,
-        Kind = Words.Of(day.Kind),
+        Kind = hasBeen ? Words.Of(day.Kind) : "to come",
         Hours = (day.RideSeconds / 3600).To(2),
         Stress = !day.Rides.IsEmpty && day.Rides.All(r => r.Stress is null) ? null : day.Stress.To(1),
         Rides = [.. day.Rides.Select(r => r.File)],

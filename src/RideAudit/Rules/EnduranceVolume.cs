@@ -40,11 +40,13 @@ internal sealed class EnduranceVolume : Rule
         var planned = week.PlannedHours ?? 0;
         var asked = week.Limits.IntendedLowShare * planned;
         var low = week.Week.Bands.Low / 3600;
-        var sentence = $"{Say.Hours(low)} of easy riding; {Say.Percent(week.Limits.IntendedLowShare)} of {Say.Hours(planned)} planned is {Say.Hours(asked)}.";
+        var unknown = Unbanded.SecondsIn(week.Week);
+        var known = unknown > 0 ? $"{Say.Hours(low)} of riding known to be easy, and {Say.Time(unknown)} that nothing could rate" : $"{Say.Hours(low)} of easy riding";
+        var sentence = $"{known}; {Say.Percent(week.Limits.IntendedLowShare)} of {Say.Hours(planned)} planned is {Say.Hours(asked)}.";
         if (verdict == Verdict.Kept)
             return Account.Of(sentence);
         var missing = Least(week.Limits, planned) - low;
-        return Account.Of(sentence, $"{Say.Time(Math.Ceiling(missing * 60) * 60)} more of easy riding.", new Occurrence
+        return Account.Of(sentence, $"At least {Say.Time(Math.Ceiling(missing * 60) * 60)} more of easy riding.", new Occurrence
         {
             Verdict = Verdict.Broken,
             Numbers = [Numbered.Of("low_hours", low, 2), Numbered.Of("asked_low_hours", asked, 2), Numbered.Of("least_low_hours", Least(week.Limits, planned), 2)],

@@ -13,8 +13,8 @@ internal sealed class IntensitySplit : Rule
     public override Evidence Evidence => Evidence.PublishedStudy;
 
     public override string Source =>
-        "Seiler 2010, Int J Sports Physiol Perform 5:276 (about 80 % of sessions easy); Stoggl and Sperlich 2014, Front Physiol 5:33; "
-        + "Sylta, Tonnessen and Seiler 2014, Int J Sports Physiol Perform 9:100 (why time and sessions differ); "
+        "Seiler 2010, Int J Sports Physiol Perform 5:276 (about 80 % of sessions easy); Stöggl and Sperlich 2014, Front Physiol 5:33; "
+        + "Sylta, Tønnessen and Seiler 2014, Int J Sports Physiol Perform 9:100 (why time and sessions differ); "
         + "the shares of time by weekly hours are common practice";
 
     public override ImmutableArray<string> LimitNames =>

@@ -78,6 +78,7 @@ public sealed record DayFacts
             _ => DayKind.Recovery,
         };
         var shortAndEasy = seconds <= limits.ShortDayMinutes * 60 && bands.LowShare >= limits.ShortDayLowShare;
-        return hardest == DayKind.Endurance && shortAndEasy ? DayKind.Recovery : hardest;
+        // With few planned hours the long ride is short as well: such a day is an easy day all the same.
+        return hardest is DayKind.Endurance or DayKind.Long && shortAndEasy ? DayKind.Recovery : hardest;
     }
 }

@@ -1,4 +1,5 @@
 using System.Globalization;
+using System.Text.RegularExpressions;
 using RideAudit.Report.Tests.Samples;
 using RideAudit.Review;
 using RideAudit.Rules;
@@ -122,7 +123,7 @@ public sealed class LaterPagesTests
         foreach (EffortEntry effort in thresholds.CriticalPowerEfforts)
         {
             string power = $"{effort.Seconds / 60} min {Shown(effort.MeanPowerW, "F0")} W on {effort.Date.ToString("d MMMM yyyy", CultureInfo.InvariantCulture)}: ";
-            Assert.Contains(power + effort.File, text, StringComparison.Ordinal);
+            Assert.Contains(Bare(power + effort.File), Bare(text), StringComparison.Ordinal);
         }
     }
 
@@ -135,7 +136,8 @@ public sealed class LaterPagesTests
         using PdfDocument document = Drawn.Open("event", Paper.A4);
         string first = Drawn.TextOf(document.GetPage(1));
         Page trend = document.GetPages().First(page => Drawn.TextOf(page).Contains("L lighter week, E event, A away.", StringComparison.Ordinal));
-        string[] letters = [.. trend.Letters.Where(letter => letter.PointSize == 7.5 && letter.Value is "L" or "E" or "A").OrderBy(letter => letter.StartBaseLine.X).Select(letter => letter.Value)];
+        IEnumerable<Word> small = trend.GetWords().Where(word => Math.Abs(word.Letters[0].PointSize - 7.5) < 0.01);
+        string[] letters = [.. small.Where(word => Regex.IsMatch(word.Text, "^[LEA](\u00A0|$)")).OrderBy(word => word.BoundingBox.Left).Select(word => word.Text[..1])];
 
         Assert.Equal(["L", "L", "L", "E", "A", "A", "E"], letters);
         Assert.Contains("other 0.8 h", first, StringComparison.Ordinal);
@@ -164,6 +166,8 @@ public sealed class LaterPagesTests
 
     private static string Shown(double? value, string format) =>
         value is { } known ? Math.Round(known, format == "F2" ? 2 : 0, MidpointRounding.AwayFromZero).ToString(format, CultureInfo.InvariantCulture) : "–";
+
+    private static string Bare(string text) => text.Replace(" ", "", StringComparison.Ordinal);
 
     private static string All(string name)
     {

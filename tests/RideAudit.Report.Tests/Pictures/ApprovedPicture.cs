@@ -11,14 +11,14 @@ internal static class ApprovedPicture
     private static readonly string Folder = Path.Combine(Repository.Root, "tests", "RideAudit.Report.Tests", "Pictures", "Approved");
 
     /// <summary>Holds a picture against the approved one of that name.</summary>
-    public static void Check(SKBitmap drawn, string name) => Check(drawn, Path.Combine(Folder, name + ".png"), Difference.Between);
+    public static void Check(SKBitmap drawn, string name) => Check(drawn, Path.Combine(Folder, name + ".png"), difference => difference.IsSmall);
 
-    /// <summary>Holds a picture against an approved file.</summary>
-    public static void Check(SKBitmap drawn, string file, Func<SKBitmap, SKBitmap, Difference> compare)
+    /// <summary>Holds a picture against an approved file, with a tolerance of its own.</summary>
+    public static void Check(SKBitmap drawn, string file, Func<Difference, bool> isSmall)
     {
         using SKBitmap? approved = SKBitmap.Decode(file);
-        Difference difference = approved is null ? new Difference(255, 1) : compare(approved, drawn);
-        if (difference.IsSmall)
+        Difference difference = approved is null ? new Difference(255, 1) : Difference.Between(approved, drawn);
+        if (isSmall(difference))
             return;
         string received = Path.Combine(AppContext.BaseDirectory, Path.GetFileNameWithoutExtension(file) + ".received.png");
         using SKData png = drawn.Encode(SKEncodedImageFormat.Png, 100);

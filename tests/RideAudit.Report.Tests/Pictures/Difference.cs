@@ -10,6 +10,9 @@ public readonly record struct Difference(double MeanLevels, double ChangedShare)
     /// <summary>The tolerance: anti-aliasing may differ between processors, nothing else may.</summary>
     public bool IsSmall => MeanLevels <= 0.1 && ChangedShare <= 0.0003;
 
+    /// <summary>A closer tolerance, for a large picture in which one figure is few pixels.</summary>
+    public bool IsTiny => MeanLevels <= 0.05 && ChangedShare <= 0.00003;
+
     public static Difference Between(SKBitmap one, SKBitmap other)
     {
         if (one.Width != other.Width || one.Height != other.Height)

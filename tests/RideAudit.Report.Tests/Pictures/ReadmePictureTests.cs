@@ -16,21 +16,37 @@ public sealed class ReadmePictureTests
     public void The_picture_in_README_is_page_one_of_the_demo()
     {
         Assert.Contains("](docs/images/page-one.png)", File.ReadAllText(Path.Combine(Repository.Root, "README.md")), StringComparison.Ordinal);
-        using SKBitmap drawn = PageOne();
+        using SKBitmap drawn = PageOne(Demo());
 
-        ApprovedPicture.Check(drawn, Picture, Difference.Between);
+        ApprovedPicture.Check(drawn, Picture, difference => difference.IsTiny);
+    }
+
+    [Fact]
+    public void A_figure_that_changed_by_a_digit_is_more_than_the_tolerance()
+    {
+        ReviewDocument review = Demo();
+        using SKBitmap one = PageOne(review);
+        using SKBitmap other = PageOne(review with { Week = review.Week with { SplitTolerance = 0.05 } });
+        using SKBitmap ramp = PageOne(review with { Week = review.Week with { RampPerWeek = review.Week.RampPerWeek - 0.1 } });
+
+        Assert.False(Difference.Between(one, other).IsTiny);
+        Assert.False(Difference.Between(one, ramp).IsTiny);
     }
 
     [Fact]
     public void The_picture_in_README_is_quick_to_load() => Assert.InRange(new FileInfo(Picture).Length, 1, LargestFile);
 
-    private static SKBitmap PageOne()
+    private static ReviewDocument Demo()
     {
         string folder = Path.Combine(Repository.Root, "testdata", "demo");
         Rider rider = RiderFileReader.Read(File.ReadAllText(Path.Combine(folder, "rider.toml")), "rider.toml").Rider!;
         FolderContent rides = FolderReader.Read(folder, rider, DateTimeZone.Utc, null, CancellationToken.None);
         var asOf = new LocalDate(2026, 6, 22);
-        ReviewDocument review = ReviewBuilder.Review(rides, rider, new ReviewRequest { Today = asOf, AsOf = asOf })!;
+        return ReviewBuilder.Review(rides, rider, new ReviewRequest { Today = asOf, AsOf = asOf })!;
+    }
+
+    private static SKBitmap PageOne(ReviewDocument review)
+    {
         using var stream = new MemoryStream();
         ReviewPicture.WritePageOne(review, stream, new PageOptions());
         return SKBitmap.Decode(stream.ToArray());

@@ -247,7 +247,7 @@ public static class SampleReviews
             SampleFindings.Finding("hard-day-spacing", Verdict.Broken, "Two hard rides 23 h apart, on Tuesday and Wednesday.") with
             {
                 WouldHaveKept = "Wednesday’s ride on Thursday.",
-                Limits = [new("days_between", 1)],
+                Limits = [new("high_min", 10), new("threshold_min", 10)],
                 Occurrences =
                 [
                     new Occurrence
@@ -260,12 +260,12 @@ public static class SampleReviews
             SampleFindings.Finding("long-ride", Verdict.Broken, "Longest ride 1 h 00, asked 2 h 30 with at least 75 % low.") with
             {
                 WouldHaveKept = "Friday’s ride of 2 h 30 at the same ease.",
-                Limits = [new("long_ride_h", 2.5), new("low_share", 0.75)],
-                Occurrences = [new Occurrence { Verdict = Verdict.Broken, Dates = [new(2026, 6, 12)], Rides = ["2026-06-12-1730.fit"], Numbers = [new("longest_ride_minutes", 60)] }],
+                Limits = [new("long_ride_h", 2.5), new("long_ride_low_share", 0.75), new("long_ride_margin", 0.15)],
+                Occurrences = [new Occurrence { Verdict = Verdict.Broken, Dates = [new(2026, 6, 12)], Rides = ["2026-06-12-1730.fit"], Numbers = [new("longest_ride_h", 1)] }],
             },
             SampleFindings.Finding("endurance-volume", Verdict.Broken, "2.9 of 4.9 low-band hours.") with
             {
-                Occurrences = [new Occurrence { Verdict = Verdict.Broken, Numbers = [new("low_hours", 2.9), new("asked_hours", 4.9)] }],
+                Occurrences = [new Occurrence { Verdict = Verdict.Broken, Numbers = [new("low_hours", 2.9), new("asked_low_hours", 4.9)] }],
             },
             SampleFindings.Finding("weekly-hours", Verdict.Broken, "4.0 of 6.5 h planned, 61 %."),
             SampleFindings.Finding("long-ride-first", Verdict.Broken, "Three hard days and no long ride."),

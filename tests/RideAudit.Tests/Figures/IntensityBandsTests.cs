@@ -18,6 +18,15 @@ public sealed class IntensityBandsTests
     public void A_steady_minute_is_in_the_band_of_its_power(double watts, double low, double middle, double high) =>
         Assert.Equal(new BandSeconds(low, middle, high), IntensityBands.OfPower(Trailing(Flat(60, watts)), Threshold, 76, 91));
 
+    // 76 % of 249 W are 189.24 W and 91 % are 226.59 W, neither of which a 32-bit sample holds exactly; a hundredth of a watt less is below.
+    [Theory]
+    [InlineData(189.23, 60, 0, 0)]
+    [InlineData(189.24, 0, 60, 0)]
+    [InlineData(226.58, 0, 60, 0)]
+    [InlineData(226.59, 0, 0, 60)]
+    public void A_power_in_hundredths_of_a_watt_exactly_on_a_cut_is_in_the_band_above(double watts, double low, double middle, double high) =>
+        Assert.Equal(new BandSeconds(low, middle, high), IntensityBands.OfPower(Trailing(Flat(60, watts)), new Watts(249), 76, 91));
+
     [Fact]
     public void A_short_surge_does_not_leave_the_low_band()
     {

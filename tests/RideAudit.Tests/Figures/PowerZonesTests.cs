@@ -55,4 +55,13 @@ public sealed class PowerZonesTests
         var zones = PowerZones.Of(Blocks((10, 100), (7, double.NaN), (5, 400)), new Watts(250));
         Assert.Equal([10, 0, 0, 0, 0, 0, 5], zones.ToArray());
     }
+
+    // 55 % of 249 W are 136.95 W and 105 % are 261.45 W, neither of which a 32-bit sample holds exactly.
+    [Theory]
+    [InlineData(136.94f, 1)]
+    [InlineData(136.95f, 2)]
+    [InlineData(261.44f, 4)]
+    [InlineData(261.45f, 5)]
+    public void A_sample_in_hundredths_of_a_watt_exactly_on_a_limit_is_in_the_zone_above(float watts, int zone) =>
+        Assert.Equal(1, PowerZones.Of([watts], new Watts(249)).ToArray()[zone - 1]);
 }

@@ -17,6 +17,18 @@ public class PlanInForceTests
     public void The_tier_follows_from_the_planned_hours(double hours, Tier tier) =>
         Assert.Equal(tier, Of(hours).Tier);
 
+    // Each row adds up to six, or five, times the limit; summed in binary hours the mean is a hair above it.
+    [Theory]
+    [InlineData(new[] { 355, 386, 201, 298, 389, 171 }, Tier.Low)]
+    [InlineData(new[] { 431, 447, 538, 475, 511, 478 }, Tier.Middle)]
+    [InlineData(new[] { 1142, 1165, 1105, 714, 374 }, Tier.High)]
+    public void A_mean_of_past_weeks_exactly_on_a_tiers_limit_is_in_that_tier(int[] minutesAWeek, Tier tier)
+    {
+        var weeks = minutesAWeek.Select((minutes, i) => new WeekHours(Monday.PlusWeeks(i), minutes / 60.0)).ToArray();
+
+        Assert.Equal(tier, PlanInForce.For(new Rider(), weeks).Tier);
+    }
+
     [Theory]
     [InlineData(4, Experience.New, 1, 1, 1.5, 3, 0.70, 0.07)]
     [InlineData(4, Experience.Regular, 2, 1, 2, 3, 0.70, 0.07)]

@@ -78,6 +78,15 @@ public class EasyAndFreshTests
         Assert.Equal(RideAudit.Weeks.DayKind.Rest, RideAudit.Weeks.DayFacts.Build(Monday, [], 1799).Kind);
     }
 
+    [Fact]
+    public void A_short_easy_day_is_recovery_even_where_few_planned_hours_make_its_ride_the_long_one()
+    {
+        var ride = Sample.Ride(Monday, RideKind.Long, 50, lowShare: 1);
+
+        Assert.Equal(RideAudit.Weeks.DayKind.Recovery, RideAudit.Weeks.DayFacts.Build(Monday, [ride]).Kind);
+        Assert.Equal(RideAudit.Weeks.DayKind.Long, RideAudit.Weeks.DayFacts.Build(Monday, [Sample.Ride(Monday, RideKind.Long, 61, lowShare: 1)]).Kind);
+    }
+
     [Theory]
     [InlineData(60, 0.85, true)]
     [InlineData(61, 0.85, false)]

@@ -1,0 +1,28 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using RideAudit.Figures;
+using RideAudit.Rules;
+
+namespace RideAudit.Review;
+
+/// <summary>Says on page one what makes the week's verdicts less sure than they look.</summary>
+internal static class DataDoubts
+{
+    private static readonly string[] Losses = ["truncated", "damaged", "not closed"];
+
+    /// <summary>One sentence a doubt, the most serious first; empty when there is none.</summary>
+    /// <param name="week">The week.</param>
+    /// <param name="notices">The review's notices.</param>
+    public static IEnumerable<string> Of(WeekUnderReview week, ImmutableArray<NoticeEntry> notices)
+    {
+        var rides = week.Week.Rides.ToArray();
+        foreach (var ride in rides)
+            if (notices.Any(n => n.File is { } file && Losses.Contains(n.Problem) && (file == ride.File || ride.Parts.Contains(file) || ride.File.StartsWith(file + "#", StringComparison.Ordinal))))
+                yield return $"{Phrases.Day(ride.Date)}’s recording is incomplete: its figures and kind are those of what was kept.";
+        if (rides.Any(r => r.Threshold is { IsEstimate: true }))
+            yield return "Threshold power is an estimate: put yours in the rider file.";
+        var unrated = rides.Where(r => r.Kind == RideKind.Unrated).ToArray();
+        if (unrated.Length > 0)
+            yield return string.Create(CultureInfo.InvariantCulture, $"Nothing could rate {Phrases.Count(unrated.Length)} {Phrases.Plural(unrated.Length, "ride", "rides")} of {Phrases.Length(unrated.Sum(r => r.DurationSeconds))} in all.");
+    }
+}
