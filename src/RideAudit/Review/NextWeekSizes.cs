@@ -82,12 +82,17 @@ internal sealed record NextWeekSizes(int WeekMinutes, int LongMinutes, int MostM
     private static double OneMore(
         IReadOnlyList<WeekFacts> past, RideKind kind, Func<RideFigures, SustainedTime?> work, int repeat, int usual, int most)
     {
-        var minutes = past.TakeLast(WeeksOfWork).SelectMany(w => w.Rides).Where(r => r.Kind == kind)
-            .Select(r => (work(r)?.SustainedSeconds ?? 0) / 60).DefaultIfEmpty(0).Max();
+        var minutes = past.TakeLast(WeeksOfWork).Reverse().Select(w => MinutesOf(w, kind, work)).FirstOrDefault(m => m.Length > 0);
+        if (minutes is null)
+            return usual;
+        // The last week that held one, and of several the one in the middle: a race or a fast group ride does not set the next session.
         // Runs are measured on a trailing mean, so a repeat may come out a little short of its length.
-        var repeats = Math.Round(minutes / repeat, MidpointRounding.AwayFromZero);
-        return minutes <= 0 ? usual : Math.Clamp((repeats + 1) * repeat, usual, most);
+        var repeats = Math.Round(minutes[(minutes.Length - 1) / 2] / repeat, MidpointRounding.AwayFromZero);
+        return Math.Clamp((repeats + 1) * repeat, usual, most);
     }
+
+    private static double[] MinutesOf(WeekFacts week, RideKind kind, Func<RideFigures, SustainedTime?> work) =>
+        [.. week.Rides.Where(r => r.Kind == kind).Select(r => (work(r)?.SustainedSeconds ?? 0) / 60).Where(m => m > 0).Order()];
 
     private static int ToFive(double minutes) => (int)Math.Round(minutes / 5, MidpointRounding.AwayFromZero) * 5;
 

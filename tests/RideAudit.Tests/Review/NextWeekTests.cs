@@ -158,6 +158,7 @@ public class NextWeekTests
     }
 
     [Theory]
+    [InlineData(15, 4)]
     [InlineData(20, 5)]
     [InlineData(25, 6)]
     [InlineData(60, 6)]
