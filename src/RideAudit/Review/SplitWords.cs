@@ -12,16 +12,16 @@ internal static class SplitWords
         if (week.SplitByTime is not { } time)
             return "No ride of this week has a band, so there is no intensity split.";
         var byTime = string.Create(CultureInfo.InvariantCulture, $"By time {Percent(time.Low)} low, {Percent(time.Middle)} middle, {Percent(time.High)} high");
-        var bySession = week.SplitBySession is { } session ? $"; by session {Percent(session.Easy)} easy, {Percent(session.Hard)} hard" : "";
+        var bySession = week.SplitBySession is { } session ? $"; by session {Percent(session.Easy)} easy, {Percent(session.Hard)} hard" : "; no session has a kind";
         var structure = week.Structure switch
         {
             _ when week.RideCount < FewestRidesOfAStructure => "",
             null => "",
             "all low" => " All of the time was low.",
-            var word when week.PolarizationIndex is { } index => string.Create(CultureInfo.InvariantCulture, $" In structure the week is {word} (polarization index {index:0.00}; Treff et al. 2019), which describes the shares and is no verdict."),
-            var word => $" In structure the week is {word}, which describes the shares and is no verdict.",
+            var word when week.PolarizationIndex is { } index => string.Create(CultureInfo.InvariantCulture, $" In structure the week is {word} (polarization index {index:0.00}, Treff et al. 2019), which is no verdict."),
+            var word => $" In structure the week is {word}, which is no verdict.",
         };
-        return $"{byTime}{bySession}. The counts answer different questions: the same training can read 96 % low by time and 87 % by session (Sylta, Tønnessen and Seiler 2014).{structure}";
+        return $"{byTime}{bySession}: one counts minutes, the other what a ride was for (Sylta, Tønnessen and Seiler 2014).{structure}";
     }
 
     public static string Percent(double share) => string.Create(CultureInfo.InvariantCulture, $"{(share * 100).To(0):0} %");
