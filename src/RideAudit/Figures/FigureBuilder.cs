@@ -39,7 +39,7 @@ public static class FigureBuilder
             DurationSeconds = ride.TimerSeconds,
             ElapsedSeconds = ride.ElapsedSeconds,
             Sport = ride.Sport,
-            Kind = ride.TimerSeconds < KindOfRide.ShortestRideSeconds ? RideKind.None : RideKind.Unrated,
+            Kind = ride.TimerSeconds < limits.KindLeastMinutes * 60 ? RideKind.None : RideKind.Unrated,
             Threshold = threshold,
             ThresholdHeartRateBpm = thresholdBpm,
             DistanceM = LastValue(ride.Grid.DistanceM),

@@ -7,9 +7,6 @@ namespace RideAudit.Figures;
 /// <remarks>Common practice, no source. Shares are of powered time.</remarks>
 public static class KindOfRide
 {
-    /// <summary>Rides shorter than this have no kind, s.</summary>
-    public const double ShortestRideSeconds = 600;
-
     /// <summary>Wider than any rounding of binary fractions, finer than any figure shown: a ride exactly on a limit is inside it.</summary>
     private const double Rounding = 1e-9;
 
@@ -25,7 +22,7 @@ public static class KindOfRide
         double timerSeconds, BandSeconds bands, SustainedTime atThresholdShare, SustainedTime atHighShare, SustainedTime aboveThreshold,
         double? intensityRatio, Limits limits)
     {
-        if (timerSeconds < ShortestRideSeconds)
+        if (timerSeconds < limits.KindLeastMinutes * 60)
             return RideKind.None;
         var powered = bands.Total;
         if (Amounts(atHighShare.SustainedSeconds, limits.HighMinutes, limits.HighLeastShare, powered)
@@ -49,7 +46,7 @@ public static class KindOfRide
     /// <param name="limits">The limits in force.</param>
     public static RideKind FromHeartRate(double timerSeconds, BandSeconds bands, double meanBpm, double thresholdBpm, Limits limits)
     {
-        if (timerSeconds < ShortestRideSeconds)
+        if (timerSeconds < limits.KindLeastMinutes * 60)
             return RideKind.None;
         if (bands.High >= limits.HighMinutes * 60)
             return RideKind.High;

@@ -18,6 +18,8 @@ public static class LimitCatalogue
         Number("split_tolerance", "share", 0.01, 0.3, "tolerance around the intended share", l => l.SplitTolerance, (l, v) => l with { SplitTolerance = v }),
         Number("intended_easy_session_share", "share", 0.3, 1, "intended share of easy sessions, where the split is judged by session", l => l.IntendedEasySessionShare, (l, v) => l with { IntendedEasySessionShare = v }),
         Count("split_sessions_at_least", "rides", 1, 20, "rides that a split by session needs", l => l.SplitSessionsAtLeast, (l, v) => l with { SplitSessionsAtLeast = (int)v }),
+        Number("join_gap_min", "min", 0, 240, "recordings at most this far apart are one ride", l => l.JoinGapMinutes, (l, v) => l with { JoinGapMinutes = v }),
+        Number("kind_least_min", "min", 0, 60, "a ride shorter than this has no kind", l => l.KindLeastMinutes, (l, v) => l with { KindLeastMinutes = v }),
         Number("high_share_percent", "%", 50, 150, "sustained work from here on is high, % of threshold power", l => l.HighSharePercent, (l, v) => l with { HighSharePercent = v }),
         Number("high_min", "min", 1, 120, "such work that makes a ride high", l => l.HighMinutes, (l, v) => l with { HighMinutes = v }),
         Number("high_least_share", "share", 0, 1, "least share of powered time for a high ride", l => l.HighLeastShare, (l, v) => l with { HighLeastShare = v }),

@@ -25,6 +25,12 @@ public sealed record Limits
     /// <summary>Tolerance around the intended low share.</summary>
     public double SplitTolerance { get; init; } = 0.07;
 
+    /// <summary>Recordings at most this far apart are one ride, min.</summary>
+    public double JoinGapMinutes { get; init; } = 60;
+
+    /// <summary>A ride shorter than this has no kind, min.</summary>
+    public double KindLeastMinutes { get; init; } = 10;
+
     /// <summary>Sustained work at or above this is high, % of threshold power.</summary>
     public double HighSharePercent { get; init; } = 91;
 

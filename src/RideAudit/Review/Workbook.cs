@@ -34,7 +34,7 @@ internal sealed record Workbook
     /// <summary>Opens the workbook at the week asked for; null without a ride before the as-of date.</summary>
     public static Workbook? Open(FolderContent folder, Rider rider, ReviewRequest request)
     {
-        var all = RideLogMerger.Merge(RideJoiner.Join(folder.Recordings), folder.LoggedRides);
+        var all = AllRides(folder, rider);
         var (asOf, moved) = AsOfDate(all, rider, request);
         var firstDay = rider.Plan.WeekStartsOn;
         var judged = request.WeekOf is { } day ? WeekTable.StartOf(day, firstDay) : WeekTable.StartOf(asOf, firstDay).PlusDays(-7);
@@ -59,8 +59,14 @@ internal sealed record Workbook
     /// <summary>The day after the last week ridden, where that is what is looked back from; null where it is not.</summary>
     public static LocalDate? StopAtLastRide(FolderContent folder, Rider rider, ReviewRequest request)
     {
-        var (asOf, moved) = AsOfDate(RideLogMerger.Merge(RideJoiner.Join(folder.Recordings), folder.LoggedRides), rider, request with { WeekOf = null });
+        var (asOf, moved) = AsOfDate(AllRides(folder, rider), rider, request with { WeekOf = null });
         return moved ? asOf : null;
+    }
+
+    private static ImmutableArray<Ride> AllRides(FolderContent folder, Rider rider)
+    {
+        var gap = LimitCatalogue.Override(new Limits(), rider.Plan.LimitOverrides).JoinGapMinutes;
+        return RideLogMerger.Merge(RideJoiner.Join(folder.Recordings, gap), folder.LoggedRides);
     }
 
     private static (LocalDate AsOf, bool Moved) AsOfDate(ImmutableArray<Ride> rides, Rider rider, ReviewRequest request)

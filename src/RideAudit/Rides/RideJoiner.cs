@@ -6,13 +6,14 @@ namespace RideAudit.Rides;
 /// <summary>Joins recordings whose gaps are at most an hour into rides.</summary>
 public static class RideJoiner
 {
-    /// <summary>Longest gap inside a ride (a café stop, the way to the start line), minutes.</summary>
-    public const int LongestGapMinutes = 60;
+    /// <summary>Longest gap inside a ride (a café stop, the way to the start line), minutes, unless another is given.</summary>
+    public const double LongestGapMinutes = 60;
 
     /// <summary>Joins cycling recordings.</summary>
     /// <param name="recordings">Recordings without duplicates, in any order; those that are not cycling are left out.</param>
+    /// <param name="longestGapMinutes">Longest gap inside a ride, min.</param>
     /// <returns>Rides in order of start.</returns>
-    public static ImmutableArray<Ride> Join(IEnumerable<Recording> recordings)
+    public static ImmutableArray<Ride> Join(IEnumerable<Recording> recordings, double longestGapMinutes = LongestGapMinutes)
     {
         var rides = ImmutableArray.CreateBuilder<Ride>();
         var group = new List<Recording>();
@@ -21,7 +22,7 @@ public static class RideJoiner
             .Where(r => r.Sport != RideSport.Other)
             .OrderBy(r => r.Start).ThenBy(r => r.File, StringComparer.Ordinal))
         {
-            if (group.Count > 0 && recording.Start - groupEnd > Duration.FromMinutes(LongestGapMinutes))
+            if (group.Count > 0 && recording.Start - groupEnd > Duration.FromMinutes(longestGapMinutes))
             {
                 rides.Add(ToRide(group));
                 group.Clear();
