@@ -1,6 +1,7 @@
 using NodaTime;
 using RideAudit.Fit;
 using RideAudit.Fit.Messages;
+using RideAudit.Fit.Protocol;
 using RideAudit.Plan;
 using RideAudit.Rides;
 
@@ -10,6 +11,25 @@ public sealed class FitRecordingTests
 {
     private static Recording Single(FitSketch sketch, Rider? rider = null, string name = "ride.fit") =>
         Assert.Single(Reading.Of(name, sketch.Bytes(), rider).Recordings);
+
+    [Theory]
+    [InlineData(true, 3600, OffsetSource.RiderZone)]
+    [InlineData(false, -14_400, OffsetSource.File)]
+    public void The_devices_setting_counts_only_where_the_rider_file_names_no_zone(bool hasZone, int expected, OffsetSource from)
+    {
+        // device_settings is message 2, its field 2 the offset of local time, stored unsigned: 4294952896 is -14400 s.
+        var sketch = new FitSketch
+        {
+            OffsetSeconds = null,
+            Before = writer =>
+            {
+                writer.Messages.Define(12, 2, [new(2, FitBaseType.UInt32)]);
+                writer.Messages.Write(12, 4_294_952_896u);
+            },
+        };
+        var recording = Assert.Single(Reading.Of("ride.fit", sketch.Bytes(), hasZone ? Reading.Rider : new Rider()).Recordings);
+        Assert.Equal((Offset.FromSeconds(expected), from), (recording.Offset, recording.OffsetFrom));
+    }
 
     [Theory]
     [InlineData(3600, 3600, OffsetSource.File)]

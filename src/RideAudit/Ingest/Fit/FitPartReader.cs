@@ -64,14 +64,14 @@ internal sealed class FitPartReader(string name, FitPart part, FitClock clock, I
         };
     }
 
-    /// <summary>In order of trust: the closing message, a correlation of clocks, the device's setting; then the rider's zone. Never the position.</summary>
+    /// <summary>In order of trust: the closing message, a correlation of clocks, the rider's zone; the device's setting, often left wrong, only where no zone is given. Never the position.</summary>
     private (Offset Offset, OffsetSource From) LocalOffset(Instant start)
     {
         IEnumerable<long?> stored =
         [
             part.Activity?.LocalOffsetSeconds,
             .. part.TimestampCorrelations.Select(t => t.LocalOffsetSeconds),
-            .. part.DeviceSettings.Select(d => (long?)d.TimeOffsetSeconds),
+            .. context.Rider.TimeZone is null ? part.DeviceSettings.Select(d => (long?)d.TimeOffsetSeconds) : [],
         ];
         return LocalOffsets.Decide(clock.DateFromName ? [] : stored, start, context);
     }
