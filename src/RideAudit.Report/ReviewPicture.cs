@@ -1,7 +1,7 @@
+using RideAudit.Document;
 using RideAudit.Report.Flow;
 using RideAudit.Report.Fonts;
 using RideAudit.Report.Pages;
-using RideAudit.Review;
 using SkiaSharp;
 
 namespace RideAudit.Report;

@@ -1,8 +1,8 @@
+using RideAudit.Document;
 using RideAudit.Report.Fonts;
 using RideAudit.Report.Pdf;
 using RideAudit.Report.Roster;
 using RideAudit.Report.Words;
-using RideAudit.Review;
 
 namespace RideAudit.Report;
 

@@ -1,6 +1,6 @@
 using System.Collections.Concurrent;
+using RideAudit.Document;
 using RideAudit.Report.Tests.Samples;
-using RideAudit.Review;
 using UglyToad.PdfPig;
 using UglyToad.PdfPig.Content;
 

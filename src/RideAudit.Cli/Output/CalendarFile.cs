@@ -2,7 +2,7 @@ using System.Security.Cryptography;
 using System.Text;
 using NodaTime;
 using NodaTime.Text;
-using RideAudit.Review;
+using RideAudit.Document;
 
 namespace RideAudit.Cli.Output;
 

@@ -1,6 +1,7 @@
 using System.Globalization;
 using NodaTime.Text;
-using RideAudit.Review;
+using RideAudit.Document;
+using RideAudit.Formatting;
 
 namespace RideAudit.Cli.Output;
 

@@ -1,6 +1,6 @@
 using System.Globalization;
 using CsvHelper;
-using RideAudit.Review;
+using RideAudit.Document;
 
 namespace RideAudit.Cli.Output;
 

@@ -1,5 +1,5 @@
+using RideAudit.Document;
 using RideAudit.Report;
-using RideAudit.Review;
 
 namespace RideAudit.Cli.Output;
 

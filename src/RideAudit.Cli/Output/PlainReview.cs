@@ -1,5 +1,6 @@
 using RideAudit.Cli.Terminal;
-using RideAudit.Review;
+using RideAudit.Document;
+using RideAudit.Formatting;
 
 namespace RideAudit.Cli.Output;
 

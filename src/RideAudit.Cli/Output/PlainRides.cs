@@ -1,5 +1,5 @@
 using RideAudit.Cli.Terminal;
-using RideAudit.Review;
+using RideAudit.Document;
 
 namespace RideAudit.Cli.Output;
 

@@ -1,5 +1,5 @@
+using RideAudit.Document;
 using RideAudit.Ingest;
-using RideAudit.Review;
 
 namespace RideAudit.Cli.Output;
 

@@ -1,6 +1,6 @@
 using RideAudit.Cli.Terminal;
+using RideAudit.Document;
 using RideAudit.Ingest;
-using RideAudit.Review;
 
 namespace RideAudit.Cli.Output;
 

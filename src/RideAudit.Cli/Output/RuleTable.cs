@@ -1,6 +1,6 @@
 using System.Globalization;
 using RideAudit.Cli.Terminal;
-using RideAudit.Review;
+using RideAudit.Document;
 
 namespace RideAudit.Cli.Output;
 

@@ -1,7 +1,7 @@
 using System.Globalization;
 using NodaTime;
 using NodaTime.Text;
-using RideAudit.Review;
+using RideAudit.Formatting;
 using RideAudit.Rules;
 
 namespace RideAudit.Cli.Output;

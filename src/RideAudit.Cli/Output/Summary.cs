@@ -1,5 +1,5 @@
 using RideAudit.Cli.Terminal;
-using RideAudit.Review;
+using RideAudit.Document;
 using RideAudit.Rules;
 
 namespace RideAudit.Cli.Output;

@@ -1,6 +1,6 @@
 using NodaTime;
 using RideAudit.Cli.Terminal;
-using RideAudit.Review;
+using RideAudit.Document;
 
 namespace RideAudit.Cli.Output;
 

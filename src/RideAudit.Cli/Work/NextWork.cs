@@ -2,6 +2,8 @@ using System.Text;
 using RideAudit.Cli.Options;
 using RideAudit.Cli.Output;
 using RideAudit.Cli.Terminal;
+using RideAudit.Document;
+using RideAudit.Next;
 using RideAudit.Review;
 
 namespace RideAudit.Cli.Work;

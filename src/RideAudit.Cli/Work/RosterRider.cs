@@ -1,6 +1,7 @@
 using RideAudit.Cli.Options;
 using RideAudit.Cli.Output;
 using RideAudit.Cli.Terminal;
+using RideAudit.Document;
 using RideAudit.Ingest;
 using RideAudit.Report;
 using RideAudit.Review;

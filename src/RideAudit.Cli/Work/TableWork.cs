@@ -1,6 +1,8 @@
 using RideAudit.Cli.Options;
 using RideAudit.Cli.Output;
 using RideAudit.Cli.Terminal;
+using RideAudit.Document;
+using RideAudit.Formatting;
 using RideAudit.Ingest;
 using RideAudit.Plan;
 using RideAudit.Review;

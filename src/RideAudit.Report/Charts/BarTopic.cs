@@ -1,5 +1,5 @@
+using RideAudit.Document;
 using RideAudit.Report.Words;
-using RideAudit.Review;
 using ScottPlot;
 using SkiaSharp;
 using Palette = RideAudit.Report.Look.Palette;

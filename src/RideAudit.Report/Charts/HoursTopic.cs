@@ -1,6 +1,6 @@
+using RideAudit.Document;
 using RideAudit.Report.Look;
 using RideAudit.Report.Words;
-using RideAudit.Review;
 using ScottPlot;
 using SkiaSharp;
 using Palette = RideAudit.Report.Look.Palette;

@@ -1,4 +1,4 @@
-using RideAudit.Review;
+using RideAudit.Document;
 using SkiaSharp;
 
 namespace RideAudit.Report.Charts;

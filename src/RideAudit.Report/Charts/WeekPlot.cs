@@ -1,8 +1,8 @@
 using System.Collections.Immutable;
+using RideAudit.Document;
 using RideAudit.Report.Look;
 using RideAudit.Report.Text;
 using RideAudit.Report.Words;
-using RideAudit.Review;
 using ScottPlot;
 using SkiaSharp;
 using Palette = RideAudit.Report.Look.Palette;

@@ -1,6 +1,6 @@
+using RideAudit.Document;
 using RideAudit.Report.Fonts;
 using RideAudit.Report.Text;
-using RideAudit.Review;
 using SkiaSharp;
 
 namespace RideAudit.Report.Look;

@@ -1,9 +1,9 @@
+using RideAudit.Document;
 using RideAudit.Report.Flow;
 using RideAudit.Report.Fonts;
 using RideAudit.Report.Look;
 using RideAudit.Report.Text;
 using RideAudit.Report.Words;
-using RideAudit.Review;
 
 namespace RideAudit.Report.Pages;
 

@@ -1,5 +1,5 @@
+using RideAudit.Document;
 using RideAudit.Report.Look;
-using RideAudit.Review;
 using SkiaSharp;
 
 namespace RideAudit.Report.Pages;

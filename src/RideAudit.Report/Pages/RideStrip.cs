@@ -1,11 +1,11 @@
 using System.Collections.Immutable;
+using RideAudit.Document;
 using RideAudit.Report.Charts;
 using RideAudit.Report.Flow;
 using RideAudit.Report.Fonts;
 using RideAudit.Report.Look;
 using RideAudit.Report.Text;
 using RideAudit.Report.Words;
-using RideAudit.Review;
 
 namespace RideAudit.Report.Pages;
 

@@ -1,10 +1,10 @@
 using System.Collections.Immutable;
+using RideAudit.Document;
 using RideAudit.Report.Charts;
 using RideAudit.Report.Flow;
 using RideAudit.Report.Fonts;
 using RideAudit.Report.Look;
 using RideAudit.Report.Words;
-using RideAudit.Review;
 using RideAudit.Rules;
 
 namespace RideAudit.Report.Pages;

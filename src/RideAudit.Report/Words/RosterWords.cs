@@ -1,6 +1,6 @@
 using System.Globalization;
 using NodaTime;
-using RideAudit.Review;
+using RideAudit.Document;
 using RideAudit.Rules;
 
 namespace RideAudit.Report.Words;

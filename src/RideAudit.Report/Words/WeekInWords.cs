@@ -1,4 +1,4 @@
-using RideAudit.Review;
+using RideAudit.Document;
 
 namespace RideAudit.Report.Words;
 

@@ -1,3 +1,4 @@
+using RideAudit.Formatting;
 using RideAudit.Plan;
 using RideAudit.Rules;
 

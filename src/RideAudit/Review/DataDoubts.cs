@@ -1,6 +1,8 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using RideAudit.Document;
 using RideAudit.Figures;
+using RideAudit.Formatting;
 using RideAudit.Rules;
 
 namespace RideAudit.Review;

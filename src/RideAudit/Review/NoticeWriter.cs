@@ -1,6 +1,8 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using NodaTime.Text;
+using RideAudit.Formatting;
+using RideAudit.Document;
 using RideAudit.Figures;
 using RideAudit.Ingest;
 using RideAudit.Rides;

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using RideAudit.Formatting;
 using RideAudit.Figures;
 using RideAudit.Rides;
 

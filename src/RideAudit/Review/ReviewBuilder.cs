@@ -1,6 +1,9 @@
+using RideAudit.Document;
+using RideAudit.Formatting;
 using RideAudit.Ingest;
 using RideAudit.Plan;
 using RideAudit.Rules;
+using RideAudit.Rules.Changes;
 using RideAudit.Weeks;
 
 namespace RideAudit.Review;

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using RideAudit.Document;
 using RideAudit.Figures;
 using RideAudit.Rides;
 

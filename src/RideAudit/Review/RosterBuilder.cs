@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using NodaTime;
+using RideAudit.Document;
 using RideAudit.Rules;
 
 namespace RideAudit.Review;

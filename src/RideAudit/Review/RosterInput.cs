@@ -1,3 +1,5 @@
+using RideAudit.Document;
+
 namespace RideAudit.Review;
 
 /// <summary>What came of one rider's folder.</summary>

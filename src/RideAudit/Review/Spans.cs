@@ -1,5 +1,7 @@
 using System.Collections.Immutable;
+using RideAudit.Document;
 using RideAudit.Figures;
+using RideAudit.Formatting;
 using RideAudit.Rules;
 
 namespace RideAudit.Review;

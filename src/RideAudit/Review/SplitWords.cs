@@ -1,4 +1,6 @@
 using System.Globalization;
+using RideAudit.Formatting;
+using RideAudit.Document;
 
 namespace RideAudit.Review;
 

@@ -1,6 +1,8 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using RideAudit.Document;
 using RideAudit.Rules;
+using RideAudit.Rules.Changes;
 
 namespace RideAudit.Review;
 

@@ -2,7 +2,9 @@ using System.Collections.Immutable;
 using System.Globalization;
 using NodaTime;
 using NodaTime.Text;
+using RideAudit.Document;
 using RideAudit.Figures;
+using RideAudit.Formatting;
 
 namespace RideAudit.Review;
 

@@ -1,3 +1,4 @@
+using RideAudit.Formatting;
 using RideAudit.Weeks;
 
 namespace RideAudit.Review;

@@ -1,6 +1,8 @@
 using System.Collections.Immutable;
 using NodaTime;
+using RideAudit.Document;
 using RideAudit.Figures;
+using RideAudit.Formatting;
 using RideAudit.Plan;
 using RideAudit.Units;
 using RideAudit.Weeks;

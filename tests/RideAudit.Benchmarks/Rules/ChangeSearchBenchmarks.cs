@@ -4,6 +4,7 @@ using NodaTime;
 using RideAudit.Figures;
 using RideAudit.Plan;
 using RideAudit.Rules;
+using RideAudit.Rules.Changes;
 using RideAudit.Units;
 using RideAudit.Weeks;
 

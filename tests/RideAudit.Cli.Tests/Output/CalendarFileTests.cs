@@ -2,7 +2,7 @@ using System.Text;
 using Ical.Net;
 using NodaTime;
 using RideAudit.Cli.Output;
-using RideAudit.Review;
+using RideAudit.Document;
 
 namespace RideAudit.Cli.Tests.Output;
 

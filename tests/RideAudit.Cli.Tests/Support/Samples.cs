@@ -1,7 +1,8 @@
 using System.Collections.Immutable;
 using NodaTime;
-using RideAudit.Review;
+using RideAudit.Document;
 using RideAudit.Rules;
+using RideAudit.Rules.Changes;
 
 namespace RideAudit.Cli.Tests.Support;
 

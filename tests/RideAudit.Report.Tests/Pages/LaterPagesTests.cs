@@ -1,7 +1,7 @@
 using System.Globalization;
 using System.Text.RegularExpressions;
+using RideAudit.Document;
 using RideAudit.Report.Tests.Samples;
-using RideAudit.Review;
 using RideAudit.Rules;
 using UglyToad.PdfPig;
 using UglyToad.PdfPig.Content;

@@ -1,6 +1,6 @@
 using System.Globalization;
+using RideAudit.Document;
 using RideAudit.Report.Tests.Samples;
-using RideAudit.Review;
 using UglyToad.PdfPig;
 
 namespace RideAudit.Report.Tests.Pages;

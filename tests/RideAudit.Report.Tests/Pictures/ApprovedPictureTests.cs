@@ -1,9 +1,9 @@
 using System.Collections.Immutable;
+using RideAudit.Document;
 using RideAudit.Report.Fonts;
 using RideAudit.Report.Pages;
 using RideAudit.Report.Roster;
 using RideAudit.Report.Tests.Samples;
-using RideAudit.Review;
 using SkiaSharp;
 
 namespace RideAudit.Report.Tests.Pictures;

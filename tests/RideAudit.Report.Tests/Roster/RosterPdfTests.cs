@@ -1,9 +1,9 @@
 using System.Globalization;
+using RideAudit.Document;
 using RideAudit.Report.Fonts;
 using RideAudit.Report.Roster;
 using RideAudit.Report.Tests.Samples;
 using RideAudit.Report.Text;
-using RideAudit.Review;
 using UglyToad.PdfPig;
 using UglyToad.PdfPig.Annotations;
 using UglyToad.PdfPig.Content;

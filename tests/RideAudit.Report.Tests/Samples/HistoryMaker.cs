@@ -1,5 +1,5 @@
 using System.Collections.Immutable;
-using RideAudit.Review;
+using RideAudit.Document;
 
 namespace RideAudit.Report.Tests.Samples;
 

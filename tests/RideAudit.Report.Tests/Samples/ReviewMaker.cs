@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using NodaTime;
 using NodaTime.Calendars;
-using RideAudit.Review;
+using RideAudit.Document;
 using RideAudit.Rules;
 
 namespace RideAudit.Report.Tests.Samples;

@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 using NodaTime;
-using RideAudit.Review;
+using RideAudit.Document;
 
 namespace RideAudit.Report.Tests.Samples;
 

@@ -1,6 +1,7 @@
 using NodaTime;
-using RideAudit.Review;
+using RideAudit.Document;
 using RideAudit.Rules;
+using RideAudit.Rules.Changes;
 
 namespace RideAudit.Report.Tests.Samples;
 

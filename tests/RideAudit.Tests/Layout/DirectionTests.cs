@@ -16,7 +16,10 @@ public sealed partial class DirectionTests
         ["Figures"] = ["Units", "Rides", "Plan"],
         ["Weeks"] = ["Units", "Figures", "Plan"],
         ["Rules"] = ["Units", "Figures", "Weeks", "Plan"],
-        ["Review"] = ["Units", "Rides", "Ingest", "Figures", "Weeks", "Plan", "Rules"],
+        ["Formatting"] = ["Units", "Rides", "Figures", "Weeks", "Plan", "Rules"],
+        ["Document"] = ["Units", "Rules", "Formatting"],
+        ["Next"] = ["Units", "Figures", "Weeks", "Plan", "Rules", "Formatting", "Document", "Review", "Rides", "Ingest"],
+        ["Review"] = ["Units", "Rides", "Ingest", "Figures", "Weeks", "Plan", "Rules", "Formatting", "Document"],
     };
 
     public static TheoryData<string> Folders => [.. MayUse.Keys];
@@ -80,7 +83,7 @@ public sealed partial class DirectionTests
 
     private static string WithoutComments(string source) => Comment().Replace(source, "");
 
-    [GeneratedRegex(@"\bRideAudit\.(?<folder>Units|Plan|Rides|Ingest|Figures|Weeks|Rules|Review|Fit)\b")]
+    [GeneratedRegex(@"\bRideAudit\.(?<folder>Units|Plan|Rides|Ingest|Figures|Weeks|Rules|Review|Fit|Document|Next|Formatting)\b")]
     private static partial Regex Uses();
 
     [GeneratedRegex("//.*")]

@@ -2,7 +2,7 @@ using System.Text.Json;
 using System.Text.Json.Nodes;
 using Json.Schema;
 using NodaTime;
-using RideAudit.Review;
+using RideAudit.Document;
 using RideAudit.Tests.Support;
 
 namespace RideAudit.Tests.Review;

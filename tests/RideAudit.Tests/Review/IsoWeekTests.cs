@@ -1,5 +1,5 @@
 using NodaTime;
-using RideAudit.Review;
+using RideAudit.Formatting;
 using RideAudit.Weeks;
 
 namespace RideAudit.Tests.Review;

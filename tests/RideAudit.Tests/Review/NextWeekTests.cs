@@ -1,7 +1,8 @@
 using System.Collections.Immutable;
 using NodaTime;
+using RideAudit.Document;
+using RideAudit.Next;
 using RideAudit.Plan;
-using RideAudit.Review;
 using RideAudit.Rules;
 using RideAudit.Units;
 using RideAudit.Weeks;

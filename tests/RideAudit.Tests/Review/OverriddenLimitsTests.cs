@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using NodaTime;
+using RideAudit.Document;
 using RideAudit.Ingest;
 using RideAudit.Plan;
 using RideAudit.Review;

@@ -2,6 +2,7 @@ using FsCheck;
 using FsCheck.Fluent;
 using MathNet.Numerics.Statistics;
 using NodaTime;
+using RideAudit.Document;
 using RideAudit.Plan;
 using RideAudit.Review;
 using RideAudit.Rides;

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using NodaTime;
+using RideAudit.Document;
 using RideAudit.Review;
 using RideAudit.Rules;
 using RideAudit.Tests.Support;

@@ -3,6 +3,7 @@ using NodaTime;
 using RideAudit.Figures;
 using RideAudit.Plan;
 using RideAudit.Rules;
+using RideAudit.Rules.Changes;
 
 namespace RideAudit.Tests.Rules;
 

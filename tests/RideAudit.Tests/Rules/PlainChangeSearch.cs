@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using NodaTime;
 using RideAudit.Figures;
 using RideAudit.Rules;
+using RideAudit.Rules.Changes;
 using RideAudit.Units;
 using RideAudit.Weeks;
 

@@ -5,6 +5,7 @@ using NodaTime;
 using RideAudit.Figures;
 using RideAudit.Plan;
 using RideAudit.Rules;
+using RideAudit.Rules.Changes;
 using RideAudit.Weeks;
 
 namespace RideAudit.Tests.Rules;

@@ -1,4 +1,5 @@
 using NodaTime;
+using RideAudit.Document;
 using RideAudit.Ingest;
 using RideAudit.Plan;
 using RideAudit.Review;

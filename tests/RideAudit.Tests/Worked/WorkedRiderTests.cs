@@ -1,4 +1,6 @@
 using NodaTime;
+using RideAudit.Document;
+using RideAudit.Formatting;
 using RideAudit.Ingest;
 using RideAudit.Plan;
 using RideAudit.Review;

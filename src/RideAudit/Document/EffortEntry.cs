@@ -1,0 +1,10 @@
+using NodaTime;
+
+namespace RideAudit.Document;
+
+/// <summary>A best mean power and the ride it was ridden in.</summary>
+/// <param name="Seconds">Window, s.</param>
+/// <param name="MeanPowerW">Mean power over it, W, one decimal.</param>
+/// <param name="File">The ride.</param>
+/// <param name="Date">Its local date.</param>
+public sealed record EffortEntry(int Seconds, double MeanPowerW, string File, LocalDate Date);

@@ -1,0 +1,36 @@
+using System.Text.Encodings.Web;
+using System.Text.Json;
+using System.Text.Json.Serialization.Metadata;
+
+namespace RideAudit.Document;
+
+/// <summary>Writes documents as JSON: snake_case, ISO 8601, unit in the name, null for missing.</summary>
+public static class ReviewJson
+{
+    private static readonly ReviewJsonContext Context = new(new JsonSerializerOptions(ReviewJsonContext.Default.Options)
+    {
+        // Labels and file names of any script stay readable; the text never lands inside a web page.
+        Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
+        NewLine = "\n",
+    });
+
+    /// <summary>A review as indented UTF-8 JSON ending in a line feed.</summary>
+    public static string Write(ReviewDocument document) => Write(document, Context.ReviewDocument);
+
+    /// <summary>Rides as JSON.</summary>
+    public static string Write(RidesDocument document) => Write(document, Context.RidesDocument);
+
+    /// <summary>Weeks as JSON.</summary>
+    public static string Write(WeeksDocument document) => Write(document, Context.WeeksDocument);
+
+    /// <summary>Rules as JSON.</summary>
+    public static string Write(RulesDocument document) => Write(document, Context.RulesDocument);
+
+    /// <summary>A layout as JSON.</summary>
+    public static string Write(NextWeekDocument document) => Write(document, Context.NextWeekDocument);
+
+    /// <summary>A roster as JSON.</summary>
+    public static string Write(RosterDocument document) => Write(document, Context.RosterDocument);
+
+    private static string Write<T>(T document, JsonTypeInfo<T> shape) => JsonSerializer.Serialize(document, shape) + "\n";
+}

@@ -1,0 +1,72 @@
+using System.Collections.Immutable;
+using NodaTime;
+using RideAudit.Document;
+using RideAudit.Formatting;
+using RideAudit.Plan;
+using RideAudit.Weeks;
+
+namespace RideAudit.Next;
+
+/// <summary>Weeks that are not laid out by search: those that hold an event, those away, and those that cannot be laid out.</summary>
+internal static class NextWeekExcepted
+{
+    private const int EasyMinutes = 45;
+
+    /// <summary>A week with an event, or away: the rider file's days stay free, the others are easy.</summary>
+    public static NextWeekDocument Document(LocalDate startsOn, PlanInForce plan, ImmutableArray<WeekFacts> past, WeekExceptions exceptions)
+    {
+        var away = exceptions.Away && !exceptions.Event;
+        var entries = Enumerable.Range(0, 7).Select(i => startsOn.PlusDays(i)).Select(d => Day(plan, startsOn, d)).ToImmutableArray();
+        return Empty(startsOn, plan, away
+            ? ["The rider file says away: nothing is laid out for those days."]
+            : ["The week holds an event: its days are left to it, the days before are short and easy, and the two after are for rest."]) with
+        {
+            Exception = exceptions.Leading is { } kind ? Words.Of(kind) : null,
+            Hours = (entries.Sum(e => e.Minutes) / 60.0).To(2),
+            ExpectedStress = entries.Sum(e => e.ExpectedStress),
+            Days = entries,
+            Findings = [],
+        };
+    }
+
+    /// <summary>A document without days.</summary>
+    public static NextWeekDocument Empty(LocalDate startsOn, PlanInForce plan, ImmutableArray<string> notes) => new()
+    {
+        AsOf = startsOn,
+        Rider = new RiderEntry
+        {
+            Label = plan.Rider.Label,
+            Tier = plan.Tier is { } tier ? Words.Of(tier) : null,
+            Experience = Words.Of(plan.Rider.Experience),
+            TimeZone = plan.Rider.TimeZone?.Id ?? "",
+            PlannedHours = plan.PlannedHours.To(2),
+            PlannedHoursFromHistory = plan.PlannedHoursFromHistory,
+        },
+        StartsOn = startsOn,
+        IsoWeek = IsoWeek.Name(startsOn),
+        Exception = null,
+        Hours = 0,
+        ExpectedStress = 0,
+        Days = [],
+        Findings = [],
+        Notes = notes,
+    };
+
+    private static NextDayEntry Day(PlanInForce plan, LocalDate startsOn, LocalDate date)
+    {
+        if (Is(plan, date, ExceptionKind.Event))
+            return new NextDayEntry(date, "event", 0, 0, "The event.");
+        if (Is(plan, date, ExceptionKind.Away))
+            return new NextDayEntry(date, "away", 0, 0, "Away.");
+        var justAfter = Is(plan, date.PlusDays(-1), ExceptionKind.Event) || Is(plan, date.PlusDays(-2), ExceptionKind.Event);
+        var everySecond = Period.DaysBetween(startsOn, date) % 2 == 1;
+        var days = plan.Rider.Plan.Days;
+        if (justAfter || !everySecond || !(days.IsDefaultOrEmpty || days.Contains(date.DayOfWeek)))
+            return new NextDayEntry(date, "rest", 0, 0, "Rest.");
+        var easy = new PlannedDay(DayKind.Recovery, EasyMinutes);
+        return new NextDayEntry(date, "recovery", EasyMinutes, PlannedRides.StressOf(easy).To(0), "Very easy, or rest.");
+    }
+
+    private static bool Is(PlanInForce plan, LocalDate date, ExceptionKind kind) =>
+        !plan.Rider.Exceptions.IsDefaultOrEmpty && plan.Rider.Exceptions.Any(e => e.Kind == kind && e.From <= date && date <= e.To);
+}

@@ -1,0 +1,42 @@
+using System.Globalization;
+using RideAudit.Plan;
+using RideAudit.Units;
+using RideAudit.Weeks;
+
+namespace RideAudit.Next;
+
+/// <summary>What to ride on a laid-out day, in one or two sentences.</summary>
+/// <remarks>Session shapes are common practice, no source.</remarks>
+/// <param name="plan">The plan, for its band cuts.</param>
+/// <param name="threshold">Threshold power; null when unknown: then no watts are named.</param>
+internal sealed class PlannedWords(PlanInForce plan, Watts? threshold)
+{
+    private const int HighRepeat = 5;
+    private const int ThresholdRepeat = 10;
+
+    public string Of(PlannedDay day) => day.Kind switch
+    {
+        DayKind.High => $"Warm up for 15 min; {day.WorkMinutes / HighRepeat} × {HighRepeat} min at {Span(100, 106)}, 4 min easy between; easy to the end.",
+        DayKind.Threshold => $"Warm up for 15 min; {day.WorkMinutes / ThresholdRepeat} × {ThresholdRepeat} min at {Span(86, 90)}, 4 min easy between; easy to the end.",
+        DayKind.Long => $"Easy throughout, {Easy()}; eat and drink from the first hour on.",
+        DayKind.Endurance => $"Easy throughout, {Easy()}.",
+        DayKind.Recovery => $"Very easy, {Below(plan.Limits.RecoveryPowerPercent)}, or rest.",
+        _ => "Rest.",
+    };
+
+    // Riding as easy as the band allows all day is not easy: the range leaves room below the cut (common practice, no source).
+    private string Easy()
+    {
+        var most = Math.Ceiling(plan.Rider.Plan.LowerBandCutPercent) - 1;
+        return $"at {Span(Math.Min(55, most - 15), most)}";
+    }
+
+    private string Span(double from, double to) => $"{Number(from)} to {Number(to)} % of threshold power{Watts(from, to)}";
+
+    private string Below(double percent) => $"below {Number(percent)} % of threshold power{(threshold is { } t ? $" ({Number(t.Value * percent / 100)} W)" : "")}";
+
+    private string Watts(double from, double to) =>
+        threshold is { } t ? $" ({Number(t.Value * from / 100)} to {Number(t.Value * to / 100)} W)" : "";
+
+    private static string Number(double value) => Math.Round(value, MidpointRounding.AwayFromZero).ToString("0", CultureInfo.InvariantCulture);
+}

@@ -1,7 +1,0 @@
-namespace RideAudit.Review;
-
-/// <summary>Seconds in the bands, whole seconds.</summary>
-/// <param name="Low">Low, s.</param>
-/// <param name="Middle">Middle, s.</param>
-/// <param name="High">High, s.</param>
-public sealed record BandEntry(long Low, long Middle, long High);

@@ -1,0 +1,17 @@
+namespace RideAudit.Rules.Changes;
+
+/// <summary>What was done to one ride to keep a rule.</summary>
+public enum ChangeKind
+{
+    /// <summary>To another day.</summary>
+    Move,
+
+    /// <summary>Its day swapped with another ride's.</summary>
+    Swap,
+
+    /// <summary>Ridden easy: same time at ratio 0.65, all low.</summary>
+    Ease,
+
+    /// <summary>Lengthened to the long-ride length.</summary>
+    Lengthen,
+}
