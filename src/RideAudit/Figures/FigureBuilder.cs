@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using RideAudit.Plan;
 using RideAudit.Rides;
+using RideAudit.Units;
 
 namespace RideAudit.Figures;
 

@@ -3,6 +3,7 @@ using RideAudit.Plan;
 using RideAudit.Rides;
 using RideAudit.Rules;
 using RideAudit.Rules.Changes;
+using RideAudit.Units;
 using RideAudit.Weeks;
 
 namespace RideAudit.Formatting;

@@ -1,5 +1,6 @@
 using RideAudit.Figures;
 using RideAudit.Plan;
+using RideAudit.Units;
 using RideAudit.Weeks;
 
 namespace RideAudit.Next;

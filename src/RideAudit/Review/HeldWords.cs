@@ -1,9 +1,9 @@
 using System.Collections.Immutable;
 using RideAudit.Document;
-using RideAudit.Figures;
 using RideAudit.Formatting;
 using RideAudit.Plan;
 using RideAudit.Rules;
+using RideAudit.Units;
 
 namespace RideAudit.Review;
 

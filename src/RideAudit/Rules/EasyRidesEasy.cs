@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using RideAudit.Figures;
 using RideAudit.Plan;
+using RideAudit.Units;
 using RideAudit.Weeks;
 
 namespace RideAudit.Rules;

@@ -1,5 +1,5 @@
-using RideAudit.Figures;
 using RideAudit.Plan;
+using RideAudit.Units;
 using RideAudit.Weeks;
 
 namespace RideAudit.Rules;

@@ -1,4 +1,5 @@
 using RideAudit.Figures;
+using RideAudit.Units;
 using RideAudit.Weeks;
 
 namespace RideAudit.Rules;

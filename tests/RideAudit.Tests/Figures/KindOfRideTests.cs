@@ -1,5 +1,5 @@
-using RideAudit.Figures;
 using RideAudit.Plan;
+using RideAudit.Units;
 using static RideAudit.Tests.Support.Made;
 
 namespace RideAudit.Tests.Figures;

@@ -4,6 +4,7 @@ using RideAudit.Figures;
 using RideAudit.Plan;
 using RideAudit.Rules;
 using RideAudit.Rules.Changes;
+using RideAudit.Units;
 
 namespace RideAudit.Tests.Rules;
 

@@ -2,6 +2,7 @@ using NodaTime;
 using RideAudit.Figures;
 using RideAudit.Plan;
 using RideAudit.Rules;
+using RideAudit.Units;
 
 namespace RideAudit.Tests.Rules;
 

@@ -2,6 +2,7 @@ using NodaTime;
 using RideAudit.Figures;
 using RideAudit.Plan;
 using RideAudit.Rules;
+using RideAudit.Units;
 using RideAudit.Weeks;
 
 namespace RideAudit.Tests.Rules;

@@ -6,6 +6,7 @@ using RideAudit.Figures;
 using RideAudit.Plan;
 using RideAudit.Rules;
 using RideAudit.Rules.Changes;
+using RideAudit.Units;
 using RideAudit.Weeks;
 
 namespace RideAudit.Tests.Rules;

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using MathNet.Numerics.Statistics;
 using NodaTime;
 using RideAudit.Figures;
+using RideAudit.Units;
 using RideAudit.Weeks;
 
 namespace RideAudit.Tests.Weeks;

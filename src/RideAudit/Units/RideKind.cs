@@ -1,4 +1,4 @@
-namespace RideAudit.Figures;
+namespace RideAudit.Units;
 
 /// <summary>What a ride was, from its own samples; ordered from easiest to hardest as days compare them.</summary>
 public enum RideKind
