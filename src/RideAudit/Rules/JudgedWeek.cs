@@ -40,6 +40,9 @@ internal sealed class JudgedWeek
     /// <summary>The day before the week; null without history.</summary>
     public DayFacts? DayBefore { get; }
 
+    /// <summary>More hours than in the week before; false without one.</summary>
+    public bool IsLongerThanTheLast => Background.Past.LastWeek is { } last && Week.Hours > last.Hours;
+
     /// <summary>Planned hours of this week: a lighter week is planned shorter. Null when unknown.</summary>
     public double? PlannedHours => Plan.PlannedHours * (Exceptions.Lighter ? Limits.LighterWeekFactor : 1);
 
