@@ -1,5 +1,7 @@
 using RideAudit.Cli.Terminal;
 using RideAudit.Document;
+using RideAudit.Formatting;
+using RideAudit.Units;
 
 namespace RideAudit.Cli.Output;
 
@@ -18,7 +20,7 @@ internal static class PlainRides
 
     private static void Ride(Page page, RideEntry ride)
     {
-        page.Line([new(Wrap.Pad(Say.Start(ride.StartsAt), 22), Tone.Strong), new(ride.Kind ?? "no kind", Tone.Strong), $"  {Say.Duration(ride.DurationSeconds)}"]);
+        page.Line([new(Wrap.Pad(Say.Start(ride.StartsAt), 22), Tone.Strong), new(ride.Kind == RideKind.None ? "no kind" : Words.Of(ride.Kind), Tone.Strong), $"  {Say.Duration(ride.DurationSeconds)}"]);
         page.Text(ride.File, Tone.Quiet, indent: 2);
         page.Text(Sums(ride), indent: 2);
         var bands = ride.BandSeconds;
@@ -36,11 +38,11 @@ internal static class PlainRides
     {
         var parts = new List<string>();
         if (ride.Stress is { } stress)
-            parts.Add($"stress {Say.Number(stress, 1)} points (from {ride.StressFrom})");
+            parts.Add($"stress {Say.Number(stress, 1)} points (from {Words.Of(ride.StressFrom)})");
         if (ride.NormalisedPowerW is { } power)
             parts.Add($"normalised power {Say.Number(power)} W");
         if (ride.IntensityRatio is { } ratio)
-            parts.Add($"intensity ratio {Say.Number(ratio, 2)} of {Say.Number(ride.ThresholdPowerW)} W ({ride.ThresholdFrom})");
+            parts.Add($"intensity ratio {Say.Number(ratio, 2)} of {Say.Number(ride.ThresholdPowerW)} W ({Words.OrNull(ride.ThresholdFrom)})");
         if (ride.MeanHeartRateBpm is { } rate)
             parts.Add($"mean heart rate {Say.Number(rate)} bpm");
         if (ride.HeartRateDriftPercent is { } drift)

@@ -1,6 +1,8 @@
 using RideAudit.Cli.Terminal;
 using RideAudit.Document;
+using RideAudit.Formatting;
 using RideAudit.Ingest;
+using RideAudit.Units;
 
 namespace RideAudit.Cli.Output;
 
@@ -13,7 +15,7 @@ internal static class RideTable
     [
         new("date", r => Say.DayAndDate(r.StartsAt.Date)),
         new("start", r => Say.Time(r.StartsAt)) { Priority = 4 },
-        new("kind", r => new Piece(r.Kind ?? "–", r.Kind is "high" or "threshold" ? Tone.Strong : Tone.Plain)),
+        new("kind", r => new Piece(Words.OrNull<RideKind>(r.Kind) ?? "–", r.IsHard ? Tone.Strong : Tone.Plain)),
         new("time", r => Say.Duration(r.DurationSeconds)) { Right = true },
         new("stress", r => Say.Number(r.Stress, 1)) { Right = true },
         new("norm. W", r => Say.Number(r.NormalisedPowerW)) { Right = true, Priority = 2 },
@@ -27,7 +29,7 @@ internal static class RideTable
         new("drift", r => r.HeartRateDriftPercent is { } d ? Say.Signed(d, 1) + " %" : "–") { Right = true, Priority = 11 },
         new("thresh. W", r => Say.Number(r.ThresholdPowerW)) { Right = true, Priority = 8 },
         new("power", r => Say.Percent(r.PowerCoverage)) { Right = true, Priority = 12 },
-        new("sport", r => r.Sport) { Priority = 7 },
+        new("sport", r => Words.Of(r.Sport)) { Priority = 7 },
         new("file", r => r.File) { Elastic = true },
     ];
 
@@ -49,7 +51,7 @@ internal static class RideTable
 
     private static string LowShare(BandEntry bands) => Share(bands, bands.Low);
 
-    private static string Share(BandEntry bands, long seconds)
+    private static string Share(BandEntry bands, double seconds)
     {
         var all = bands.Low + bands.Middle + bands.High;
         return all > 0 ? Say.Percent((double)seconds / all) : "–";

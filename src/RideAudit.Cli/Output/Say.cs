@@ -39,10 +39,10 @@ internal static class Say
     public static string Start(OffsetDateTime start) => Minute.Format(start.LocalDateTime);
 
     /// <summary>Such as <c>2 h 30</c> or <c>59 min</c>.</summary>
-    /// <param name="seconds">Whole seconds.</param>
-    public static string Duration(long seconds)
+    /// <param name="seconds">Unrounded, s.</param>
+    public static string Duration(double seconds)
     {
-        var minutes = (long)Math.Round(seconds / 60.0, MidpointRounding.AwayFromZero);
+        var minutes = (long)Math.Round(seconds / 60, MidpointRounding.AwayFromZero);
         return minutes < 60 ? $"{minutes}{Joint}min" : string.Create(Culture, $"{minutes / 60}{Joint}h{Joint}{minutes % 60:00}");
     }
 

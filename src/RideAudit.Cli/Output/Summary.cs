@@ -1,5 +1,6 @@
 using RideAudit.Cli.Terminal;
 using RideAudit.Document;
+using RideAudit.Formatting;
 using RideAudit.Rules;
 
 namespace RideAudit.Cli.Output;
@@ -36,12 +37,12 @@ internal static class Summary
         var week = document.Week;
         var line = $"Week of {Say.Date(week.StartsOn)}";
         if (week.IsoWeek is { } iso)
-            line += $"{dot}ISO week {iso[(iso.IndexOf('W', StringComparison.Ordinal) + 1)..].TrimStart('0')}";
+            line += $"{dot}ISO week {iso.Number}";
         line += week.Finished ? ", finished" : ", unfinished";
         if (week.PlanWeek is { } number)
             line += week.PlanWeeks is { } of ? $"{dot}week {number} of {of}" : $"{dot}week {number}";
         if (week.Exception is { } exception)
-            line += $"{dot}{exception} week";
+            line += $"{dot}{Words.Of(exception)} week";
         page.Text(line, Tone.Quiet);
         page.Text(Rider(document.Rider, dot), Tone.Quiet);
         page.Blank();
@@ -68,7 +69,7 @@ internal static class Summary
     {
         var line = rider.Label;
         if (rider.Tier is { } tier)
-            line += $"{dot}{tier} volume";
+            line += $"{dot}{Words.Of(tier)} volume";
         if (rider.PlannedHours is { } hours)
             line += $", {Say.Number(hours, 1)} h planned{(rider.PlannedHoursFromHistory ? " (mean of the weeks before)" : "")}";
         return line;

@@ -15,7 +15,7 @@ internal static class WeekStrip
         var days = document.Week.Days;
         Spans(page, document.Week);
         Row(page, days, d => new Piece(Say.Day(d.Date), Ridden(d) ? Tone.Strong : Tone.Quiet));
-        Row(page, days, d => new Piece(d.Kind, d.Kind is "high" or "threshold" ? Tone.Strong : Ridden(d) ? Tone.Plain : Tone.Quiet));
+        Row(page, days, d => new Piece(d.KindInWords, d.IsHard ? Tone.Strong : Ridden(d) ? Tone.Plain : Tone.Quiet));
         Row(page, days, d => d.Hours > 0 ? Say.Duration((long)Math.Round(d.Hours * 3600)) : "");
         Row(page, days, d => d.Hours <= 0 ? "" : d.Stress is { } stress ? $"{Say.Number(stress)} points" : "– points");
     }
@@ -38,7 +38,7 @@ internal static class WeekStrip
             if (to - from < 8)
                 continue;
             pieces.Add(new string(' ', from - column));
-            pieces.Add(new Piece(Drawn(page, span, to - from), span.Verdict switch { "broken" => Tone.Broken, "watch" => Tone.Watch, _ => Tone.Quiet }));
+            pieces.Add(new Piece(Drawn(page, span, to - from), span.Verdict switch { Rules.Verdict.Broken => Tone.Broken, Rules.Verdict.Watch => Tone.Watch, _ => Tone.Quiet }));
             column = to;
         }
         page.Line([.. pieces]);
@@ -47,7 +47,7 @@ internal static class WeekStrip
     private static string Drawn(Page page, SpanEntry span, int cells)
     {
         var (left, right) = page.Marks.SpanEnds;
-        var mark = span.Verdict == "broken" ? page.Marks.Of(Rules.Verdict.Broken) + " " : span.Verdict == "watch" ? "! " : "";
+        var mark = span.Verdict == Rules.Verdict.Broken ? page.Marks.Of(Rules.Verdict.Broken) + " " : span.Verdict == Rules.Verdict.Watch ? "! " : "";
         var label = $"{mark}{Say.Number(span.Hours)} h";
         if (label.Length + 4 <= cells)
             label = $" {label} ";

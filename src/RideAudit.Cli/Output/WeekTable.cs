@@ -1,5 +1,6 @@
 using RideAudit.Cli.Terminal;
 using RideAudit.Document;
+using RideAudit.Formatting;
 
 namespace RideAudit.Cli.Output;
 
@@ -9,14 +10,14 @@ internal static class WeekTable
     private static readonly IReadOnlyList<Column<WeekEntry>> Columns =
     [
         new("week of", w => Say.Iso(w.StartsOn)),
-        new("ISO", w => w.IsoWeek ?? "–") { Priority = 5 },
+        new("ISO", w => w.IsoWeek?.ToString() ?? "–") { Priority = 5 },
         new("hours", w => Say.Number(w.Hours, 1)) { Right = true },
         new("rides", w => Say.Number(w.RideCount)) { Right = true },
         new("stress", w => Say.Number(w.Stress)) { Right = true },
         new("low", w => Say.Percent(w.SplitByTime?.Low)) { Right = true },
         new("mid", w => Say.Percent(w.SplitByTime?.Middle)) { Right = true, Priority = 6 },
         new("high", w => Say.Percent(w.SplitByTime?.High)) { Right = true, Priority = 6 },
-        new("hard", w => Say.Number(w.Days.Count(d => d.Kind is "high" or "threshold"))) { Right = true, Priority = 2 },
+        new("hard", w => Say.Number(w.Days.Count(d => d.IsHard))) { Right = true, Priority = 2 },
         new("longest", w => w.LongestRideSeconds > 0 ? Say.Duration(w.LongestRideSeconds) : "–") { Right = true, Priority = 4 },
         new("acute", w => Say.Number(w.AcuteLoad, 1)) { Right = true, Priority = 8 },
         new("chronic", w => Say.Number(w.ChronicLoad, 1)) { Right = true, Priority = 1 },
@@ -32,7 +33,7 @@ internal static class WeekTable
     private static Piece Note(WeekEntry week) => string.Join(", ", new[]
     {
         week.Finished ? null : "unfinished",
-        week.Exception,
+        Words.OrNull(week.Exception),
         week.SettlingIn ? "settling in" : null,
     }.Where(n => n is not null));
 }

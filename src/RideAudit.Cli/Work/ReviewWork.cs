@@ -31,8 +31,8 @@ internal static class ReviewWork
             WeekOf = asked.Week,
             Note = note,
         };
-        var document = ReviewBuilder.Review(content, rider.Rider, request) ?? throw NoRides.Error(asked.Folder, content);
-        var written = WriteFiles(shell, asked, document);
+        var (document, traces) = ReviewBuilder.ReviewWithTraces(content, rider.Rider, request) ?? throw NoRides.Error(asked.Folder, content);
+        var written = WriteFiles(shell, asked, document, traces);
         Print(shell, asked, document, written);
         if (asked.Strict && (asked.Quiet || asked.JsonToOutput))
             TellUnusable(shell, document);
@@ -46,11 +46,11 @@ internal static class ReviewWork
                 OutputFile.Check(shell.FullPath(target), target);
     }
 
-    private static List<string> WriteFiles(Shell shell, ReviewArguments asked, ReviewDocument document)
+    private static List<string> WriteFiles(Shell shell, ReviewArguments asked, ReviewDocument document, ReviewTraces traces)
     {
         var written = new List<string>();
         if (!asked.NoPdf)
-            Write(asked.Pdf ?? $"review-{Say.Iso(document.Week.StartsOn)}.pdf", s => Drawing.WritePdf(s, document, asked.PageOptions));
+            Write(asked.Pdf ?? $"review-{Say.Iso(document.Week.StartsOn)}.pdf", s => Drawing.WritePdf(s, document, traces, asked.PageOptions));
         if (asked.Png is not null)
             Write(asked.Png, s => Drawing.WritePng(s, document, asked.PageOptions));
         if (asked.Json is not null && !asked.JsonToOutput)

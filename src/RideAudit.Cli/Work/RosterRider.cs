@@ -1,7 +1,6 @@
 using RideAudit.Cli.Options;
 using RideAudit.Cli.Output;
 using RideAudit.Cli.Terminal;
-using RideAudit.Document;
 using RideAudit.Ingest;
 using RideAudit.Report;
 using RideAudit.Review;
@@ -43,13 +42,9 @@ internal static class RosterRider
             WeekOf = asked.Week,
             Note = NoteSource.Find(shell, typed: null, folder),
         };
-        var document = ReviewBuilder.Review(content, rider.Rider, request) ?? throw NoRides.Error(name, content);
+        var (document, traces) = ReviewBuilder.ReviewWithTraces(content, rider.Rider, request) ?? throw NoRides.Error(name, content);
         var file = $"{name}-review-{Say.Iso(document.Week.StartsOn)}.pdf";
-        OutputFile.Write(Path.Combine(output, file), s => Drawing.WritePdf(s, document, new PageOptions { Paper = asked.Paper }), shell.Cancel);
-        return new RosterInput(name, WithoutTraces(document), null, file) { HasRiderFile = File.Exists(Path.Combine(folder, RiderSource.FileName)) };
+        OutputFile.Write(Path.Combine(output, file), s => Drawing.WritePdf(s, document, traces, new PageOptions { Paper = asked.Paper }), shell.Cancel);
+        return new RosterInput(name, document, null, file) { HasRiderFile = File.Exists(Path.Combine(folder, RiderSource.FileName)) };
     }
-
-    // Traces are what the pages drew: forty riders' worth of them would only take memory.
-    private static ReviewDocument WithoutTraces(ReviewDocument document) =>
-        document with { Rides = [.. document.Rides.Select(r => r with { Trace = null })] };
 }

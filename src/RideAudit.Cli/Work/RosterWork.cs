@@ -53,7 +53,7 @@ internal static class RosterWork
 
     private static void TellUnusable(Shell shell, RosterDocument roster)
     {
-        foreach (var rider in roster.Riders.Where(r => r.Need == "no review" || r.FilesNotUsed > 0))
+        foreach (var rider in roster.Riders.Where(r => r.Need == RosterNeed.NoReview || r.FilesNotUsed > 0))
             shell.Error.Write(new Marks(shell.Unicode).Show(
                 $"{rider.Folder}: {(rider.FilesNotUsed is { } files ? $"{Say.Count(files, "file")} could not be used." : rider.Why)}") + "\n");
     }
@@ -98,10 +98,10 @@ internal static class RosterWork
 
     private static ExitCode CodeOf(RosterArguments asked, RosterDocument roster)
     {
-        if (roster.Riders.All(r => r.Need == "no review"))
+        if (roster.Riders.All(r => r.Need == RosterNeed.NoReview))
             return ExitCode.NoRide;
-        if (asked.Strict && roster.Riders.Any(r => r.Need == "no review" || r.FilesNotUsed > 0))
+        if (asked.Strict && roster.Riders.Any(r => r.Need == RosterNeed.NoReview || r.FilesNotUsed > 0))
             return ExitCode.FilesNotUsed;
-        return asked.FailOnBroken && roster.Riders.Any(r => r.Need == "broken") ? ExitCode.RuleBroken : ExitCode.Done;
+        return asked.FailOnBroken && roster.Riders.Any(r => r.Need == RosterNeed.Broken) ? ExitCode.RuleBroken : ExitCode.Done;
     }
 }

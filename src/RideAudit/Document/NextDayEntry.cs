@@ -14,7 +14,7 @@ public sealed record NextDayEntry
 
     /// <summary>What the day is for; rest where the rider file leaves it to something else.</summary>
     [JsonIgnore]
-    public required DayKind Kind { get; init; }
+    public DayKind Kind { get; init; }
 
     /// <summary>What the rider file leaves the day to: an event, or being away; null for a day of the layout.</summary>
     [JsonIgnore]

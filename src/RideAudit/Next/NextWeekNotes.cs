@@ -81,7 +81,7 @@ internal sealed class NextWeekNotes(
     private string Worse(ImmutableArray<PlannedDay> other, ImmutableArray<PlannedDay> chosen)
     {
         var kept = Judge(chosen).ToDictionary(f => f.Rule, f => f.Verdict);
-        return string.Join(" and ", Judge(other).Where(f => Weight(f.Verdict) > Weight(kept[f.Rule])).Select(f => f.Rule));
+        return Shown.List(Judge(other).Where(f => Weight(f.Verdict) > Weight(kept[f.Rule])).Select(f => f.Rule));
     }
 
     private ImmutableArray<Finding> Judge(ImmutableArray<PlannedDay> days) =>

@@ -11,7 +11,7 @@ internal sealed class ChronicRamp : Rule<ChronicRamp.Reading>
 
     public override string Name => "Chronic ramp";
 
-    public override Standing Standing { get; } = new() { Rank = 90, Group = RuleGroup.Growth, Protects = true, Heads = TrendTopic.Load };
+    public override Standing Standing { get; } = new() { Rank = 90, Group = RuleGroup.Growth, Protects = true, Heads = Trend.Load };
 
     public override Evidence Evidence => Evidence.CommonPractice;
 

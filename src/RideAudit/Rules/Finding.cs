@@ -11,7 +11,7 @@ public sealed record Finding
 
     /// <summary>The rule's name, such as <c>Hard day spacing</c>.</summary>
     [JsonIgnore]
-    public required string Name { get; init; }
+    public string Name { get; init; } = "";
 
     /// <summary>The worst of the occurrences' verdicts, or the rule's own.</summary>
     public required Verdict Verdict { get; init; }

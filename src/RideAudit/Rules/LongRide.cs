@@ -15,7 +15,7 @@ internal sealed class LongRide : Rule<LongRide.Reading>
 
     public override string ShortName => "long-ride";
 
-    public override Standing Standing { get; } = new() { Rank = 60, Group = RuleGroup.Endurance, Heads = TrendTopic.LongestRide };
+    public override Standing Standing { get; } = new() { Rank = 60, Group = RuleGroup.Endurance, Heads = Trend.LongestRide };
 
     public override bool IsChangeSought => true;
 

@@ -13,5 +13,5 @@ public sealed record Standing
     public bool Protects { get; init; }
 
     /// <summary>The drawing that its sentence heads.</summary>
-    public TrendTopic Heads { get; init; }
+    public Trend Heads { get; init; }
 }

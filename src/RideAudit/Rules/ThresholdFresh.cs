@@ -66,7 +66,7 @@ internal sealed class ThresholdFresh : Rule<ThresholdFresh.Reading>
         Rides = [reading.Ride.File],
         Numbers =
         [
-            NamedNumber.Of("best_20_min_w", reading.BestW, 1, v => $"best 20 min {Shown.Watts(v)}"),
+            NamedNumber.Of("best_20_min_w", reading.BestW, 1, v => $"best {Shown.Minutes(TwentyMinutes / 60)} {Shown.Watts(v)}"),
             NamedNumber.Of("threshold_shown_w", reading.ShownW, 1, v => $"{Shown.Watts(v)} shown"),
             NamedNumber.Of("threshold_in_force_w", reading.InForceW, 1, v => $"{Shown.Watts(v)} in force"),
         ],

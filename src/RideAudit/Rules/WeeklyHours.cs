@@ -13,7 +13,7 @@ internal sealed class WeeklyHours : Rule<WeeklyHours.Reading>
 
     public override string Name => "Weekly hours";
 
-    public override Standing Standing { get; } = new() { Rank = 160, Heads = TrendTopic.Hours };
+    public override Standing Standing { get; } = new() { Rank = 160, Heads = Trend.Hours };
 
     public override Evidence Evidence => Evidence.CommonPractice;
 

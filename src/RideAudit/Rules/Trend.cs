@@ -1,7 +1,7 @@
 namespace RideAudit.Rules;
 
 /// <summary>What is drawn over the weeks: a rule may have the sentence that a drawing is headed by.</summary>
-public enum TrendTopic
+public enum Trend
 {
     /// <summary>Nothing.</summary>
     None,
