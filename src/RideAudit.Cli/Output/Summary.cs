@@ -107,7 +107,7 @@ internal static class Summary
         foreach (var advice in document.Summary.ToChange)
         {
             number++;
-            var verdict = document.Findings.FirstOrDefault(f => f.Rule == advice.Rule)?.Verdict ?? Verdict.Watch;
+            var verdict = advice.Verdict;
             page.Hanging(new Piece($"{number} {page.Marks.Of(verdict)} ", Marks.ToneOf(verdict)), advice.Title);
             if (details)
                 page.Text(advice.Detail, Tone.Quiet, indent: 4);

@@ -23,12 +23,15 @@ internal static class SummaryWriter
             Watch = findings.Count(f => f.Verdict == Verdict.Watch),
             Kept = findings.Count(f => f.Verdict == Verdict.Kept),
             NotJudged = findings.Count(f => f.Verdict == Verdict.NotJudged),
-            ToChange = [.. ranked.Where(f => f.Advice is not null).Take(MostToChange).Select(f => new ChangeAdvice(f.Rule, f.Advice!, $"{f.Sentence} {Shown.Sentence(Words.Of(f.Evidence))}"))],
+            ToChange = [.. ranked.Where(f => f.Advice is not null).Take(MostToChange).Select(ToChange)],
             Held = [.. findings.Select(f => f.Held).OfType<string>()],
             SplitSentence = SplitWords.Of(entry),
             Cautions = Cautions.All,
         };
     }
+
+    private static ChangeAdvice ToChange(Finding finding) =>
+        new(finding.Rule, finding.Advice ?? finding.Sentence, $"{finding.Sentence} {Shown.Sentence(Words.Of(finding.Evidence))}") { Verdict = finding.Verdict };
 
     private static string Subline(ImmutableArray<Finding> findings, SmallestChange? change)
     {

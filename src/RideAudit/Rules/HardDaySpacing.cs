@@ -62,7 +62,7 @@ internal sealed class HardDaySpacing : Rule<HardDaySpacing.Reading>
         var more = reading.Pairs.Length > 1 ? $" It happened {Shown.Often(reading.Pairs.Length)}." : "";
         return new RuleWords
         {
-            Sentence = $"{PairSentence(worst, week.Week)}{more}",
+            Sentence = $"{PairSentence(worst, week)}{more}",
             WouldHaveKept = "An easier or free day between the two.",
             Advice = $"Put an easier day between {Shown.Weekday(worst.First.Date)}’s and {Shown.Weekday(worst.Second.Date)}’s hard rides.",
             Headline = reading.Pairs.Min(p => p.HoursBetween) is { } hours ? $"two hard rides {Shown.Hours(hours, 0)} apart" : "hard days back to back",
@@ -90,7 +90,7 @@ internal sealed class HardDaySpacing : Rule<HardDaySpacing.Reading>
         ? $"{Shown.Capital(Shown.Count(hard, "hard day"))}, so nothing to space."
         : $"No two hard days stood next to each other ({Shown.Count(hard, "hard day")} this week).";
 
-    private static string PairSentence(Pair pair, WeekFacts week)
+    private static string PairSentence(Pair pair, JudgedWeek week)
     {
         var kinds = (pair.First.Kind, pair.Second.Kind) switch
         {
@@ -99,7 +99,7 @@ internal sealed class HardDaySpacing : Rule<HardDaySpacing.Reading>
             (DayKind.High, _) => "were a high and a threshold day",
             _ => "were a threshold and a high day",
         };
-        var names = $"{DayNames.In(week, pair.First.Date)} and {Shown.Weekday(pair.Second.Date)}";
+        var names = $"{week.NameOf(pair.First.Date)} and {Shown.Weekday(pair.Second.Date)}";
         return pair.HoursBetween is { } hours
             ? $"{names} {kinds} with no easier day between, {Shown.Hours(hours, 0)} from the end of one hard ride to the start of the next."
             : $"{names} {kinds} with no easier day between.";

@@ -128,7 +128,7 @@ internal sealed class RestAfterLoad : Rule<RestAfterLoad.Reading>
         var (first, second) = (week.Week.StartsOn.PlusDays(end - 1), week.Week.StartsOn.PlusDays(end));
         return end < 0
             ? $"{Shown.Weekday(first)} and {Shown.Weekday(second)} before this week"
-            : $"{DayNames.In(week.Week, first)} and {Shown.Weekday(second)}";
+            : $"{week.NameOf(first)} and {Shown.Weekday(second)}";
     }
 
     /// <summary>What it reads.</summary>
