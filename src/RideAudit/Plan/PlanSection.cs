@@ -40,7 +40,7 @@ internal static class PlanSection
 
     private static (double Lower, double Upper) ReadCuts(TomlSection section)
     {
-        const string Allowed = "band_cuts_percent: two numbers from 30 to 150, the lower first, such as [76, 91]";
+        const string Allowed = "band_cuts_percent: two numbers from 30 to 150, the lower first, such as [76, 106]";
         var defaults = new TrainingPlan();
         var items = section.Items("band_cuts_percent", Allowed);
         if (items.Count == 0)

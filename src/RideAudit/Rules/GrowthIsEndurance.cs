@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using RideAudit.Formatting;
 using RideAudit.Plan;
+using RideAudit.Units;
 
 namespace RideAudit.Rules;
 

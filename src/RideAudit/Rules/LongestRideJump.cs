@@ -3,6 +3,7 @@ using NodaTime;
 using RideAudit.Figures;
 using RideAudit.Formatting;
 using RideAudit.Plan;
+using RideAudit.Units;
 
 namespace RideAudit.Rules;
 
