@@ -20,7 +20,7 @@ internal static class LimitWords
             "share" => $"{name} {Say.Share(value)}",
             "times" => $"{name} {Say.Plain(value)}",
             "%" => $"{Without(name, "percent")} {Say.Plain(value)}{Say.Joint}%",
-            "days" or "weeks" or "rides" => Counting(name, value, known.Unit),
+            "days" or "weeks" or "rides" or "bouts" => Counting(name, value, known.Unit),
             var unit => $"{Without(name, unit)} {Say.Plain(value)}{Say.Joint}{unit}",
         };
     }
