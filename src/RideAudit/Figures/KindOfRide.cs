@@ -78,9 +78,9 @@ public static class KindOfRide
 
     private static bool IsHigh(RideFigures ride, Limits limits) =>
         IsAtLeast(ride.AtHighShare?.SustainedSeconds ?? 0, limits.HighMinutes)
-        || (IsShare(ride.IntensityRatio, limits.HighBoutsRatio)
-            && ride.BoutCount >= limits.HighBouts
-            && ride.BoutSeconds >= limits.HighBoutsMinutes * 60 - Close.Hair);
+        || (IsShare(ride.IntensityRatio, limits.BoutsRatio)
+            && ride.BoutCount >= limits.BoutsAtLeast
+            && !Close.Below(ride.BoutSeconds, limits.BoutsMinutes * 60));
 
     private static bool IsThreshold(RideFigures ride, Limits limits)
     {

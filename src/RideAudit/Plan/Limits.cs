@@ -43,13 +43,13 @@ public sealed record Limits
     public double BoutLeastSeconds { get; init; } = 8;
 
     /// <summary>Bouts that may make a ride high.</summary>
-    public int HighBouts { get; init; } = 5;
+    public int BoutsAtLeast { get; init; } = 5;
 
     /// <summary>Time in bouts that may make a ride high, min.</summary>
-    public double HighBoutsMinutes { get; init; } = 2;
+    public double BoutsMinutes { get; init; } = 2;
 
     /// <summary>Least intensity ratio of a ride that bouts make high.</summary>
-    public double HighBoutsRatio { get; init; } = 0.75;
+    public double BoutsRatio { get; init; } = 0.75;
 
     /// <summary>Sustained work at or above this is close to threshold, % of threshold power.</summary>
     public double NearThresholdSharePercent { get; init; } = 91;

@@ -48,5 +48,4 @@ internal static class RideEntries
             .OfType<SustainedTime>()
             .SelectMany(s => s.Runs.Select(run => new StretchEntry(s.SharePercent, run.Start, run.End, Channel.Mean(power.Samples.AsSpan()[run.Start..run.End]))))];
     }
-    }
 }

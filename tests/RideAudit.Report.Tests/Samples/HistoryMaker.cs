@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using RideAudit.Document;
-using RideAudit.Formatting;
 using RideAudit.Plan;
 
 namespace RideAudit.Report.Tests.Samples;

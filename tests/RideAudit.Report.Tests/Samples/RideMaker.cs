@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using NodaTime;
 using RideAudit.Document;
 using RideAudit.Figures;
-using RideAudit.Formatting;
 using RideAudit.Rides;
 using RideAudit.Units;
 

@@ -77,7 +77,7 @@ public sealed partial class MethodPageTests
             $"A ride of less than {limits.KindLeastMinutes} minutes (`kind_least_min`)",
             $"at most {limits.JoinGapMinutes} minutes (`join_gap_min`)",
             $"sustained time at {limits.HighSharePercent} % ≥ {limits.HighMinutes} min",
-            $"intensity ratio ≥ {limits.HighBoutsRatio:0.00} and at least {limits.HighBouts} bouts of ≥ {limits.HighBoutsMinutes} min in all",
+            $"intensity ratio ≥ {limits.BoutsRatio:0.00} and at least {limits.BoutsAtLeast} bouts of ≥ {limits.BoutsMinutes} min in all",
             $"sustained time at {limits.ThresholdSharePercent} % ≥ {limits.ThresholdMinutes} min and ≥ {limits.ThresholdLeastShare * 100:0} % share",
             $"intensity ratio ≥ {limits.ThresholdRatio:0.00} over at least {limits.ThresholdRatioMinutes} min",
             $"at least {limits.LongRideLengthShare * 100:0} % of the plan's long ride, and ≥ {limits.LongRideLowShare * 100:0} % low",
