@@ -1,7 +1,6 @@
 using RideAudit.Cli.Terminal;
 using RideAudit.Document;
 using RideAudit.Formatting;
-using RideAudit.Rules;
 
 namespace RideAudit.Cli.Output;
 
