@@ -47,7 +47,7 @@ public static class HistoryMaker
                 ChronicLoad = Math.Round(chronic, 1),
                 AcuteLoad = Math.Round(acute, 1),
                 RampPerWeek = Math.Round(chronic - before, 1),
-                Exception = Words.Find<ExceptionKind>(ago == 0 ? spec.Exception : past),
+                Exception = Formatting.Words.Find<ExceptionKind>(ago == 0 ? spec.Exception : past),
                 SettlingIn = spec.HistoryWeeks - ago <= 6 || spec.SettlingIn,
             });
         }
