@@ -1,6 +1,5 @@
 using RideAudit.Report.Fonts;
 using RideAudit.Report.Look;
-using RideAudit.Report.Tests.Samples;
 using RideAudit.Report.Text;
 using SkiaSharp;
 using UglyToad.PdfPig;

@@ -64,7 +64,7 @@ public sealed class RuleWordsTests
     [Fact]
     public void Every_number_that_a_rule_names_has_a_phrase()
     {
-        string rules = Path.Combine(Repository.Root, "src", "RideAudit", "Rules");
+        string rules = Repository.Path("src", "RideAudit", "Rules");
         string[] names = [.. Directory.EnumerateFiles(rules, "*.cs").SelectMany(file => Regex.Matches(File.ReadAllText(file), "(?:Numbered\\.Of|new)\\((?:byTime \\? )?\"([a-z_]+)\",?").Select(match => match.Groups[1].Value)).Distinct()];
 
         Assert.True(names.Length > 30, $"only {names.Length} names were found");

@@ -3,7 +3,6 @@ using NodaTime;
 using RideAudit.Document;
 using RideAudit.Review;
 using RideAudit.Rules;
-using RideAudit.Tests.Support;
 
 namespace RideAudit.Tests.Review;
 

@@ -4,7 +4,7 @@ using NodaTime.Calendars;
 using RideAudit.Document;
 using RideAudit.Rules;
 
-namespace RideAudit.Report.Tests.Samples;
+namespace RideAudit.Testing.Samples;
 
 /// <summary>Makes review documents whose sums follow from their rides.</summary>
 public static class ReviewMaker

@@ -2,7 +2,7 @@ using System.Collections.Immutable;
 using NodaTime;
 using RideAudit.Document;
 
-namespace RideAudit.Report.Tests.Samples;
+namespace RideAudit.Testing.Samples;
 
 /// <summary>Makes ride entries whose figures agree with one another: stress is hours × ratio² × 100, work is mean power × time.</summary>
 public static class RideMaker

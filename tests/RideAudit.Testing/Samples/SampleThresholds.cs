@@ -1,6 +1,6 @@
 using RideAudit.Document;
 
-namespace RideAudit.Report.Tests.Samples;
+namespace RideAudit.Testing.Samples;
 
 /// <summary>Threshold power beside second opinions, for samples.</summary>
 public static class SampleThresholds
