@@ -22,7 +22,7 @@ fi
 
 files() {
     for folder in "$root/testdata/fit/good" "$root/testdata/demo" "$root/testdata/recordings" "$root/../shared/recordings"; do
-        [ -d "$folder" ] && find "$folder" -name '*.fit' | sort
+        if [ -d "$folder" ]; then find "$folder" -name '*.fit' | sort; fi
     done
 }
 
