@@ -1,9 +1,9 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using NodaTime.Text;
-using RideAudit.Formatting;
 using RideAudit.Document;
 using RideAudit.Figures;
+using RideAudit.Formatting;
 using RideAudit.Ingest;
 using RideAudit.Rides;
 

@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
-using RideAudit.Formatting;
 using RideAudit.Figures;
+using RideAudit.Formatting;
 using RideAudit.Rides;
 
 namespace RideAudit.Review;

@@ -1,6 +1,6 @@
 using System.Globalization;
-using RideAudit.Formatting;
 using RideAudit.Document;
+using RideAudit.Formatting;
 
 namespace RideAudit.Review;
 
