@@ -12,7 +12,7 @@ public class OutsideDecoderTests
 {
     private static readonly Dictionary<string, Dictionary<string, JsonElement>> Expected =
         JsonSerializer.Deserialize<Dictionary<string, Dictionary<string, JsonElement>>>(
-            File.ReadAllText(Path.Combine(HazardTable.Root, "tests", "crosschecks", "expected.json")))!;
+            File.ReadAllText(Repository.Path("tests", "crosschecks", "expected.json")))!;
 
     public static TheoryData<string> Files => [.. Expected.Keys];
 

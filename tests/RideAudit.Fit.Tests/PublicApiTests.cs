@@ -1,4 +1,3 @@
-using RideAudit.Fit.Tests.Hazards;
 
 namespace RideAudit.Fit.Tests;
 
@@ -8,9 +7,9 @@ public class PublicApiTests
     [Fact]
     public void The_public_api_is_the_approved_one()
     {
-        string path = Path.Combine(HazardTable.Root, "tests", "RideAudit.Fit.Tests", "approved-api.txt");
+        string path = Path.Combine(Repository.TestProject, "approved-api.txt");
         string actual = PublicApi.Describe(typeof(FitDecoder).Assembly);
-        if (Environment.GetEnvironmentVariable("RIDEAUDIT_UPDATE") == "1")
+        if (Repository.Updates)
             File.WriteAllText(path, actual);
 
         Assert.Equal(File.ReadAllText(path), actual);

@@ -7,8 +7,8 @@ namespace RideAudit.Fit.Tests;
 /// <summary>The package's README: its examples stand here too, word for word, and run.</summary>
 public class ReadmeTests
 {
-    private static readonly string Here = Path.Combine(HazardTable.Root, "tests", "RideAudit.Fit.Tests", "ReadmeTests.cs");
-    private static readonly string Readme = Path.Combine(HazardTable.Root, "src", "RideAudit.Fit", "README.md");
+    private static readonly string Here = Repository.Path("tests", "RideAudit.Fit.Tests", "ReadmeTests.cs");
+    private static readonly string Readme = Repository.Path("src", "RideAudit.Fit", "README.md");
 
     [Fact]
     public void Every_example_of_the_readme_is_run_here()

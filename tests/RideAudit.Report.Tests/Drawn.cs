@@ -1,6 +1,5 @@
 using System.Collections.Concurrent;
 using RideAudit.Document;
-using RideAudit.Report.Tests.Samples;
 using UglyToad.PdfPig;
 using UglyToad.PdfPig.Content;
 
@@ -17,6 +16,13 @@ public static class Drawn
     /// <summary>Every sample on both papers.</summary>
     public static IEnumerable<object[]> Everything =>
         SampleReviews.All.Keys.SelectMany(name => new[] { Paper.A4, Paper.Letter }.Select(paper => new object[] { name, paper }));
+
+    /// <summary>Every sample roster on both papers.</summary>
+    public static IEnumerable<object[]> EveryRoster =>
+        SampleRosters.All.Keys.SelectMany(name => new[] { Paper.A4, Paper.Letter }.Select(paper => new object[] { name, paper }));
+
+    /// <summary>The paper a sample is approved on.</summary>
+    public static Paper PaperOf(string name) => name is "letter" or "twenty-one-rides" or "crowded" ? Paper.Letter : Paper.A4;
 
     public static ReviewDocument Sample(string name) => SampleReviews.All[name]();
 

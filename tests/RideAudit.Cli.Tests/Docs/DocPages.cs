@@ -1,5 +1,3 @@
-using RideAudit.Cli.Tests.Support;
-
 namespace RideAudit.Cli.Tests.Docs;
 
 /// <summary>Finds the command lines in README.md and docs/*.md: all of a <c>sh</c> block, those after <c>$ </c> in a <c>console</c> block.</summary>
@@ -10,13 +8,13 @@ internal static class DocPages
     public static IEnumerable<string> Pages()
     {
         yield return "README.md";
-        foreach (var page in Directory.EnumerateFiles(Path.Combine(Repository.Root, "docs"), "*.md").Order(StringComparer.Ordinal))
+        foreach (var page in Directory.EnumerateFiles(Repository.Path("docs"), "*.md").Order(StringComparer.Ordinal))
             yield return $"docs/{Path.GetFileName(page)}";
     }
 
     private static IEnumerable<DocBlock> Read(string page)
     {
-        var lines = File.ReadAllLines(Path.Combine(Repository.Root, page));
+        var lines = File.ReadAllLines(Repository.Path(page));
         for (var i = 0; i < lines.Length; i++)
         {
             if (!lines[i].StartsWith("```", StringComparison.Ordinal))

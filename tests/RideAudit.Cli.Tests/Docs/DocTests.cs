@@ -13,8 +13,6 @@ public partial class DocTests
     // Lines about building and packing the program itself: the build script runs them, a test inside the build cannot.
     private static readonly string[] BuildLines = ["dotnet ", "git clone ", "cd ", "apt-get ", ".ci/run", "artifacts/", "AFL_"];
 
-    private static bool Updates => Environment.GetEnvironmentVariable("RIDEAUDIT_UPDATE") == "1";
-
     public static TheoryData<string> Pages => [.. DocPages.Pages()];
 
     [Theory]
@@ -41,7 +39,7 @@ public partial class DocTests
             if (block.IsTranscript)
                 actual[block.Line] = Lines(ended.Out);
         }
-        if (Updates)
+        if (Repository.Updates)
         {
             Rewrite(page, actual);
             return;
@@ -54,7 +52,7 @@ public partial class DocTests
     private static TempFolder Workplace(string page)
     {
         var folder = new TempFolder();
-        Directory.CreateSymbolicLink(folder.At("testdata"), Path.Combine(Repository.Root, "testdata"));
+        Directory.CreateSymbolicLink(folder.At("testdata"), Repository.Path("testdata"));
         if (page == "README.md")
         {
             Demo.CopyTo(folder, from: "2026-03-01", riderFile: false);
@@ -98,7 +96,7 @@ public partial class DocTests
 
     private static void Rewrite(string page, Dictionary<int, string[]> actual)
     {
-        var path = Path.Combine(Repository.Root, page);
+        var path = Repository.Path(page);
         var lines = File.ReadAllLines(path).ToList();
         foreach (var block in DocPages.All().Where(b => b.Page == page && actual.ContainsKey(b.Line)).OrderByDescending(b => b.Line))
         {

@@ -1,5 +1,4 @@
 using RideAudit.Cli.Output;
-using RideAudit.Cli.Tests.Support;
 
 namespace RideAudit.Cli.Tests.Output;
 
@@ -9,7 +8,7 @@ public class OutputFileTests
     public void A_write_that_fails_half_way_leaves_the_old_file_whole_and_no_other()
     {
         using var folder = new TempFolder();
-        var path = folder.Write("out.pdf", "old");
+        var path = folder.Write("out.pdf", "old").At("out.pdf");
         Assert.Throws<UserError>(() => OutputFile.Write(path, HalfThenFail, CancellationToken.None));
         Assert.Equal("old", File.ReadAllText(path));
         Assert.Equal(["out.pdf"], folder.Names());
@@ -37,7 +36,7 @@ public class OutputFileTests
         if (OperatingSystem.IsWindows())
             return;
         using var folder = new TempFolder();
-        var target = folder.Write("deep/real.pdf", "old");
+        var target = folder.Write("deep/real.pdf", "old").At("deep/real.pdf");
         File.CreateSymbolicLink(folder.At("link.pdf"), target);
         OutputFile.Write(folder.At("link.pdf"), s => s.Write("new"u8), CancellationToken.None);
         Assert.Equal("new", File.ReadAllText(target));

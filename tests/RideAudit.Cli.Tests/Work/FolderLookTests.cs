@@ -1,4 +1,3 @@
-using RideAudit.Cli.Tests.Support;
 using RideAudit.Cli.Work;
 
 namespace RideAudit.Cli.Tests.Work;

@@ -1,4 +1,3 @@
-using System.Runtime.CompilerServices;
 using System.Text;
 
 namespace RideAudit.Fit.Tests.Hazards;
@@ -9,14 +8,9 @@ public static class HazardTable
     public static IReadOnlyList<HazardCase> All { get; } =
         [.. ContainerCases.All(), .. StreamCases.All(), .. FieldCases.All(), .. DeveloperCases.All(), .. ValueCases.All(), .. TimeCases.All(), .. StructureCases.All(), .. HeartRateCases.All()];
 
-    public static string Root { get; } = RepositoryRoot();
-
-    public static string Folder => Path.Combine(Root, "testdata", "fit");
+    public static string Folder => Repository.Path("testdata", "fit");
 
     public static string PathOf(HazardCase hazard) => Path.Combine(Folder, hazard.Folder, hazard.FileName);
-
-    private static string RepositoryRoot([CallerFilePath] string here = "") =>
-        Path.GetFullPath(Path.Combine(Path.GetDirectoryName(here)!, "..", "..", ".."));
 
     /// <summary>The page that lists the files.</summary>
     public static string Page()

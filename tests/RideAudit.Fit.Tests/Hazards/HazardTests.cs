@@ -29,7 +29,7 @@ public class HazardTests
     {
         HazardCase hazard = HazardTable.All.Single(h => h.FileName == name);
         string path = HazardTable.PathOf(hazard);
-        if (Environment.GetEnvironmentVariable("RIDEAUDIT_UPDATE") == "1")
+        if (Repository.Updates)
         {
             Directory.CreateDirectory(Path.GetDirectoryName(path)!);
             File.WriteAllBytes(path, hazard.Bytes);
@@ -42,7 +42,7 @@ public class HazardTests
     public void The_page_of_files_says_what_the_table_says()
     {
         string path = Path.Combine(HazardTable.Folder, "README.md");
-        if (Environment.GetEnvironmentVariable("RIDEAUDIT_UPDATE") == "1")
+        if (Repository.Updates)
             File.WriteAllText(path, HazardTable.Page());
 
         Assert.Equal(HazardTable.Page(), File.ReadAllText(path));

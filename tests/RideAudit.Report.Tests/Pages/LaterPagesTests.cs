@@ -1,7 +1,6 @@
 using System.Globalization;
 using System.Text.RegularExpressions;
 using RideAudit.Document;
-using RideAudit.Report.Tests.Samples;
 using RideAudit.Rules;
 using UglyToad.PdfPig;
 using UglyToad.PdfPig.Content;
@@ -36,7 +35,7 @@ public sealed class LaterPagesTests
     public void Every_ride_has_a_row_with_the_documents_figures(string name)
     {
         ReviewDocument review = Drawn.Sample(name);
-        using PdfDocument document = Drawn.Open(name, SampleReviews.PaperOf(name));
+        using PdfDocument document = Drawn.Open(name, Drawn.PaperOf(name));
         string[] lines = [.. document.GetPages().SelectMany(Drawn.Lines)];
 
         foreach (RideEntry ride in review.Rides)
@@ -54,7 +53,7 @@ public sealed class LaterPagesTests
     [MemberData(nameof(Names))]
     public void Pages_are_numbered_from_the_first_to_the_last(string name)
     {
-        using PdfDocument document = Drawn.Open(name, SampleReviews.PaperOf(name));
+        using PdfDocument document = Drawn.Open(name, Drawn.PaperOf(name));
 
         foreach (Page page in document.GetPages())
             Assert.Contains($"{page.Number} of {document.NumberOfPages}", Drawn.TextOf(page), StringComparison.Ordinal);
@@ -68,7 +67,7 @@ public sealed class LaterPagesTests
     [InlineData("long-notices", 9)]
     public void A_review_takes_as_many_pages_as_its_content_needs(string name, int pages)
     {
-        using PdfDocument document = Drawn.Open(name, SampleReviews.PaperOf(name));
+        using PdfDocument document = Drawn.Open(name, Drawn.PaperOf(name));
 
         Assert.InRange(document.NumberOfPages, pages, pages + 1);
     }
@@ -90,7 +89,7 @@ public sealed class LaterPagesTests
     [MemberData(nameof(Names))]
     public void No_heading_is_the_last_thing_on_its_page(string name)
     {
-        using PdfDocument document = Drawn.Open(name, SampleReviews.PaperOf(name));
+        using PdfDocument document = Drawn.Open(name, Drawn.PaperOf(name));
 
         foreach (Page page in document.GetPages().Skip(1))
         {
@@ -149,7 +148,7 @@ public sealed class LaterPagesTests
     [MemberData(nameof(Names))]
     public void The_week_in_words_stands_with_the_table_of_rides(string name)
     {
-        using PdfDocument document = Drawn.Open(name, SampleReviews.PaperOf(name));
+        using PdfDocument document = Drawn.Open(name, Drawn.PaperOf(name));
 
         foreach (string text in document.GetPages().Select(Drawn.TextOf).Where(text => text.Contains("Split by time:", StringComparison.Ordinal)))
             Assert.Contains("start kind time norm. W", text, StringComparison.Ordinal);
@@ -171,7 +170,7 @@ public sealed class LaterPagesTests
 
     private static string All(string name)
     {
-        using PdfDocument document = Drawn.Open(name, SampleReviews.PaperOf(name));
+        using PdfDocument document = Drawn.Open(name, Drawn.PaperOf(name));
         return string.Join(' ', document.GetPages().Select(Drawn.TextOf));
     }
 }

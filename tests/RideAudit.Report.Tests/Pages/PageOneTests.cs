@@ -1,6 +1,5 @@
 using System.Globalization;
 using RideAudit.Document;
-using RideAudit.Report.Tests.Samples;
 using UglyToad.PdfPig;
 
 namespace RideAudit.Report.Tests.Pages;
@@ -128,7 +127,7 @@ public sealed class PageOneTests
 
     private static string PageOne(string name)
     {
-        using PdfDocument document = Drawn.Open(name, SampleReviews.PaperOf(name));
+        using PdfDocument document = Drawn.Open(name, Drawn.PaperOf(name));
         return Drawn.TextOf(document.GetPage(1));
     }
 

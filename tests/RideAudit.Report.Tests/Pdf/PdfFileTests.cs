@@ -1,4 +1,3 @@
-using RideAudit.Report.Tests.Samples;
 using UglyToad.PdfPig;
 using UglyToad.PdfPig.Annotations;
 using UglyToad.PdfPig.Content;
@@ -20,7 +19,7 @@ public sealed class PdfFileTests
 
     [Theory]
     [MemberData(nameof(Names))]
-    public void A_file_is_under_a_megabyte(string name) => Assert.True(Drawn.Pdf(name, SampleReviews.PaperOf(name)).Length < LargestUsualFile);
+    public void A_file_is_under_a_megabyte(string name) => Assert.True(Drawn.Pdf(name, Drawn.PaperOf(name)).Length < LargestUsualFile);
 
     [Fact]
     public void Title_producer_and_dates_come_from_the_review()
@@ -55,7 +54,7 @@ public sealed class PdfFileTests
     [MemberData(nameof(Names))]
     public void The_outline_leads_to_the_page_of_each_section(string name)
     {
-        using PdfDocument document = Drawn.Open(name, SampleReviews.PaperOf(name));
+        using PdfDocument document = Drawn.Open(name, Drawn.PaperOf(name));
         Assert.True(document.TryGetBookmarks(out Bookmarks? bookmarks));
         DocumentBookmarkNode[] nodes = [.. bookmarks!.GetNodes().Cast<DocumentBookmarkNode>()];
 
@@ -71,7 +70,7 @@ public sealed class PdfFileTests
     [MemberData(nameof(Names))]
     public void Every_link_leads_to_a_place_that_exists(string name)
     {
-        using PdfDocument document = Drawn.Open(name, SampleReviews.PaperOf(name));
+        using PdfDocument document = Drawn.Open(name, Drawn.PaperOf(name));
         DictionaryToken places = Places(document);
 
         string[] targets = [.. document.GetPages().SelectMany(Targets)];

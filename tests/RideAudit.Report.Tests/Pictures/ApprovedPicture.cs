@@ -8,7 +8,7 @@ namespace RideAudit.Report.Tests.Pictures;
 /// </summary>
 internal static class ApprovedPicture
 {
-    private static readonly string Folder = Path.Combine(Repository.Root, "tests", "RideAudit.Report.Tests", "Pictures", "Approved");
+    private static readonly string Folder = Path.Combine(Repository.TestProject, "Pictures", "Approved");
 
     /// <summary>Holds a picture against the approved one of that name.</summary>
     public static void Check(SKBitmap drawn, string name) => Check(drawn, Path.Combine(Folder, name + ".png"), difference => difference.IsSmall);

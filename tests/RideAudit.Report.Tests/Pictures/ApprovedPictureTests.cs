@@ -3,7 +3,6 @@ using RideAudit.Document;
 using RideAudit.Report.Fonts;
 using RideAudit.Report.Pages;
 using RideAudit.Report.Roster;
-using RideAudit.Report.Tests.Samples;
 using SkiaSharp;
 
 namespace RideAudit.Report.Tests.Pictures;
@@ -23,7 +22,7 @@ public sealed class ApprovedPictureTests
     [MemberData(nameof(Pages))]
     public void A_page_looks_as_approved(string name, int page)
     {
-        using SKBitmap drawn = Draw(Drawn.Sample(name), SampleReviews.PaperOf(name), page);
+        using SKBitmap drawn = Draw(Drawn.Sample(name), Drawn.PaperOf(name), page);
 
         ApprovedPicture.Check(drawn, $"{name}-{page}");
     }

@@ -1,8 +1,4 @@
-using NodaTime;
 using RideAudit.Document;
-using RideAudit.Ingest;
-using RideAudit.Plan;
-using RideAudit.Review;
 using SkiaSharp;
 
 namespace RideAudit.Report.Tests.Pictures;
@@ -11,13 +7,13 @@ namespace RideAudit.Report.Tests.Pictures;
 public sealed class ReadmePictureTests
 {
     private const int LargestFile = 400_000;
-    private static readonly string Picture = Path.Combine(Repository.Root, "docs", "images", "page-one.png");
+    private static readonly string Picture = Repository.Path("docs", "images", "page-one.png");
 
     [Fact]
     public void The_picture_in_README_is_page_one_of_the_demo()
     {
-        Assert.Contains("](docs/images/page-one.png)", File.ReadAllText(Path.Combine(Repository.Root, "README.md")), StringComparison.Ordinal);
-        using SKBitmap drawn = PageOne(Demo());
+        Assert.Contains("](docs/images/page-one.png)", File.ReadAllText(Repository.Path("README.md")), StringComparison.Ordinal);
+        using SKBitmap drawn = PageOne(DemoReview.Build());
 
         ApprovedPicture.Check(drawn, Picture, difference => difference.IsTiny);
     }
@@ -25,7 +21,7 @@ public sealed class ReadmePictureTests
     [Fact]
     public void A_figure_that_changed_by_a_digit_is_more_than_the_tolerance()
     {
-        ReviewDocument review = Demo();
+        ReviewDocument review = DemoReview.Build();
         using SKBitmap one = PageOne(review);
         using SKBitmap other = PageOne(review with { Week = review.Week with { SplitTolerance = 0.05 } });
         using SKBitmap ramp = PageOne(review with { Week = review.Week with { RampPerWeek = review.Week.RampPerWeek - 0.1 } });
@@ -36,15 +32,6 @@ public sealed class ReadmePictureTests
 
     [Fact]
     public void The_picture_in_README_is_quick_to_load() => Assert.InRange(new FileInfo(Picture).Length, 1, LargestFile);
-
-    private static ReviewDocument Demo()
-    {
-        string folder = Path.Combine(Repository.Root, "testdata", "demo");
-        Rider rider = RiderFileReader.Read(File.ReadAllText(Path.Combine(folder, "rider.toml")), "rider.toml").Rider!;
-        FolderContent rides = FolderReader.Read(folder, rider, DateTimeZone.Utc, null, CancellationToken.None);
-        var asOf = new LocalDate(2026, 6, 22);
-        return ReviewBuilder.Review(rides, rider, new ReviewRequest { Today = asOf, AsOf = asOf })!;
-    }
 
     private static SKBitmap PageOne(ReviewDocument review)
     {

@@ -2,7 +2,6 @@ using System.Globalization;
 using RideAudit.Document;
 using RideAudit.Report.Fonts;
 using RideAudit.Report.Roster;
-using RideAudit.Report.Tests.Samples;
 using RideAudit.Report.Text;
 using UglyToad.PdfPig;
 using UglyToad.PdfPig.Annotations;
@@ -14,7 +13,7 @@ namespace RideAudit.Report.Tests.Roster;
 
 public sealed class RosterPdfTests
 {
-    public static IEnumerable<object[]> Everything => SampleRosters.Everything;
+    public static IEnumerable<object[]> Everything => Drawn.EveryRoster;
 
     [Theory]
     [MemberData(nameof(Everything))]

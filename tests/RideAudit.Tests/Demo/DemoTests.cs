@@ -1,10 +1,8 @@
-using RideAudit.Tests.Support;
-
 namespace RideAudit.Tests.Demo;
 
 public sealed class DemoTests
 {
-    private static string Folder => Repository.Path("testdata", "demo");
+    private static string Folder => Repository.Demo;
 
     [Fact]
     public void The_demo_files_are_what_the_generator_makes()

@@ -6,7 +6,6 @@ using RideAudit.Figures;
 using RideAudit.Plan;
 using RideAudit.Review;
 using RideAudit.Rides;
-using RideAudit.Tests.Support;
 using RideAudit.Units;
 using RideAudit.Weeks;
 

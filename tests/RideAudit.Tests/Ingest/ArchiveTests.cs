@@ -1,5 +1,4 @@
 using RideAudit.Ingest;
-using RideAudit.Tests.Support;
 
 namespace RideAudit.Tests.Ingest;
 

@@ -2,7 +2,6 @@ using NodaTime;
 using RideAudit.Fit;
 using RideAudit.Plan;
 using RideAudit.Review;
-using RideAudit.Tests.Support;
 using RideAudit.Units;
 
 namespace RideAudit.Tests.Ingest;

@@ -145,7 +145,7 @@ public sealed class FitRecordingTests
     [Fact]
     public void Heart_rate_in_a_part_of_its_own_belongs_to_the_ride_before_it()
     {
-        var bytes = File.ReadAllBytes(Support.Repository.Path("testdata", "fit", "good", "A19-heart-rate-part.fit"));
+        var bytes = File.ReadAllBytes(Repository.Path("testdata", "fit", "good", "A19-heart-rate-part.fit"));
         var recording = Assert.Single(Reading.Of("ride.fit", bytes).Recordings);
         Assert.True(SampleGrid.CountValues(recording.Grid.HeartRateBpm) >= 10);
     }

@@ -1,6 +1,5 @@
 using RideAudit.Ingest;
 using RideAudit.Plan;
-using RideAudit.Tests.Support;
 
 namespace RideAudit.Tests.Ingest;
 

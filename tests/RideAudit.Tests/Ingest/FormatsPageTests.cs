@@ -1,6 +1,5 @@
 using System.Text.RegularExpressions;
 using RideAudit.Ingest.Csv;
-using RideAudit.Tests.Support;
 
 namespace RideAudit.Tests.Ingest;
 

@@ -2,7 +2,6 @@ using NodaTime;
 using RideAudit.Ingest;
 using RideAudit.Plan;
 using RideAudit.Rides;
-using RideAudit.Tests.Support;
 
 namespace RideAudit.Tests.Ingest;
 

@@ -91,7 +91,7 @@ public sealed class RideLogTests
     [Fact]
     public void A_rating_in_the_log_goes_to_the_recording_of_that_ride()
     {
-        using var folder = new Support.TempFolder()
+        using var folder = new TempFolder()
             .Write("ride.fit", new FitSketch { Seconds = 3600 }.Bytes())
             .Write("log.csv", "date,start,minutes,rating\n2026-05-05,18:05,60,7\n2026-05-06,18:00,45,3\n");
         var read = Reading.Of(folder);

@@ -1,6 +1,5 @@
 using System.Text.RegularExpressions;
 using System.Xml.Linq;
-using RideAudit.Tests.Support;
 
 namespace RideAudit.Tests.Layout;
 

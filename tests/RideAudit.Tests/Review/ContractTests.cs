@@ -3,7 +3,6 @@ using System.Text.Json.Nodes;
 using Json.Schema;
 using NodaTime;
 using RideAudit.Document;
-using RideAudit.Tests.Support;
 
 namespace RideAudit.Tests.Review;
 

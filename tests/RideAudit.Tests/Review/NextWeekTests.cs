@@ -4,7 +4,6 @@ using RideAudit.Document;
 using RideAudit.Next;
 using RideAudit.Plan;
 using RideAudit.Rules;
-using RideAudit.Tests.Support;
 using RideAudit.Units;
 using RideAudit.Weeks;
 

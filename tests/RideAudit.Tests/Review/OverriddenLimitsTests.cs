@@ -4,7 +4,6 @@ using RideAudit.Document;
 using RideAudit.Ingest;
 using RideAudit.Plan;
 using RideAudit.Review;
-using RideAudit.Tests.Support;
 using RideAudit.Units;
 
 namespace RideAudit.Tests.Review;
@@ -30,7 +29,7 @@ public sealed class OverriddenLimitsTests
 
     private static ImmutableArray<RideEntry> Rides(string limit, double value)
     {
-        var folder = Repository.Path("testdata", "demo");
+        var folder = Repository.Demo;
         var rider = RiderFileReader.Read(File.ReadAllText(Path.Combine(folder, "rider.toml")), "rider.toml").Rider!;
         rider = rider with { Plan = rider.Plan with { LimitOverrides = rider.Plan.LimitOverrides.SetItem(limit, value) } };
         var content = FolderReader.Read(folder, rider, DateTimeZone.Utc, null, CancellationToken.None);

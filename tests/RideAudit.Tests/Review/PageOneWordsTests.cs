@@ -3,7 +3,6 @@ using RideAudit.Document;
 using RideAudit.Ingest;
 using RideAudit.Plan;
 using RideAudit.Review;
-using RideAudit.Tests.Support;
 
 namespace RideAudit.Tests.Review;
 
@@ -16,12 +15,12 @@ public sealed class PageOneWordsTests
     public void A_cut_recording_of_the_judged_week_is_named_beside_the_verdict()
     {
         using var folder = new TempFolder();
-        foreach (var file in Directory.GetFiles(Repository.Path("testdata", "demo"), "2026-06-1*.fit"))
+        foreach (var file in Directory.GetFiles(Repository.Demo, "2026-06-1*.fit"))
         {
             var bytes = File.ReadAllBytes(file);
             folder.Write(Path.GetFileName(file), file.Contains("group") ? bytes[..20_000] : bytes);
         }
-        var review = Build(folder.Path, DemoRider(), new ReviewRequest { Today = Monday, AsOf = Monday });
+        var review = Build(folder.Path, DemoReview.Rider, new ReviewRequest { Today = Monday, AsOf = Monday });
         Assert.Contains("Wednesday’s recording is incomplete", review.Summary.Subline);
         Assert.DoesNotContain("incomplete", DemoReview.Build().Summary.Subline);
     }
@@ -30,7 +29,7 @@ public sealed class PageOneWordsTests
     public void A_day_that_has_not_been_is_to_come_and_not_rest()
     {
         var asOf = new LocalDate(2026, 6, 18);
-        var review = Build(Repository.Path("testdata", "demo"), DemoRider(), new ReviewRequest { Today = asOf, AsOf = asOf, WeekOf = asOf.PlusDays(-1) });
+        var review = Build(Repository.Demo, DemoReview.Rider, new ReviewRequest { Today = asOf, AsOf = asOf, WeekOf = asOf.PlusDays(-1) });
         Assert.Equal(["rest", "high", "high", "to come", "to come", "to come", "to come"], review.Week.Days.Select(d => d.KindInWords));
     }
 
@@ -47,9 +46,9 @@ public sealed class PageOneWordsTests
     [Fact]
     public void Hours_that_nobody_planned_are_not_called_planned()
     {
-        var rider = DemoRider();
+        var rider = DemoReview.Rider;
         var review = Build(
-            Repository.Path("testdata", "demo"), rider with { Plan = rider.Plan with { WeeklyHours = null } }, new ReviewRequest { Today = Monday, AsOf = Monday });
+            Repository.Demo, rider with { Plan = rider.Plan with { WeeklyHours = null } }, new ReviewRequest { Today = Monday, AsOf = Monday });
         Assert.True(review.Rider.PlannedHoursFromHistory);
         Assert.DoesNotContain(review.Summary.ToChange, c => c.Title.Contains("planned"));
         Assert.DoesNotContain("planned", review.Summary.Headline);
@@ -59,12 +58,9 @@ public sealed class PageOneWordsTests
     public void An_estimated_threshold_is_said_beside_the_verdict()
     {
         var review = Build(
-            Repository.Path("testdata", "demo"), DemoRider() with { Thresholds = [] }, new ReviewRequest { Today = Monday, AsOf = Monday });
+            Repository.Demo, DemoReview.Rider with { Thresholds = [] }, new ReviewRequest { Today = Monday, AsOf = Monday });
         Assert.Contains("Threshold power is an estimate", review.Summary.Subline);
     }
-
-    private static Rider DemoRider() =>
-        RiderFileReader.Read(File.ReadAllText(Repository.Path("testdata", "demo", "rider.toml")), "rider.toml").Rider!;
 
     private static ReviewDocument Build(string folder, Rider rider, ReviewRequest request) =>
         ReviewBuilder.Review(FolderReader.Read(folder, rider, DateTimeZone.Utc, null, CancellationToken.None), rider, request)!;

@@ -2,7 +2,6 @@ using NodaTime;
 using RideAudit.Ingest;
 using RideAudit.Plan;
 using RideAudit.Review;
-using RideAudit.Tests.Support;
 
 namespace RideAudit.Tests.Review;
 
@@ -11,7 +10,7 @@ public sealed class PowerCurvesTests
     [Fact]
     public void The_whole_curve_is_given_when_asked_for_and_agrees_with_the_best_powers()
     {
-        var folder = FolderReader.Read(Repository.Path("testdata", "demo"), new Rider(), DateTimeZone.Utc, null, CancellationToken.None);
+        var folder = FolderReader.Read(Repository.Demo, new Rider(), DateTimeZone.Utc, null, CancellationToken.None);
         var request = new ReviewRequest { Today = new LocalDate(2026, 6, 22) };
         Assert.All(ReviewBuilder.Rides(folder, new Rider(), request).Rides, ride => Assert.Null(ride.PowerCurveW));
 

@@ -5,7 +5,6 @@ using RideAudit.Formatting;
 using RideAudit.Plan;
 using RideAudit.Review;
 using RideAudit.Rules;
-using RideAudit.Tests.Support;
 
 namespace RideAudit.Tests.Review;
 

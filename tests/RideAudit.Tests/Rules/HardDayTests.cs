@@ -2,7 +2,6 @@ using NodaTime;
 using RideAudit.Figures;
 using RideAudit.Plan;
 using RideAudit.Rules;
-using RideAudit.Tests.Support;
 using RideAudit.Units;
 
 namespace RideAudit.Tests.Rules;

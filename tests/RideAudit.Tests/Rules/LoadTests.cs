@@ -2,7 +2,6 @@ using NodaTime;
 using RideAudit.Figures;
 using RideAudit.Plan;
 using RideAudit.Rules;
-using RideAudit.Tests.Support;
 using RideAudit.Units;
 using RideAudit.Weeks;
 

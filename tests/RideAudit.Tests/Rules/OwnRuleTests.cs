@@ -6,7 +6,6 @@ using RideAudit.Plan;
 using RideAudit.Review;
 using RideAudit.Rules;
 using RideAudit.Rules.Changes;
-using RideAudit.Tests.Support;
 using RideAudit.Units;
 
 namespace RideAudit.Tests.Rules;

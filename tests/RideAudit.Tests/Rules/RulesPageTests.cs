@@ -1,7 +1,6 @@
 using System.Text.RegularExpressions;
 using RideAudit.Plan;
 using RideAudit.Rules;
-using RideAudit.Tests.Support;
 
 namespace RideAudit.Tests.Rules;
 

@@ -1,6 +1,5 @@
 using RideAudit.Rules;
 using RideAudit.Rules.Changes;
-using RideAudit.Tests.Support;
 
 namespace RideAudit.Tests.Rules;
 

@@ -6,7 +6,6 @@ using RideAudit.Ingest;
 using RideAudit.Plan;
 using RideAudit.Review;
 using RideAudit.Rules;
-using RideAudit.Tests.Support;
 
 namespace RideAudit.Tests.Worked;
 

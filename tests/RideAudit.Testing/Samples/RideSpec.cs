@@ -1,6 +1,6 @@
 using NodaTime;
 
-namespace RideAudit.Report.Tests.Samples;
+namespace RideAudit.Testing.Samples;
 
 /// <summary>What a sample ride is made from.</summary>
 public sealed record RideSpec(int Day, LocalTime Start, int Minutes, double Ratio, string? Kind, double Middle, double High)

@@ -2,7 +2,7 @@ using System.Collections.Immutable;
 using NodaTime;
 using RideAudit.Document;
 
-namespace RideAudit.Report.Tests.Samples;
+namespace RideAudit.Testing.Samples;
 
 /// <summary>The rosters the overview is tried with.</summary>
 public static class SampleRosters
@@ -24,10 +24,6 @@ public static class SampleRosters
         ["ninety"] = () => Of(90),
         ["long-labels"] = LongLabels,
     };
-
-    /// <summary>Every roster on both papers.</summary>
-    public static IEnumerable<object[]> Everything =>
-        All.Keys.SelectMany(name => new[] { Paper.A4, Paper.Letter }.Select(paper => new object[] { name, paper }));
 
     /// <summary>So many riders: a sixth with broken rules, a tenth without a review, a quarter to watch, the rest kept.</summary>
     public static RosterDocument Of(int riders)

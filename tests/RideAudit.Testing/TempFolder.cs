@@ -1,20 +1,22 @@
-namespace RideAudit.Cli.Tests.Support;
+namespace RideAudit.Testing;
 
 /// <summary>A folder of its own that goes away with the test.</summary>
-internal sealed class TempFolder : IDisposable
+public sealed class TempFolder : IDisposable
 {
     public string Path { get; } = Directory.CreateTempSubdirectory("rideaudit-test-").FullName;
 
     public string At(string relative) => System.IO.Path.Combine(Path, relative);
 
-    public string Write(string relative, string text)
+    public TempFolder Write(string relative, byte[] bytes)
     {
-        var path = At(relative);
-        Directory.CreateDirectory(System.IO.Path.GetDirectoryName(path)!);
-        File.WriteAllText(path, text);
-        return path;
+        Directory.CreateDirectory(System.IO.Path.GetDirectoryName(At(relative))!);
+        File.WriteAllBytes(At(relative), bytes);
+        return this;
     }
 
+    public TempFolder Write(string relative, string text) => Write(relative, System.Text.Encoding.UTF8.GetBytes(text));
+
+    /// <summary>Everything in it, relative to it, folders among them.</summary>
     public string[] Names() => [.. Directory.EnumerateFileSystemEntries(Path, "*", SearchOption.AllDirectories)
         .Select(p => System.IO.Path.GetRelativePath(Path, p)).Order(StringComparer.Ordinal)];
 

@@ -5,7 +5,7 @@ using RideAudit.Figures;
 using RideAudit.Rides;
 using RideAudit.Units;
 
-namespace RideAudit.Report.Tests.Samples;
+namespace RideAudit.Testing.Samples;
 
 /// <summary>Makes ride entries whose figures agree with one another: stress is hours × ratio² × 100, work is mean power × time.</summary>
 public static class RideMaker

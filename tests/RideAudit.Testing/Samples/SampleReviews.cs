@@ -3,7 +3,7 @@ using RideAudit.Document;
 using RideAudit.Rules;
 using RideAudit.Rules.Changes;
 
-namespace RideAudit.Report.Tests.Samples;
+namespace RideAudit.Testing.Samples;
 
 /// <summary>The reviews the pages are tried with: each tier, and the shapes that strain a layout.</summary>
 public static class SampleReviews
@@ -30,9 +30,6 @@ public static class SampleReviews
 
     /// <summary>Names, for theories.</summary>
     public static IEnumerable<object[]> Names => All.Keys.Select(name => new object[] { name });
-
-    /// <summary>Paper of a sample.</summary>
-    public static Paper PaperOf(string name) => name is "letter" or "twenty-one-rides" or "crowded" ? Paper.Letter : Paper.A4;
 
     public static ReviewDocument Middle() => ReviewMaker.Make(MiddleSpec);
 

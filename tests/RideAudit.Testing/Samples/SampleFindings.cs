@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using RideAudit.Rules;
 
-namespace RideAudit.Report.Tests.Samples;
+namespace RideAudit.Testing.Samples;
 
 /// <summary>A finding for each rule of the method: kept unless a sample says otherwise.</summary>
 public static class SampleFindings

@@ -1,7 +1,7 @@
 using RideAudit.Document;
 using RideAudit.Figures;
 
-namespace RideAudit.Report.Tests.Samples;
+namespace RideAudit.Testing.Samples;
 
 /// <summary>Threshold power beside second opinions, for samples.</summary>
 public static class SampleThresholds

@@ -7,7 +7,7 @@ using RideAudit.Rules;
 using RideAudit.Units;
 using RideAudit.Weeks;
 
-namespace RideAudit.Report.Tests.Samples;
+namespace RideAudit.Testing.Samples;
 
 /// <summary>Makes review documents whose sums follow from their rides.</summary>
 public static class ReviewMaker

@@ -2,7 +2,7 @@ using System.Collections.Immutable;
 using RideAudit.Document;
 using RideAudit.Plan;
 
-namespace RideAudit.Report.Tests.Samples;
+namespace RideAudit.Testing.Samples;
 
 /// <summary>Makes the weeks before a sample week; loads follow the stress with the method's weights.</summary>
 public static class HistoryMaker

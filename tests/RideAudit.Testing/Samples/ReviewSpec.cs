@@ -4,7 +4,7 @@ using RideAudit.Document;
 using RideAudit.Rules;
 using RideAudit.Rules.Changes;
 
-namespace RideAudit.Report.Tests.Samples;
+namespace RideAudit.Testing.Samples;
 
 /// <summary>What a sample review is made from.</summary>
 public sealed record ReviewSpec
