@@ -7,7 +7,8 @@ namespace RideAudit.Plan;
 /// <summary>Reads the rider file's <c>[plan]</c> and <c>[plan.limits]</c>.</summary>
 internal static class PlanSection
 {
-    private static readonly (string, IsoDayOfWeek)[] Weekdays =
+    /// <summary>The weekdays as a rider file writes them.</summary>
+    public static IReadOnlyList<(string Word, IsoDayOfWeek Day)> Weekdays { get; } =
     [
         ("monday", IsoDayOfWeek.Monday), ("tuesday", IsoDayOfWeek.Tuesday), ("wednesday", IsoDayOfWeek.Wednesday),
         ("thursday", IsoDayOfWeek.Thursday), ("friday", IsoDayOfWeek.Friday), ("saturday", IsoDayOfWeek.Saturday),
@@ -40,7 +41,7 @@ internal static class PlanSection
 
     private static (double Lower, double Upper) ReadCuts(TomlSection section)
     {
-        const string Allowed = "band_cuts_percent: two numbers from 30 to 150, the lower first, such as [76, 91]";
+        const string Allowed = "band_cuts_percent: two numbers from 30 to 150, the lower first, such as [76, 106]";
         var defaults = new TrainingPlan();
         var items = section.Items("band_cuts_percent", Allowed);
         if (items.Count == 0)

@@ -60,7 +60,7 @@ public static class RiderFileTemplate
         Key(text, "weekly_hours", answers.WeeklyHours, "6.5", "planned hours; without them, the mean of the weeks before");
         Line(text, "# low_share = 0.75", "intended share of easy time; without it, the usual one at these hours");
         Line(text, "# split_by = \"time\"", "judge the intensity split by time or by session");
-        Line(text, "# band_cuts_percent = [76, 91]", "low, middle and high band, % of threshold power");
+        Line(text, "# band_cuts_percent = [76, 106]", "low, middle and high band, % of threshold power");
         Line(text, "# starts = 2026-03-02", "with weeks: shows which week of the plan it is");
         Line(text, "# weeks = 16");
         Key(text, "days", days, "[\"tuesday\", \"thursday\", \"saturday\", \"sunday\"]", "days that can be ridden on; without them, any");

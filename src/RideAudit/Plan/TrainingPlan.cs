@@ -22,7 +22,7 @@ public sealed record TrainingPlan
     public double LowerBandCutPercent { get; init; } = 76;
 
     /// <summary>Upper band cut, % of threshold power.</summary>
-    public double UpperBandCutPercent { get; init; } = 91;
+    public double UpperBandCutPercent { get; init; } = 106;
 
     /// <summary>First day of a plan with a length, for "week 10 of 16"; null without one.</summary>
     public LocalDate? Starts { get; init; }
