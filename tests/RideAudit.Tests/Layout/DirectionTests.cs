@@ -15,6 +15,7 @@ public sealed partial class DirectionTests
         ["Ingest"] = ["Units", "Rides", "Plan", "Fit"],
         ["Figures"] = ["Units", "Rides", "Plan"],
         ["Weeks"] = ["Units", "Figures", "Plan"],
+        ["Sessions"] = ["Units", "Plan", "Rides", "Figures", "Formatting", "Fit"],
         ["Rules"] = ["Units", "Figures", "Weeks", "Plan"],
         ["Formatting"] = ["Units", "Rides", "Figures", "Weeks", "Plan", "Rules"],
         ["Document"] = ["Units", "Rules", "Formatting"],
@@ -83,7 +84,7 @@ public sealed partial class DirectionTests
 
     private static string WithoutComments(string source) => Comment().Replace(source, "");
 
-    [GeneratedRegex(@"\bRideAudit\.(?<folder>Units|Plan|Rides|Ingest|Figures|Weeks|Rules|Review|Fit|Document|Next|Formatting)\b")]
+    [GeneratedRegex(@"\bRideAudit\.(?<folder>Units|Plan|Rides|Ingest|Figures|Weeks|Rules|Review|Sessions|Fit|Document|Next|Formatting)\b")]
     private static partial Regex Uses();
 
     [GeneratedRegex("//.*")]
