@@ -40,85 +40,89 @@ public static class FigureBuilder
             DurationSeconds = ride.TimerSeconds,
             ElapsedSeconds = ride.ElapsedSeconds,
             Sport = ride.Sport,
-            Kind = ride.TimerSeconds < limits.KindLeastMinutes * 60 ? RideKind.None : RideKind.Unrated,
+            Kind = KindOfRide.OfNothing(ride.TimerSeconds, limits),
             Threshold = threshold,
             ThresholdHeartRateBpm = thresholdBpm,
-            DistanceM = LastValue(ride.Grid.DistanceM),
+            DistanceM = Channel.Last(ride.Grid.DistanceM),
             Rating = ride.Rating,
             RatedLoad = ride.Rating is { } rating ? RatedLoad.Of(rating, ride.TimerSeconds / 60) : null,
             Remarks = ride.Remarks,
+            Note = ride.Note,
         };
         figures = WithHeartRate(figures, ride, rider, limits);
         figures = WithPower(figures, ride, rider, limits);
-        return WithStress(WithLog(figures, ride.Logged));
+        return WithStress(LastWord.On(WithLog(figures, ride.Logged), ride, limits));
     }
 
     private static RideFigures WithHeartRate(RideFigures figures, Ride ride, Rider rider, Limits limits)
     {
         if (ride.Grid.HeartRateBpm is not { } heart || SampleGrid.CountValues(heart) is not (> 0 and var count))
             return figures;
-        var mean = Mean(heart, count);
         figures = figures with
         {
-            MeanHeartRateBpm = mean,
+            MeanHeartRateBpm = Channel.Mean(heart),
             HeartRateCoverage = Math.Min(1, count / ride.TimerSeconds),
         };
         if (figures.ThresholdHeartRateBpm is not { } threshold || figures.HeartRateCoverage < UsableCoverage)
             return figures;
-        var bands = IntensityBands.OfHeartRate(heart, threshold, limits.HeartRateLowerCutPercent, limits.HeartRateUpperCutPercent);
-        return figures with
+        var cuts = new BandCuts(limits.HeartRateLowerCutPercent, limits.HeartRateUpperCutPercent);
+        var measured = figures with
         {
             HeartRateLoad = HeartRateLoad.Of(heart, ride.TimerSeconds, rider, threshold),
-            Bands = bands,
-            Kind = KindOfRide.FromHeartRate(ride.TimerSeconds, bands, mean, threshold, limits),
+            Bands = IntensityBands.OfHeartRate(heart, threshold, cuts),
+            Cuts = cuts,
             MeasuredBy = MeasureSource.HeartRate,
         };
+        var around = IntensityBands.SecondsAtLeast(heart, threshold, limits.HeartRateThresholdPercent);
+        return Told(measured, KindOfRide.FromHeartRate(measured, around, limits), KindSource.HeartRate);
     }
 
     private static RideFigures WithPower(RideFigures figures, Ride ride, Rider rider, Limits limits)
     {
-        if (SpikeFilter.Clean(ride.Grid, figures.Threshold?.Power) is not var (power, spikes)
-            || SampleGrid.CountValues(power) is not (> 0 and var count))
+        if (CleanPower.Of(ride.Grid, figures.Threshold?.Power) is not { } power)
             return figures;
-        var coverage = Math.Min(1, count / ride.TimerSeconds);
-        figures = figures with { PowerCoverage = coverage, Remarks = [.. figures.Remarks, .. PowerRemarks(coverage, spikes)] };
+        var coverage = Math.Min(1, power.Count / ride.TimerSeconds);
+        figures = figures with { PowerCoverage = coverage, Remarks = [.. figures.Remarks, .. PowerRemarks(coverage, power.Spikes)] };
         if (coverage < UsableCoverage)
             return figures;
-        var trailing = TrailingPower.Of(power, ride.Grid.Segments);
-        var mean = Mean(power, count);
+        var mean = Channel.Mean(power.Samples);
         figures = figures with
         {
+            Power = power,
             Partial = coverage < PartialCoverage,
             MeanPowerW = mean,
-            WorkKj = mean * count / 1000,
-            NormalisedPower = NormalisedPower.Of(trailing),
-            Bests = BestPowers.Of(power, BestPowers.Durations),
+            WorkKj = mean * power.Count / 1000,
+            NormalisedPower = NormalisedPower.Of(power.Trailing),
+            Bests = BestPowers.Of(power.Samples, BestPowers.Durations),
         };
-        return figures.Threshold is null ? figures : WithShares(figures, trailing, power, ride, rider, limits);
+        return figures.Threshold is null ? figures : WithShares(figures, power, ride, rider, limits);
     }
 
-    private static RideFigures WithShares(
-        RideFigures figures, TrailingPower trailing, float[] power, Ride ride, Rider rider, Limits limits)
+    private static RideFigures WithShares(RideFigures figures, CleanPower power, Ride ride, Rider rider, Limits limits)
     {
         var threshold = figures.Threshold!.Power;
-        var bands = IntensityBands.OfPower(trailing, threshold, rider.Plan.LowerBandCutPercent, rider.Plan.UpperBandCutPercent);
-        var atThreshold = SustainedPower.Of(trailing, threshold, limits.ThresholdSharePercent);
-        var atHigh = SustainedPower.Of(trailing, threshold, limits.HighSharePercent);
-        var above = SustainedPower.Of(trailing, threshold, limits.AboveThresholdSharePercent);
-        var ratio = figures.NormalisedPower?.ShareOf(threshold);
-        return figures with
+        var cuts = new BandCuts(rider.Plan.LowerBandCutPercent, rider.Plan.UpperBandCutPercent);
+        var bands = IntensityBands.OfPower(power.Trailing, power.Over(IntensityBands.MiddleWindowSeconds), threshold, cuts);
+        var (bouts, boutSeconds) = Bouts.Of(power.Over(Bouts.WindowSeconds), threshold, limits.BoutSharePercent, limits.BoutLeastSeconds);
+        var measured = figures with
         {
             MeasuredBy = MeasureSource.Power,
-            IntensityRatio = ratio,
+            IntensityRatio = figures.NormalisedPower?.ShareOf(threshold),
             Bands = bands,
-            Zones = PowerZones.Of(power, threshold),
-            AtThresholdShare = atThreshold,
-            AtHighShare = atHigh,
-            AboveThreshold = above,
-            Kind = KindOfRide.FromPower(ride.TimerSeconds, bands, atThreshold, atHigh, above, ratio, limits),
-            HeartRateDriftPercent = ride.Grid.HeartRateBpm is { } heart ? HeartRateDrift.Of(power, heart, ride.TimerSeconds, bands) : null,
+            Cuts = cuts,
+            Zones = PowerZones.Of(power.Samples, threshold),
+            AtThresholdShare = SustainedPower.Of(power.Trailing, threshold, limits.ThresholdSharePercent),
+            AtHighShare = SustainedPower.Of(power.Trailing, threshold, limits.HighSharePercent),
+            NearThreshold = SustainedPower.Of(power.Trailing, threshold, limits.NearThresholdSharePercent),
+            BoutCount = bouts,
+            BoutSeconds = boutSeconds,
+            HeartRateDriftPercent = ride.Grid.HeartRateBpm is { } heart ? HeartRateDrift.Of(power.Samples, heart, ride.TimerSeconds, bands) : null,
         };
+        return Told(measured, KindOfRide.FromPower(measured, limits), KindSource.Power);
     }
+
+    private static RideFigures Told(RideFigures figures, RideKind kind, KindSource from) =>
+        figures with { Kind = kind, KindFrom = kind == RideKind.None ? KindSource.None : from };
 
     /// <summary>A logged ride without recording: averages only, so it has stress where normalised power is given, and no bands.</summary>
     private static RideFigures WithLog(RideFigures figures, LoggedFigures? logged) => logged is null
@@ -152,22 +156,5 @@ public static class FigureBuilder
             yield return "Power covers less than half of the ride and is not used.";
         else if (coverage < PartialCoverage)
             yield return $"Power covers {Math.Floor(coverage * 100)} % of the ride: its power figures are partial.";
-    }
-
-    private static double Mean(float[] values, int count)
-    {
-        double sum = 0;
-        foreach (var value in values)
-            if (!float.IsNaN(value))
-                sum += value;
-        return sum / count;
-    }
-
-    private static double? LastValue(float[]? values)
-    {
-        for (var i = (values?.Length ?? 0) - 1; i >= 0; i--)
-            if (!float.IsNaN(values![i]))
-                return values[i];
-        return null;
     }
 }

@@ -11,8 +11,8 @@ namespace RideAudit.Figures;
 public static class HeartRateDrift
 {
     private const int LeftOutSeconds = 600;
-    private const double LeastSeconds = 3600;
-    private const double LeastLowShare = 0.80;
+    private const double LeastMinutes = 60;
+    private const double LeastLowPercent = 80;
     private const double LeastCoverage = 0.90;
 
     /// <summary>Drift, %; null where the ride is under an hour, less than 80 % low, or less than 90 % covered by either channel.</summary>
@@ -22,7 +22,7 @@ public static class HeartRateDrift
     /// <param name="bands">The ride's bands.</param>
     public static double? Of(float[] powerW, float[] heartRateBpm, double timerSeconds, BandSeconds bands)
     {
-        if (timerSeconds < LeastSeconds || bands.LowShare is not >= LeastLowShare
+        if (AsShown.Minutes(timerSeconds) < LeastMinutes || AsShown.Percent(bands.LowShare ?? 0) < LeastLowPercent
             || SampleGrid.CountValues(powerW) < LeastCoverage * timerSeconds
             || SampleGrid.CountValues(heartRateBpm) < LeastCoverage * timerSeconds)
             return null;

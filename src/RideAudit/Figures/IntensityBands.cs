@@ -3,24 +3,30 @@ using RideAudit.Units;
 namespace RideAudit.Figures;
 
 /// <summary>Time in the low, middle and high band.</summary>
-/// <remarks>Power: on the trailing 30 s mean, because the body follows the mean; default cuts 76 and 91 % of threshold power (common practice). Heart rate: 90 and 95 % of threshold heart rate (common practice).</remarks>
+/// <remarks>
+/// Power: high on the trailing 30 s mean, middle on the trailing 120 s mean, because a hard minute is felt at once and a steady state takes minutes;
+/// default cuts 76 and 106 % of threshold power. Heart rate: 90 and 100 % of threshold heart rate, second by second. Common practice, no source.
+/// </remarks>
 public static class IntensityBands
 {
+    /// <summary>The window of the mean that tells middle from low, s.</summary>
+    public const int MiddleWindowSeconds = 120;
+
     /// <summary>Bands from power.</summary>
-    /// <param name="trailing">Trailing 30 s power.</param>
+    /// <param name="forHigh">Trailing 30 s power.</param>
+    /// <param name="forMiddle">Trailing 120 s power of the same ride.</param>
     /// <param name="threshold">Threshold power, W, above 0.</param>
-    /// <param name="lowerPercent">Lower cut, %.</param>
-    /// <param name="upperPercent">Upper cut, %.</param>
-    public static BandSeconds OfPower(TrailingPower trailing, Watts threshold, double lowerPercent, double upperPercent)
+    /// <param name="cuts">The cuts, % of it.</param>
+    public static BandSeconds OfPower(TrailingPower forHigh, TrailingPower forMiddle, Watts threshold, BandCuts cuts)
     {
         int low = 0, middle = 0, high = 0;
-        for (var i = 0; i < trailing.Length; i++)
+        for (var i = 0; i < forHigh.Length; i++)
         {
-            if (trailing.CountAt(i) == 0)
+            if (forHigh.CountAt(i) == 0)
                 continue;
-            if (trailing.IsAtLeast(i, upperPercent, threshold.Value))
+            if (forHigh.IsAtLeast(i, cuts.UpperPercent, threshold.Value))
                 high++;
-            else if (trailing.IsAtLeast(i, lowerPercent, threshold.Value))
+            else if (forMiddle.IsAtLeast(i, cuts.LowerPercent, threshold.Value))
                 middle++;
             else
                 low++;
@@ -31,22 +37,24 @@ public static class IntensityBands
     /// <summary>Bands from heart rate, second by second.</summary>
     /// <param name="heartRateBpm">Heart rate on the grid, bpm, NaN where missing.</param>
     /// <param name="thresholdBpm">Threshold heart rate, bpm, above 0.</param>
-    /// <param name="lowerPercent">Lower cut, %.</param>
-    /// <param name="upperPercent">Upper cut, %.</param>
-    public static BandSeconds OfHeartRate(float[] heartRateBpm, double thresholdBpm, double lowerPercent, double upperPercent)
+    /// <param name="cuts">The cuts, % of it.</param>
+    public static BandSeconds OfHeartRate(float[] heartRateBpm, double thresholdBpm, BandCuts cuts)
     {
-        int low = 0, middle = 0, high = 0;
+        var high = SecondsAtLeast(heartRateBpm, thresholdBpm, cuts.UpperPercent);
+        var aboveLow = SecondsAtLeast(heartRateBpm, thresholdBpm, cuts.LowerPercent);
+        return new BandSeconds(SecondsAtLeast(heartRateBpm, thresholdBpm, 0) - aboveLow, aboveLow - high, high);
+    }
+
+    /// <summary>Seconds at or above a share of threshold heart rate.</summary>
+    /// <param name="heartRateBpm">Heart rate on the grid, bpm, NaN where missing.</param>
+    /// <param name="thresholdBpm">Threshold heart rate, bpm, above 0.</param>
+    /// <param name="percent">The share, %.</param>
+    public static int SecondsAtLeast(float[] heartRateBpm, double thresholdBpm, double percent)
+    {
+        var seconds = 0;
         foreach (var bpm in heartRateBpm)
-        {
-            if (float.IsNaN(bpm))
-                continue;
-            if (100.0 * bpm >= upperPercent * thresholdBpm)
-                high++;
-            else if (100.0 * bpm >= lowerPercent * thresholdBpm)
-                middle++;
-            else
-                low++;
-        }
-        return new BandSeconds(low, middle, high);
+            if (100.0 * bpm >= percent * thresholdBpm)
+                seconds++;
+        return seconds;
     }
 }

@@ -4,64 +4,105 @@ using RideAudit.Units;
 namespace RideAudit.Figures;
 
 /// <summary>Decides what kind of ride a ride was; the first match wins.</summary>
-/// <remarks>Common practice, no source. Shares are of powered time.</remarks>
+/// <remarks>Common practice, no source. Shares are of time that has a band; times count in whole minutes, shares in whole per cent and power in whole watts, as they are shown.</remarks>
 public static class KindOfRide
 {
-    /// <summary>Wider than any rounding of binary fractions, finer than any figure shown: a ride exactly on a limit is inside it.</summary>
-    private const double Rounding = 1e-9;
+    /// <summary>Kind of a ride that nothing tells of.</summary>
+    /// <param name="timerSeconds">Timer time, s.</param>
+    /// <param name="limits">The limits in force.</param>
+    public static RideKind OfNothing(double timerSeconds, Limits limits) => IsTooShort(timerSeconds, limits) ? RideKind.None : RideKind.Unrated;
 
     /// <summary>Kind from power.</summary>
-    /// <param name="timerSeconds">Timer time, s.</param>
-    /// <param name="bands">Bands from power.</param>
-    /// <param name="atThresholdShare">Time at or above the threshold share.</param>
-    /// <param name="atHighShare">Time at or above the high share.</param>
-    /// <param name="aboveThreshold">Time at or above the share beyond threshold.</param>
-    /// <param name="intensityRatio">Normalised over threshold power; null without a full window.</param>
+    /// <param name="ride">The ride's figures from power; its kind is not read.</param>
     /// <param name="limits">The limits in force.</param>
-    public static RideKind FromPower(
-        double timerSeconds, BandSeconds bands, SustainedTime atThresholdShare, SustainedTime atHighShare, SustainedTime aboveThreshold,
-        double? intensityRatio, Limits limits)
+    public static RideKind FromPower(RideFigures ride, Limits limits)
     {
-        if (timerSeconds < limits.KindLeastMinutes * 60)
+        if (IsTooShort(ride.DurationSeconds, limits))
             return RideKind.None;
-        var powered = bands.Total;
-        if (Amounts(atHighShare.SustainedSeconds, limits.HighMinutes, limits.HighLeastShare, powered)
-            || Amounts(aboveThreshold.AllSeconds, limits.AboveThresholdMinutes, limits.HighLeastShare, powered))
+        if (IsHigh(ride, limits))
             return RideKind.High;
-        if (Amounts(atThresholdShare.SustainedSeconds, limits.ThresholdMinutes, limits.ThresholdLeastShare, powered)
-            || (timerSeconds >= limits.MixedLeastMinutes * 60 && bands.AboveLow >= limits.MixedShare * powered - Rounding))
+        if (IsThreshold(ride, limits))
             return RideKind.Threshold;
-        if (IsLong(timerSeconds, bands, limits))
+        if (IsLong(ride.DurationSeconds, ride.Bands, limits))
             return RideKind.Long;
-        return timerSeconds <= limits.RecoveryMinutes * 60 && intensityRatio * 100 <= limits.RecoveryPowerPercent + Rounding
-            ? RideKind.Recovery
-            : RideKind.Endurance;
+        return IsAtMost(ride.DurationSeconds, limits.RecoveryMinutes) && IsRecoveryPower(ride, limits) ? RideKind.Recovery : RideKind.Endurance;
     }
 
     /// <summary>Kind from heart rate alone.</summary>
-    /// <param name="timerSeconds">Timer time, s.</param>
-    /// <param name="bands">Bands from heart rate.</param>
-    /// <param name="meanBpm">Mean heart rate, bpm.</param>
-    /// <param name="thresholdBpm">Threshold heart rate, bpm.</param>
+    /// <param name="ride">The ride's figures from heart rate; its kind is not read.</param>
+    /// <param name="thresholdSeconds">Seconds at or above the heart rate that counts as around threshold.</param>
     /// <param name="limits">The limits in force.</param>
-    public static RideKind FromHeartRate(double timerSeconds, BandSeconds bands, double meanBpm, double thresholdBpm, Limits limits)
+    public static RideKind FromHeartRate(RideFigures ride, double thresholdSeconds, Limits limits)
     {
-        if (timerSeconds < limits.KindLeastMinutes * 60)
+        if (IsTooShort(ride.DurationSeconds, limits))
             return RideKind.None;
-        if (bands.High >= limits.HighMinutes * 60)
+        if (IsAtLeast(ride.Bands.High, limits.HeartRateHighMinutes))
             return RideKind.High;
-        if (bands.AboveLow >= limits.ThresholdMinutes * 60)
+        if (IsAtLeast(thresholdSeconds, limits.HeartRateThresholdMinutes))
             return RideKind.Threshold;
-        if (IsLong(timerSeconds, bands, limits))
+        if (IsLong(ride.DurationSeconds, ride.Bands, limits))
             return RideKind.Long;
-        return timerSeconds <= limits.RecoveryMinutes * 60 && 100 * meanBpm <= limits.RecoveryHeartRatePercent * thresholdBpm + Rounding
+        var mean = ride.MeanHeartRateBpm / ride.ThresholdHeartRateBpm;
+        return IsAtMost(ride.DurationSeconds, limits.RecoveryMinutes) && AsShown.Percent(mean ?? 1) <= limits.RecoveryHeartRatePercent + Close.Hair
             ? RideKind.Recovery
             : RideKind.Endurance;
     }
 
-    private static bool Amounts(double seconds, double minutes, double share, double powered) =>
-        seconds >= minutes * 60 - Rounding && seconds >= share * powered - Rounding;
+    /// <summary>Kind from a session rating alone.</summary>
+    /// <param name="rating">The rating, 0 to 10.</param>
+    /// <param name="timerSeconds">Timer time, s.</param>
+    /// <param name="limits">The limits in force.</param>
+    public static RideKind FromRating(double rating, double timerSeconds, Limits limits)
+    {
+        if (IsTooShort(timerSeconds, limits))
+            return RideKind.None;
+        if (rating >= limits.RatingHigh)
+            return RideKind.High;
+        if (rating >= limits.RatingThreshold)
+            return RideKind.Threshold;
+        if (rating <= limits.RatingRecovery && IsAtMost(timerSeconds, limits.RecoveryMinutes))
+            return RideKind.Recovery;
+        return MeetsLength(timerSeconds, limits) ? RideKind.Long : RideKind.Endurance;
+    }
+
+    /// <summary>True for a ride of the long-ride length with enough of it low, whatever its kind: three hours with tempo in them are long enough.</summary>
+    /// <param name="timerSeconds">Timer time, s.</param>
+    /// <param name="bands">The ride's bands.</param>
+    /// <param name="limits">The limits in force.</param>
+    public static bool IsLongEnough(double timerSeconds, BandSeconds bands, Limits limits) =>
+        MeetsLength(timerSeconds, limits) && IsShare(bands.LowShare, limits.LongEnoughLowShare);
+
+    /// <summary>True for a ride as long as the plan's long ride, give or take what the limits allow.</summary>
+    /// <param name="timerSeconds">Timer time, s.</param>
+    /// <param name="limits">The limits in force.</param>
+    public static bool MeetsLength(double timerSeconds, Limits limits) =>
+        IsAtLeast(timerSeconds, limits.LongRideLengthShare * limits.LongRideHours * 60);
+
+    private static bool IsHigh(RideFigures ride, Limits limits) =>
+        IsAtLeast(ride.AtHighShare?.SustainedSeconds ?? 0, limits.HighMinutes)
+        || (IsShare(ride.IntensityRatio, limits.HighBoutsRatio)
+            && ride.BoutCount >= limits.HighBouts
+            && ride.BoutSeconds >= limits.HighBoutsMinutes * 60 - Close.Hair);
+
+    private static bool IsThreshold(RideFigures ride, Limits limits)
+    {
+        var sustained = ride.AtThresholdShare?.SustainedSeconds ?? 0;
+        return (IsAtLeast(sustained, limits.ThresholdMinutes) && IsShare(sustained / ride.Bands.Total, limits.ThresholdLeastShare))
+            || (IsAtLeast(ride.DurationSeconds, limits.ThresholdRatioMinutes) && IsShare(ride.IntensityRatio, limits.ThresholdRatio));
+    }
 
     private static bool IsLong(double timerSeconds, BandSeconds bands, Limits limits) =>
-        timerSeconds >= limits.LongRideHours * 3600 - Rounding && bands.LowShare >= limits.LongRideLowShare - Rounding;
+        MeetsLength(timerSeconds, limits) && IsShare(bands.LowShare, limits.LongRideLowShare);
+
+    private static bool IsRecoveryPower(RideFigures ride, Limits limits) =>
+        ride is { NormalisedPower: { } normalised, Threshold: { } threshold }
+        && AsShown.Watts(normalised) <= AsShown.Watts(new Watts(threshold.Power.Value * limits.RecoveryPowerPercent / 100));
+
+    private static bool IsTooShort(double timerSeconds, Limits limits) => !IsAtLeast(timerSeconds, limits.KindLeastMinutes);
+
+    private static bool IsAtLeast(double seconds, double minutes) => !Close.Below(AsShown.Minutes(seconds), minutes);
+
+    private static bool IsAtMost(double seconds, double minutes) => !Close.Above(AsShown.Minutes(seconds), minutes);
+
+    private static bool IsShare(double? share, double least) => share is { } value && !Close.Below(AsShown.Percent(value), 100 * least);
 }

@@ -1,9 +1,9 @@
 namespace RideAudit.Figures;
 
-/// <summary>Which channel a ride's kind and bands came from.</summary>
+/// <summary>Which channel a ride's bands came from.</summary>
 public enum MeasureSource
 {
-    /// <summary>None: the ride is unrated.</summary>
+    /// <summary>None: the ride has no bands.</summary>
     None,
 
     /// <summary>Power.</summary>

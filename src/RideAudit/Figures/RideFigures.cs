@@ -29,7 +29,13 @@ public sealed record RideFigures
     /// <summary>What kind of ride it was.</summary>
     public required RideKind Kind { get; init; }
 
-    /// <summary>Which channel <see cref="Kind"/> and <see cref="Bands"/> came from.</summary>
+    /// <summary>What <see cref="Kind"/> was told by.</summary>
+    public KindSource KindFrom { get; init; }
+
+    /// <summary>As long as the plan's long ride, give or take what the limits allow, and enough of it low, whatever its kind.</summary>
+    public bool LongEnough { get; init; }
+
+    /// <summary>Which channel <see cref="Bands"/> came from.</summary>
     public MeasureSource MeasuredBy { get; init; }
 
     /// <summary>Mean of the seconds with power, W; null without power.</summary>
@@ -56,8 +62,11 @@ public sealed record RideFigures
     /// <summary>Threshold heart rate in force, bpm; null when unknown.</summary>
     public double? ThresholdHeartRateBpm { get; init; }
 
-    /// <summary>Seconds in the intensity bands; all 0 when the ride is unrated.</summary>
+    /// <summary>Seconds in the intensity bands; all 0 when no channel could say.</summary>
     public BandSeconds Bands { get; init; }
+
+    /// <summary>The cuts of <see cref="Bands"/>, % of threshold power or of threshold heart rate as <see cref="MeasuredBy"/> says; null without bands.</summary>
+    public BandCuts? Cuts { get; init; }
 
     /// <summary>Seconds in the power zones; all 0 without power and threshold.</summary>
     public ZoneSeconds Zones { get; init; }
@@ -65,11 +74,17 @@ public sealed record RideFigures
     /// <summary>Time at or above the threshold share, 84 % of threshold power by default; null without power and threshold.</summary>
     public SustainedTime? AtThresholdShare { get; init; }
 
-    /// <summary>Time at or above the high share, 91 % of threshold power by default; null without power and threshold.</summary>
+    /// <summary>Time at or above the high share, 105 % of threshold power by default; null without power and threshold.</summary>
     public SustainedTime? AtHighShare { get; init; }
 
-    /// <summary>Time at or above the share beyond threshold, 106 % of threshold power by default; null without power and threshold.</summary>
-    public SustainedTime? AboveThreshold { get; init; }
+    /// <summary>Time at or above the share of long work close to threshold, 91 % of threshold power by default; null without power and threshold.</summary>
+    public SustainedTime? NearThreshold { get; init; }
+
+    /// <summary>Bouts: short efforts at or above 120 % of threshold power by default.</summary>
+    public int BoutCount { get; init; }
+
+    /// <summary>Seconds in bouts.</summary>
+    public double BoutSeconds { get; init; }
 
     /// <summary>Best mean powers at 5 s, 1, 3, 5, 12, 20, 60 min, as far as the ride holds them.</summary>
     public ImmutableArray<BestPower> Bests { get; init; } = [];
@@ -103,6 +118,12 @@ public sealed record RideFigures
 
     /// <summary>Plain sentences about this ride's data (spikes left out, recovered file, partial power).</summary>
     public ImmutableArray<string> Remarks { get; init; } = [];
+
+    /// <summary>What the ride log notes about the ride, as written; null without a note.</summary>
+    public string? Note { get; init; }
+
+    /// <summary>The power that the figures were computed from; null where power is missing or not used.</summary>
+    internal CleanPower? Power { get; init; }
 
     /// <summary>Local date of the start: the day the ride belongs to.</summary>
     public LocalDate Date => StartsAt.Date;

@@ -18,38 +18,7 @@ public static class SustainedPower
     /// <param name="sharePercent">The share, %.</param>
     public static SustainedTime Of(TrailingPower trailing, Watts threshold, double sharePercent)
     {
-        var runs = new List<(int Start, int End)>();
-        var all = 0;
-        foreach (var segment in trailing.Segments)
-        {
-            (int Start, int End)? open = null;
-            for (var i = segment.Start; i < segment.End; i++)
-            {
-                if (trailing.CountAt(i) == 0)
-                {
-                    Close(ref open, runs);
-                    continue;
-                }
-                if (!trailing.IsAtLeast(i, sharePercent, threshold.Value))
-                    continue;
-                all++;
-                if (open is { } run && i - run.End <= LongestDipSeconds)
-                {
-                    open = (run.Start, i + 1);
-                    continue;
-                }
-                Close(ref open, runs);
-                open = (i, i + 1);
-            }
-            Close(ref open, runs);
-        }
-        return new SustainedTime(sharePercent, runs.Sum(r => r.End - r.Start), all, runs);
-    }
-
-    private static void Close(ref (int Start, int End)? open, List<(int Start, int End)> runs)
-    {
-        if (open is { } run && run.End - run.Start >= ShortestRunSeconds)
-            runs.Add(run);
-        open = null;
+        var runs = TrailingStretches.Find(trailing, threshold, sharePercent, LongestDipSeconds, ShortestRunSeconds);
+        return new SustainedTime(sharePercent, runs.Sum(r => r.End - r.Start), runs);
     }
 }

@@ -3,11 +3,11 @@ using RideAudit.Rides;
 
 namespace RideAudit.Figures;
 
-/// <summary>The trailing 30 s mean of power, kept as sums so that limits compare without a rounding division.</summary>
-/// <remarks>Windows restart after every pause and every stretch of missing power; in the first 29 s after a restart the mean so far stands.</remarks>
+/// <summary>The trailing mean of power, over 30 s unless said, kept as sums so that limits compare without a rounding division.</summary>
+/// <remarks>Windows restart after every pause and every stretch of missing power; until a window is full the mean so far stands.</remarks>
 public sealed class TrailingPower
 {
-    /// <summary>The window, s.</summary>
+    /// <summary>The window where none is said, s.</summary>
     public const int WindowSeconds = 30;
 
     /// <summary>Wider than what a sample loses as a 32-bit float, finer than the distance of whole watts to any limit they are not on.</summary>
@@ -29,7 +29,7 @@ public sealed class TrailingPower
     /// <summary>The grid's stretches between pauses.</summary>
     public ImmutableArray<GridSegment> Segments { get; }
 
-    /// <summary>Samples in the window that ends at a second: 0 where power is missing, 30 for a full window.</summary>
+    /// <summary>Samples in the window that ends at a second: 0 where power is missing, all of them for a full window.</summary>
     public int CountAt(int second) => _counts[second];
 
     /// <summary>Sum of the window that ends at a second, W·s.</summary>
@@ -48,7 +48,8 @@ public sealed class TrailingPower
     /// <summary>Computes the trailing sums.</summary>
     /// <param name="powerW">Power on the grid, W, NaN where missing.</param>
     /// <param name="segments">Stretches between pauses.</param>
-    public static TrailingPower Of(float[] powerW, ImmutableArray<GridSegment> segments)
+    /// <param name="windowSeconds">The window, s, 1 to 255.</param>
+    public static TrailingPower Of(float[] powerW, ImmutableArray<GridSegment> segments, int windowSeconds = WindowSeconds)
     {
         var sums = new double[powerW.Length];
         var counts = new byte[powerW.Length];
@@ -64,8 +65,8 @@ public sealed class TrailingPower
                     continue;
                 }
                 sum += powerW[i];
-                if (count == WindowSeconds)
-                    sum -= powerW[i - WindowSeconds];
+                if (count == windowSeconds)
+                    sum -= powerW[i - windowSeconds];
                 else
                     count++;
                 sums[i] = sum;

@@ -68,7 +68,7 @@ internal sealed record NextWeekSizes(int WeekMinutes, int LongMinutes, int MostM
     private static (int High, int Threshold) Work(
         IReadOnlyList<WeekFacts> past, double spare, double hours, int highDays, int thresholdDays)
     {
-        var mostHigh = Math.Min(HighWorkPerHour * hours, OneMore(past, RideKind.High, f => f.AtHighShare, HighRepeat, usual: 20, most: 30));
+        var mostHigh = Math.Min(HighWorkPerHour * hours, OneMore(past, RideKind.High, f => f.NearThreshold, HighRepeat, usual: 20, most: 30));
         var mostThreshold = Math.Min(
             ThresholdWorkPerHour * hours, OneMore(past, RideKind.Threshold, f => f.AtThresholdShare, ThresholdRepeat, usual: 30, most: 60));
         var best = (High: HighWork[0], Threshold: ThresholdWork[0]);

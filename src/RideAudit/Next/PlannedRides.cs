@@ -34,6 +34,8 @@ internal static class PlannedRides
             DurationSeconds = seconds,
             ElapsedSeconds = seconds,
             Kind = KindOf(day.Kind),
+            KindFrom = KindSource.Power,
+            LongEnough = day.Kind == DayKind.Long,
             MeasuredBy = MeasureSource.Power,
             NormalisedPower = new Watts(RatioOf(day) * AnyThreshold.Power.Value),
             MeanPowerW = RatioOf(day) * AnyThreshold.Power.Value,
@@ -42,9 +44,9 @@ internal static class PlannedRides
             StressFrom = StressSource.Power,
             Threshold = AnyThreshold,
             Bands = day.Kind == DayKind.High ? new BandSeconds(seconds - work, 0, work) : new BandSeconds(seconds - work, work, 0),
-            AtThresholdShare = new SustainedTime(84, work, work, []),
-            AtHighShare = day.Kind == DayKind.High ? new SustainedTime(91, work, work, []) : new SustainedTime(91, 0, 0, []),
-            AboveThreshold = new SustainedTime(106, 0, 0, []),
+            AtThresholdShare = new SustainedTime(84, work, []),
+            AtHighShare = new SustainedTime(105, day.Kind == DayKind.High ? work : 0, []),
+            NearThreshold = new SustainedTime(91, day.Kind == DayKind.High ? work : 0, []),
             PowerCoverage = 1,
         };
     }

@@ -6,7 +6,7 @@ public sealed record LimitDefinition
     /// <summary>snake_case, with the unit where it is not a count or a share.</summary>
     public required string Name { get; init; }
 
-    /// <summary>Unit in words: <c>days</c>, <c>h</c>, <c>min</c>, <c>share</c>, <c>%</c>, <c>points</c>, <c>weeks</c>, <c>times</c>.</summary>
+    /// <summary>Unit in words: <c>days</c>, <c>h</c>, <c>min</c>, <c>s</c>, <c>share</c>, <c>%</c>, <c>points</c>, <c>weeks</c>, <c>bouts</c>, <c>times</c>.</summary>
     public required string Unit { get; init; }
 
     /// <summary>Least value allowed.</summary>

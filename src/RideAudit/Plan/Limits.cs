@@ -1,12 +1,11 @@
+using RideAudit.Units;
+
 namespace RideAudit.Plan;
 
 /// <summary>Every number that the kinds and the rules use. Defaults are common practice unless the rule's page cites a source; each can be overridden by name in the rider file.</summary>
 /// <remarks>Shares and margins are fractions (0.15 is 15 %); percents of threshold power are in the name.</remarks>
 public sealed record Limits
 {
-    /// <summary>Wider than any rounding of binary fractions, finer than a second.</summary>
-    private const double HairHours = 1e-9;
-
     /// <summary>High days at most in a week.</summary>
     public int HighDaysAtMost { get; init; } = 2;
 
@@ -32,19 +31,28 @@ public sealed record Limits
     public double KindLeastMinutes { get; init; } = 10;
 
     /// <summary>Sustained work at or above this is high, % of threshold power.</summary>
-    public double HighSharePercent { get; init; } = 91;
-
-    /// <summary>Sustained high work that makes a ride high, min.</summary>
-    public double HighMinutes { get; init; } = 10;
-
-    /// <summary>Least share of powered time for a high ride.</summary>
-    public double HighLeastShare { get; init; } = 0.05;
-
-    /// <summary>Work at or above this counts second by second, % of threshold power.</summary>
-    public double AboveThresholdSharePercent { get; init; } = 106;
+    public double HighSharePercent { get; init; } = 105;
 
     /// <summary>Such work that makes a ride high, min.</summary>
-    public double AboveThresholdMinutes { get; init; } = 6;
+    public double HighMinutes { get; init; } = 5;
+
+    /// <summary>Short efforts at or above this are bouts, % of threshold power.</summary>
+    public double BoutSharePercent { get; init; } = 120;
+
+    /// <summary>Shorter efforts are no bouts, s.</summary>
+    public double BoutLeastSeconds { get; init; } = 8;
+
+    /// <summary>Bouts that may make a ride high.</summary>
+    public int HighBouts { get; init; } = 5;
+
+    /// <summary>Time in bouts that may make a ride high, min.</summary>
+    public double HighBoutsMinutes { get; init; } = 2;
+
+    /// <summary>Least intensity ratio of a ride that bouts make high.</summary>
+    public double HighBoutsRatio { get; init; } = 0.75;
+
+    /// <summary>Sustained work at or above this is close to threshold, % of threshold power.</summary>
+    public double NearThresholdSharePercent { get; init; } = 91;
 
     /// <summary>Sustained work at or above this is around threshold, % of threshold power.</summary>
     public double ThresholdSharePercent { get; init; } = 84;
@@ -55,14 +63,20 @@ public sealed record Limits
     /// <summary>Least share of powered time for a threshold ride.</summary>
     public double ThresholdLeastShare { get; init; } = 0.10;
 
-    /// <summary>Middle and high share that makes a ride a threshold ride.</summary>
-    public double MixedShare { get; init; } = 0.25;
+    /// <summary>Intensity ratio that makes a ride a threshold ride.</summary>
+    public double ThresholdRatio { get; init; } = 0.80;
 
-    /// <summary>Least length of a ride that <see cref="MixedShare"/> applies to, min.</summary>
-    public double MixedLeastMinutes { get; init; } = 30;
+    /// <summary>Least length of a ride that <see cref="ThresholdRatio"/> applies to, min.</summary>
+    public double ThresholdRatioMinutes { get; init; } = 30;
+
+    /// <summary>Share of the long-ride length from which a ride is as long as it.</summary>
+    public double LongRideLengthShare { get; init; } = 0.95;
 
     /// <summary>Least low share of a long ride.</summary>
-    public double LongRideLowShare { get; init; } = 0.75;
+    public double LongRideLowShare { get; init; } = 0.67;
+
+    /// <summary>Least low share of a ride that is long enough whatever its kind.</summary>
+    public double LongEnoughLowShare { get; init; } = 0.60;
 
     /// <summary>A recovery ride is at most this long, min.</summary>
     public double RecoveryMinutes { get; init; } = 75;
@@ -74,10 +88,31 @@ public sealed record Limits
     public double HeartRateLowerCutPercent { get; init; } = 90;
 
     /// <summary>Heart-rate bands: upper cut, % of threshold heart rate.</summary>
-    public double HeartRateUpperCutPercent { get; init; } = 95;
+    public double HeartRateUpperCutPercent { get; init; } = 100;
+
+    /// <summary>Time at or above the upper cut that makes a ride high by heart rate, min.</summary>
+    public double HeartRateHighMinutes { get; init; } = 8;
+
+    /// <summary>Time at or above this is around threshold, % of threshold heart rate.</summary>
+    public double HeartRateThresholdPercent { get; init; } = 92;
+
+    /// <summary>Such time that makes a ride a threshold ride by heart rate, min.</summary>
+    public double HeartRateThresholdMinutes { get; init; } = 12;
 
     /// <summary>A recovery ride's mean heart rate at most, % of threshold heart rate.</summary>
     public double RecoveryHeartRatePercent { get; init; } = 75;
+
+    /// <summary>A ride rated this or more is high; an easy ride rated so is remarked on.</summary>
+    public double RatingHigh { get; init; } = 7;
+
+    /// <summary>A ride rated this or more is a threshold ride.</summary>
+    public double RatingThreshold { get; init; } = 5;
+
+    /// <summary>A short ride rated this or less is a recovery ride.</summary>
+    public double RatingRecovery { get; init; } = 2;
+
+    /// <summary>A high ride rated this or less is remarked on.</summary>
+    public double RatingEasy { get; init; } = 3;
 
     /// <summary>Share of the planned hours that the long ride is never asked to exceed.</summary>
     public double LongRideWeekShareAtMost { get; init; } = 0.5;
@@ -96,6 +131,9 @@ public sealed record Limits
 
     /// <summary>Other activity of this length makes a day without riding recovery, not rest, min.</summary>
     public double OtherActivityMinutes { get; init; } = 30;
+
+    /// <summary>A hard ride that starts this long or more after the day's hard ride before it is a session of its own, h.</summary>
+    public double SecondHardRideHours { get; init; } = 3;
 
     /// <summary>Hour limits of a lighter week, as a share of the ordinary ones.</summary>
     public double LighterWeekFactor { get; init; } = 0.6;
@@ -222,8 +260,8 @@ public sealed record Limits
     /// <remarks>A mean of past weeks that is exactly on a limit may come out a hair above it in binary: it is still on it.</remarks>
     /// <param name="plannedHours">Planned hours a week, h.</param>
     public Tier TierOf(double plannedHours) =>
-        plannedHours <= LowTierHours + HairHours ? Tier.Low
-        : plannedHours <= MiddleTierHours + HairHours ? Tier.Middle
-        : plannedHours <= HighTierHours + HairHours ? Tier.High
+        !Close.Above(plannedHours, LowTierHours) ? Tier.Low
+        : !Close.Above(plannedHours, MiddleTierHours) ? Tier.Middle
+        : !Close.Above(plannedHours, HighTierHours) ? Tier.High
         : Tier.VeryHigh;
 }

@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using RideAudit.Formatting;
 using RideAudit.Figures;
-using RideAudit.Rides;
 
 namespace RideAudit.Review;
 
@@ -9,13 +8,12 @@ namespace RideAudit.Review;
 internal static class PowerCurves
 {
     /// <summary>Best mean power, W, one decimal, from 1 s on; null where power is missing or not used.</summary>
-    /// <param name="ride">The ride.</param>
-    /// <param name="figures">Its figures.</param>
-    public static ImmutableArray<double>? Of(Ride ride, RideFigures figures)
+    /// <param name="figures">The ride's figures.</param>
+    public static ImmutableArray<double>? Of(RideFigures figures)
     {
-        if (figures.MeanPowerW is null || SpikeFilter.Clean(ride.Grid, figures.Threshold?.Power) is not var (power, _))
+        if (figures.Power is not { } power)
             return null;
-        var curve = PowerCurve.Of(power);
+        var curve = PowerCurve.Of(power.Samples);
         var means = ImmutableArray.CreateBuilder<double>(curve.LongestSeconds);
         for (var seconds = 1; seconds <= curve.LongestSeconds; seconds++)
             means.Add(curve.At(seconds).MeanW.To(1));

@@ -55,10 +55,9 @@ public static class ReviewBuilder
     public static RidesDocument Rides(FolderContent folder, Rider rider, ReviewRequest request)
     {
         var book = Workbook.Open(folder, rider, ToTheEnd(request, rider));
-        var curves = request.WithPowerCurves ? book?.Rides.ToDictionary(r => r.File) : null;
         return new RidesDocument(
             "rideaudit-rides/1",
-            book is null ? [] : [.. book.Figures.Select(f => RideEntries.Of(f) with { PowerCurveW = curves is null ? null : PowerCurves.Of(curves[f.File], f) })],
+            book is null ? [] : [.. book.Figures.Select(f => RideEntries.Of(f) with { PowerCurveW = request.WithPowerCurves ? PowerCurves.Of(f) : null })],
             NoticeWriter.Write(folder, book));
     }
 

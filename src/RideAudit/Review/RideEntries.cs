@@ -37,31 +37,17 @@ internal static class RideEntries
         DistanceKm = (ride.DistanceM / 1000).To(1),
         Rating = ride.Rating.To(1),
         BestPowers = [.. ride.Bests.Select(b => new BestPowerEntry(b.DurationSeconds, b.MeanW.To(1), b.StartSecond))],
-        Stretches = source is null ? [] : Stretches(ride, source),
+        Stretches = source is null ? [] : Stretches(ride),
         Remarks = ride.Remarks,
         Trace = source is null ? null : RideTracer.Trace(source, ride),
     };
 
-    private static ImmutableArray<StretchEntry> Stretches(RideFigures ride, Ride source)
+    private static ImmutableArray<StretchEntry> Stretches(RideFigures ride)
     {
-        if (SpikeFilter.Clean(source.Grid, ride.Threshold?.Power) is not var (power, _))
+        if (ride.Power is not { } power)
             return [];
         return [.. new[] { ride.AtThresholdShare, ride.AtHighShare }
             .OfType<SustainedTime>()
-            .SelectMany(s => s.Runs.Select(run => new StretchEntry(s.SharePercent, run.Start, run.End, Mean(power, run).To(1))))];
-    }
-
-    private static double Mean(float[] power, (int Start, int End) run)
-    {
-        double sum = 0;
-        var count = 0;
-        foreach (var value in power.AsSpan()[run.Start..run.End])
-        {
-            if (float.IsNaN(value))
-                continue;
-            sum += value;
-            count++;
-        }
-        return count == 0 ? 0 : sum / count;
+            .SelectMany(s => s.Runs.Select(run => new StretchEntry(s.SharePercent, run.Start, run.End, Channel.Mean(power.Samples.AsSpan()[run.Start..run.End]).To(1))))];
     }
 }

@@ -14,33 +14,26 @@ internal static class RideTracer
     {
         var grid = ride.Grid;
         var step = Math.Max(1, (grid.Length + MostSamples - 1) / MostSamples);
-        var power = SpikeFilter.Clean(grid, figures.Threshold?.Power) is var (cleaned, _) && figures.MeanPowerW is not null
-            ? TrailingPower.Of(cleaned, grid.Segments)
-            : null;
         return new RideTrace(
             step,
-            power is null ? [] : Thin(grid.Length, step, i => (float)power.MeanAt(i)),
-            grid.HeartRateBpm is { } heart ? Thin(grid.Length, step, i => heart[i]) : [],
+            figures.Power is { } power ? Thin(Means(power.Trailing), step) : [],
+            grid.HeartRateBpm is { } heart ? Thin(heart, step) : [],
             [.. grid.Segments.Skip(1).Select(s => s.Start)]);
     }
 
-    private static ImmutableArray<float> Thin(int length, int step, Func<int, float> value)
+    private static float[] Means(TrailingPower power)
     {
-        var thinned = ImmutableArray.CreateBuilder<float>((length + step - 1) / step);
-        for (var start = 0; start < length; start += step)
-        {
-            double sum = 0;
-            var count = 0;
-            for (var i = start; i < Math.Min(length, start + step); i++)
-            {
-                var v = value(i);
-                if (float.IsNaN(v))
-                    continue;
-                sum += v;
-                count++;
-            }
-            thinned.Add(count == 0 ? float.NaN : (float)(sum / count));
-        }
+        var means = new float[power.Length];
+        for (var i = 0; i < means.Length; i++)
+            means[i] = (float)power.MeanAt(i);
+        return means;
+    }
+
+    private static ImmutableArray<float> Thin(float[] channel, int step)
+    {
+        var thinned = ImmutableArray.CreateBuilder<float>((channel.Length + step - 1) / step);
+        for (var start = 0; start < channel.Length; start += step)
+            thinned.Add((float)Channel.Mean(channel.AsSpan()[start..Math.Min(channel.Length, start + step)]));
         return thinned.ToImmutable();
     }
 }

@@ -16,7 +16,7 @@ internal sealed class HardDaySpacing : Rule
         "common practice; Stanley, Peake and Buchheit 2013, Sports Med 43:1259, put the heart’s full recovery from high intensity at 48 h or more "
         + "(from memory); Seiler, Haugen and Kuffel 2007, Med Sci Sports Exerc 39:1366, followed it for 4 h only and give no such figure";
 
-    public override ImmutableArray<string> LimitNames => ["high_min", "above_threshold_min", "threshold_min"];
+    public override ImmutableArray<string> LimitNames => ["high_min", "high_bouts", "threshold_min"];
 
     protected override Needs Needs => Needs.Rides | Needs.NoEvent;
 

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using NodaTime;
 using RideAudit.Figures;
 using RideAudit.Plan;
+using RideAudit.Units;
 
 namespace RideAudit.Rules;
 

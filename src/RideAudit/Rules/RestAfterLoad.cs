@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using RideAudit.Plan;
+using RideAudit.Units;
 using RideAudit.Weeks;
 
 namespace RideAudit.Rules;

@@ -13,10 +13,15 @@ internal static class UnratedReading
 
     private static RideFigures Of(RideFigures ride, bool hard, Limits limits) => hard
         ? ride with { Kind = RideKind.High, Bands = new BandSeconds(0, 0, ride.DurationSeconds) }
-        : ride with { Kind = EasiestKind(ride.DurationSeconds, limits), Bands = new BandSeconds(ride.DurationSeconds, 0, 0) };
+        : ride with
+        {
+            Kind = EasiestKind(ride.DurationSeconds, limits),
+            LongEnough = KindOfRide.MeetsLength(ride.DurationSeconds, limits),
+            Bands = new BandSeconds(ride.DurationSeconds, 0, 0),
+        };
 
     private static RideKind EasiestKind(double seconds, Limits limits) =>
-        seconds >= limits.LongRideHours * 3600 ? RideKind.Long
+        KindOfRide.MeetsLength(seconds, limits) ? RideKind.Long
         : seconds <= limits.RecoveryMinutes * 60 ? RideKind.Recovery
         : RideKind.Endurance;
 }

@@ -1,6 +1,6 @@
 namespace RideAudit.Units;
 
-/// <summary>What a ride was, from its own samples; ordered from easiest to hardest as days compare them.</summary>
+/// <summary>What a ride was; ordered from easiest to hardest as days compare them.</summary>
 public enum RideKind
 {
     /// <summary>Under ten minutes: counts in hours and stress, has no kind.</summary>
@@ -12,15 +12,15 @@ public enum RideKind
     /// <summary>Everything else that is easy.</summary>
     Endurance,
 
-    /// <summary>Neither power nor heart rate could say.</summary>
+    /// <summary>Neither power, heart rate, a rating nor anyone's word could say.</summary>
     Unrated,
 
-    /// <summary>At least the plan's long-ride length, mostly low.</summary>
+    /// <summary>The plan's long-ride length, mostly low.</summary>
     Long,
 
     /// <summary>Sustained work around threshold power.</summary>
     Threshold,
 
-    /// <summary>Sustained work at or above 91 % of threshold power, or repeated work above it.</summary>
+    /// <summary>Sustained work above threshold power, or repeated short efforts well above it.</summary>
     High,
 }

@@ -35,6 +35,13 @@ public sealed record DayFacts
     /// <summary>Seconds in the bands.</summary>
     public BandSeconds Bands { get; init; }
 
+    /// <summary>Hard sessions with a high ride in them.</summary>
+    /// <remarks>A hard ride that starts three hours or more after the end of the one before it is a session of its own; nearer ones are one session.</remarks>
+    public int HighSessions { get; init; }
+
+    /// <summary>Hard sessions without a high ride.</summary>
+    public int ThresholdSessions { get; init; }
+
     /// <summary>A high or threshold day.</summary>
     public bool IsHard => Kind is DayKind.High or DayKind.Threshold;
 
@@ -51,6 +58,8 @@ public sealed record DayFacts
         var ordered = rides.OrderBy(r => r.StartsAt.ToInstant()).ThenBy(r => r.File, StringComparer.Ordinal).ToImmutableArray();
         var bands = ordered.Aggregate(default(BandSeconds), (sum, r) => sum + r.Bands);
         var seconds = ordered.Sum(r => r.DurationSeconds);
+        var inForce = limits ?? Defaults;
+        var (high, threshold) = HardSessions(ordered, inForce);
         return new DayFacts
         {
             Date = date,
@@ -60,14 +69,16 @@ public sealed record DayFacts
             Stress = ordered.Sum(r => r.Stress ?? 0),
             UnknownStressSeconds = ordered.Sum(r => r.Stress is null ? r.DurationSeconds : 0),
             Bands = bands,
-            Kind = KindOf(ordered, seconds, bands, otherSeconds, limits ?? Defaults),
+            HighSessions = high,
+            ThresholdSessions = threshold,
+            Kind = KindOf(ordered, seconds, bands, otherSeconds, inForce),
         };
     }
 
     private static DayKind KindOf(ImmutableArray<RideFigures> rides, double seconds, BandSeconds bands, double otherSeconds, Limits limits)
     {
         if (rides.IsEmpty)
-            return otherSeconds >= limits.OtherActivityMinutes * 60 ? DayKind.Recovery : DayKind.Rest;
+            return !Close.Below(AsShown.Minutes(otherSeconds), limits.OtherActivityMinutes) ? DayKind.Recovery : DayKind.Rest;
         var hardest = rides.Max(r => r.Kind) switch
         {
             RideKind.High => DayKind.High,
@@ -77,8 +88,30 @@ public sealed record DayFacts
             RideKind.Endurance => DayKind.Endurance,
             _ => DayKind.Recovery,
         };
-        var shortAndEasy = seconds <= limits.ShortDayMinutes * 60 && bands.LowShare >= limits.ShortDayLowShare;
+        var shortAndEasy = !Close.Above(AsShown.Minutes(seconds), limits.ShortDayMinutes)
+            && bands.LowShare is { } low && !Close.Below(AsShown.Percent(low), 100 * limits.ShortDayLowShare);
         // With few planned hours the long ride is short as well: such a day is an easy day all the same.
         return hardest is DayKind.Endurance or DayKind.Long && shortAndEasy ? DayKind.Recovery : hardest;
+    }
+
+    private static (int High, int Threshold) HardSessions(ImmutableArray<RideFigures> rides, Limits limits)
+    {
+        int high = 0, threshold = 0;
+        RideFigures? last = null;
+        var highSession = false;
+        foreach (var ride in rides)
+        {
+            if (!ride.IsHard)
+                continue;
+            var isHigh = ride.Kind == RideKind.High;
+            var ownSession = last is null || !Close.Below((ride.StartsAt.ToInstant() - last.EndsAt.ToInstant()).TotalHours, limits.SecondHardRideHours);
+            if (ownSession)
+                (high, threshold) = isHigh ? (high + 1, threshold) : (high, threshold + 1);
+            else if (isHigh && !highSession)
+                (high, threshold) = (high + 1, threshold - 1);
+            highSession = isHigh || (highSession && !ownSession);
+            last = ride;
+        }
+        return (high, threshold);
     }
 }

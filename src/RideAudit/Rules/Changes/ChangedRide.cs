@@ -24,7 +24,10 @@ internal static class ChangedRide
             Bands = new BandSeconds(ride.DurationSeconds, 0, 0),
             AtThresholdShare = null,
             AtHighShare = null,
-            AboveThreshold = null,
+            NearThreshold = null,
+            BoutCount = 0,
+            BoutSeconds = 0,
+            LongEnough = KindOfRide.MeetsLength(ride.DurationSeconds, limits),
         };
     }
 
@@ -39,6 +42,7 @@ internal static class ChangedRide
             DurationSeconds = seconds,
             ElapsedSeconds = ride.ElapsedSeconds + added,
             Kind = bands.LowShare >= limits.LongRideLowShare ? RideKind.Long : ride.Kind,
+            LongEnough = KindOfRide.IsLongEnough(seconds, bands, limits),
             Stress = ride.Stress * seconds / ride.DurationSeconds,
             WorkKj = ride.WorkKj * seconds / ride.DurationSeconds,
             Bands = bands,
@@ -46,7 +50,7 @@ internal static class ChangedRide
     }
 
     private static RideKind EasyKind(double seconds, double ratio, Limits limits) =>
-        seconds >= limits.LongRideHours * 3600 ? RideKind.Long
+        KindOfRide.MeetsLength(seconds, limits) ? RideKind.Long
         : seconds <= limits.RecoveryMinutes * 60 && ratio * 100 <= limits.RecoveryPowerPercent ? RideKind.Recovery
         : RideKind.Endurance;
 }
