@@ -16,6 +16,7 @@ public sealed partial class DirectionTests
         ["Figures"] = ["Units", "Rides", "Plan"],
         ["Weeks"] = ["Units", "Figures", "Plan"],
         ["Sessions"] = ["Units", "Plan", "Rides", "Figures", "Formatting", "Fit"],
+        ["Held"] = ["Units", "Figures", "Plan", "Formatting"],
         ["Rules"] = ["Units", "Figures", "Weeks", "Plan"],
         ["Formatting"] = ["Units", "Rides", "Figures", "Weeks", "Plan", "Rules"],
         ["Document"] = ["Units", "Rules", "Formatting"],
@@ -84,7 +85,7 @@ public sealed partial class DirectionTests
 
     private static string WithoutComments(string source) => Comment().Replace(source, "");
 
-    [GeneratedRegex(@"\bRideAudit\.(?<folder>Units|Plan|Rides|Ingest|Figures|Weeks|Rules|Review|Sessions|Fit|Document|Next|Formatting)\b")]
+    [GeneratedRegex(@"\bRideAudit\.(?<folder>Units|Plan|Rides|Ingest|Figures|Weeks|Rules|Review|Sessions|Held|Fit|Document|Next|Formatting)\b")]
     private static partial Regex Uses();
 
     [GeneratedRegex("//.*")]

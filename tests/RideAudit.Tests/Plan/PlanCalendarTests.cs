@@ -54,7 +54,7 @@ public class PlanCalendarTests
     {
         var calendar = Of([Span(1, 1, ExceptionKind.Away)], "2026-05-19,high,60", "2026-05-21,endurance,90", "2026-05-24,event,150");
 
-        Assert.Equal([Monday.PlusDays(6)], calendar.EventDays(Monday));
+        Assert.Equal([Monday.PlusDays(6)], calendar.EventDays(Monday).ToArray());
         Assert.True(calendar.Week(Monday).Event);
         Assert.True(calendar.IsPlanned(Monday));
         Assert.Equal(4, calendar.HoursAsked(Monday, 7, 0.6));

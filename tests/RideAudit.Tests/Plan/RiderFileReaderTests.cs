@@ -150,7 +150,7 @@ public class RiderFileReaderTests
     [InlineData("[csv]\nheartrate = \"HR\"", 2, 1, "heartrate", "heart_rate")]
     [InlineData("[[sesion]]\nsession = \"a\"", 1, 3, "sesion", "session")]
     [InlineData("[days]\ntuesday = 60\nthurday = 60", 3, 1, "thurday", "thursday")]
-    [InlineData("[[hours]]\nfrom = 2026-05-04\nweekly = 6\nweekly_hours = 6", 4, 1, "weekly_hours", "weekly")]
+    [InlineData("[[hours]]\nfrom = 2026-05-04\nweekly = 6\nweekly_hours = 6", 4, 1, "weekly_hours", null)]
     [InlineData("[plan]\nlong-ride-h = 2", 2, 1, "long-ride-h", null)]
     public void An_unknown_key_is_named_with_its_place_and_the_nearest_known_key(string toml, int line, int column, string key, string? nearest)
     {

@@ -22,7 +22,7 @@ public class SessionWordsTests
     [Fact]
     public void With_threshold_heart_rate_alone_it_is_told_in_beats_and_short_efforts_by_feel()
     {
-        Assert.StartsWith("15 min easy (123 to 136 bpm); 4 × 4 min at 170 to 173 bpm", Words(FourFours, 60, HeartRate), StringComparison.Ordinal);
+        Assert.StartsWith("15 min easy (123 to 136 bpm); 4 × 4 min at 171 to 173 bpm", Words(FourFours, 60, HeartRate), StringComparison.Ordinal);
         Assert.Contains("8 × 1 min at feel 10 of 10", Words("15 min easy, 8 x 1 min 130-138 %, 2 min easy between, easy to the end", 60, HeartRate), StringComparison.Ordinal);
     }
 
@@ -37,7 +37,7 @@ public class SessionWordsTests
         const string Blocks = "20 min easy, 3 x 10 min 94-97 % hr, 5 min easy between, easy to the end";
 
         Assert.Contains("3 × 10 min at 158 to 163 bpm", Words(Blocks, 75, Both), StringComparison.Ordinal);
-        Assert.Contains("3 × 10 min at feel 6 of 10", Words(Blocks, 75, new SessionMeasures(new Watts(250), null)), StringComparison.Ordinal);
+        Assert.Contains("3 × 10 min at feel 5 to 6 of 10", Words(Blocks, 75, new SessionMeasures(new Watts(250), null)), StringComparison.Ordinal);
     }
 
     [Fact]

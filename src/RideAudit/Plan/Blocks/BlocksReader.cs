@@ -61,6 +61,9 @@ internal sealed class BlocksReader(string text)
             }
             mistakes.Add(Wrong("a comma, or the end"));
             SkipItem(depth > 0);
+            if (Here.Text != ",")
+                break;
+            at++;
         }
         return [.. items];
     }
@@ -106,7 +109,12 @@ internal sealed class BlocksReader(string text)
         if (Here.Number is not null && Ahead(1).Text == "/")
             return new Block.Repeat((int)number, ReadOnAndOff(), null);
         if (!IsDuration())
-            throw new Unread(Wrong("a length such as 6 min, a pair such as 40/20 s, or ( and what is repeated"));
+        {
+            // A number alone lacks its unit: the mistake stands behind it.
+            var lacksUnit = Here.Number is not null;
+            at += lacksUnit ? 1 : 0;
+            throw new Unread(Wrong(lacksUnit ? "s, min or h after a length" : "a length such as 6 min, a pair such as 40/20 s, or ( and what is repeated"));
+        }
         var seconds = ReadDuration();
         return new Block.Repeat((int)number, [new Block.Stretch(seconds, ReadEffort($"how hard the {BlocksWriter.Duration(seconds)} are"))], null);
     }
