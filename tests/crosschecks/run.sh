@@ -42,4 +42,10 @@ if ! cmp -s "$work/expected.json" "$here/expected.json"; then
     echo "expected.json is not what the official decoder gives; write it again with WRITE_EXPECTED=1"
     exit 1
 fi
-node "$here/compare.mjs" "$work/ours.jsonl" "$work/official.jsonl" "$work/tracks"
+status=0
+node "$here/compare.mjs" "$work/ours.jsonl" "$work/official.jsonl" "$work/tracks" > "$work/compared" || status=1
+node "$here/check-workouts.mjs" "$root/testdata/workouts" > "$work/workouts" || status=1
+cat "$work/compared" "$work/workouts" | grep -v ' passed, ' || true
+# Both end in "N passed, M failed": the last line adds them.
+tail -qn 1 "$work/compared" "$work/workouts" | awk '{ passed += $1; failed += $3 } END { print passed + 0 " passed, " failed + 0 " failed" }'
+exit $status
