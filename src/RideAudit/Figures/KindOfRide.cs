@@ -4,7 +4,7 @@ using RideAudit.Units;
 namespace RideAudit.Figures;
 
 /// <summary>Decides what kind of ride a ride was; the first match wins.</summary>
-/// <remarks>Common practice, no source. Shares are of time that has a band; times count in whole minutes, shares in whole per cent and power in whole watts, as they are shown.</remarks>
+/// <remarks>Common practice, no source. Shares are of time that has a band; times count in whole minutes and shares in whole per cent, as they are shown.</remarks>
 public static class KindOfRide
 {
     /// <summary>Kind of a ride that nothing tells of.</summary>
@@ -25,7 +25,7 @@ public static class KindOfRide
             return RideKind.Threshold;
         if (IsLong(ride.DurationSeconds, ride.Bands, limits))
             return RideKind.Long;
-        return IsAtMost(ride.DurationSeconds, limits.RecoveryMinutes) && IsRecoveryPower(ride, limits) ? RideKind.Recovery : RideKind.Endurance;
+        return IsRecovery(ride, ride.IntensityRatio, limits.RecoveryPowerPercent, limits) ? RideKind.Recovery : RideKind.Endurance;
     }
 
     /// <summary>Kind from heart rate alone.</summary>
@@ -43,9 +43,7 @@ public static class KindOfRide
         if (IsLong(ride.DurationSeconds, ride.Bands, limits))
             return RideKind.Long;
         var mean = ride.MeanHeartRateBpm / ride.ThresholdHeartRateBpm;
-        return IsAtMost(ride.DurationSeconds, limits.RecoveryMinutes) && AsShown.Percent(mean ?? 1) <= limits.RecoveryHeartRatePercent + Close.Hair
-            ? RideKind.Recovery
-            : RideKind.Endurance;
+        return IsRecovery(ride, mean, limits.RecoveryHeartRatePercent, limits) ? RideKind.Recovery : RideKind.Endurance;
     }
 
     /// <summary>Kind from a session rating alone.</summary>
@@ -94,9 +92,8 @@ public static class KindOfRide
     private static bool IsLong(double timerSeconds, BandSeconds bands, Limits limits) =>
         MeetsLength(timerSeconds, limits) && IsShare(bands.LowShare, limits.LongRideLowShare);
 
-    private static bool IsRecoveryPower(RideFigures ride, Limits limits) =>
-        ride is { NormalisedPower: { } normalised, Threshold: { } threshold }
-        && AsShown.Watts(normalised) <= AsShown.Watts(new Watts(threshold.Power.Value * limits.RecoveryPowerPercent / 100));
+    private static bool IsRecovery(RideFigures ride, double? share, double mostPercent, Limits limits) =>
+        IsAtMost(ride.DurationSeconds, limits.RecoveryMinutes) && share is { } value && !Close.Above(AsShown.Percent(value), mostPercent);
 
     private static bool IsTooShort(double timerSeconds, Limits limits) => !IsAtLeast(timerSeconds, limits.KindLeastMinutes);
 

@@ -25,7 +25,7 @@ internal static class DemoScenario
     {
         var step = (week - 1) / 4;
         var within = (week - 1) % 4;
-        yield return Ride(week, IsoDayOfWeek.Tuesday, 18, "intervals", HighBlocks(4 + step / 2, 360, 1.02)) with { Indoor = week == 2 };
+        yield return Ride(week, IsoDayOfWeek.Tuesday, 18, "intervals", HighBlocks(4 + step / 2, 360, 1.06)) with { Indoor = week == 2 };
         yield return Ride(week, IsoDayOfWeek.Wednesday, 18, "recovery", [new(2100, 0.50)]);
         yield return Ride(week, IsoDayOfWeek.Thursday, 18, "tempo", ThresholdBlocks(2 + step / 2));
         foreach (var ride in LongRide(week, 9000 + 300 * step + 300 * within))
@@ -60,8 +60,8 @@ internal static class DemoScenario
 
     private static IEnumerable<DemoRide> LastWeek()
     {
-        yield return Ride(Weeks, IsoDayOfWeek.Tuesday, 18, "intervals", HighBlocks(4, 300, 1.05));
-        yield return Ride(Weeks, IsoDayOfWeek.Wednesday, 18, "group", HighBlocks(5, 240, 1.06)) with { Stops = [(1500, 95)] };
+        yield return Ride(Weeks, IsoDayOfWeek.Tuesday, 18, "intervals", HighBlocks(4, 300, 1.08));
+        yield return Ride(Weeks, IsoDayOfWeek.Wednesday, 18, "group", HighBlocks(5, 240, 1.08)) with { Stops = [(1500, 95)] };
         yield return Ride(Weeks, IsoDayOfWeek.Saturday, 9, "steady", [new(600, 0.52), new(2700, 0.64), new(300, 0.48)]) with { Csv = true };
         yield return Ride(Weeks, IsoDayOfWeek.Sunday, 10, "tempo", ThresholdBlocks(2));
     }

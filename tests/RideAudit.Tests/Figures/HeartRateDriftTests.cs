@@ -32,13 +32,16 @@ public sealed class HeartRateDriftTests
     }
 
     [Fact]
-    public void A_ride_under_an_hour_has_none() =>
-        Assert.Null(HeartRateDrift.Of(Flat(3599, 200), Flat(3599, 140), 3599, new BandSeconds(3599, 0, 0)));
+    public void A_ride_under_an_hour_as_shown_has_none()
+    {
+        Assert.NotNull(HeartRateDrift.Of(Flat(3570, 200), Flat(3570, 140), 3570, new BandSeconds(3570, 0, 0)));
+        Assert.Null(HeartRateDrift.Of(Flat(3569, 200), Flat(3569, 140), 3569, new BandSeconds(3569, 0, 0)));
+    }
 
     [Theory]
-    [InlineData(3840, true)]
-    [InlineData(3839, false)]
-    public void It_needs_four_fifths_of_the_time_low(double low, bool there) =>
+    [InlineData(3816, true)]
+    [InlineData(3815, false)]
+    public void It_needs_80_percent_of_the_time_low_as_shown(double low, bool there) =>
         Assert.Equal(there, HeartRateDrift.Of(Flat(4800, 200), Flat(4800, 140), 4800, new BandSeconds(low, 4800 - low, 0)) is not null);
 
     [Theory]

@@ -75,7 +75,7 @@ public class EasyAndFreshTests
     public void Other_activity_of_half_an_hour_makes_a_free_day_recovery_and_not_rest()
     {
         Assert.Equal(RideAudit.Weeks.DayKind.Recovery, RideAudit.Weeks.DayFacts.Build(Monday, [], 1800).Kind);
-        Assert.Equal(RideAudit.Weeks.DayKind.Rest, RideAudit.Weeks.DayFacts.Build(Monday, [], 1799).Kind);
+        Assert.Equal(RideAudit.Weeks.DayKind.Rest, RideAudit.Weeks.DayFacts.Build(Monday, [], 29 * 60).Kind);
     }
 
     [Fact]

@@ -1,7 +1,5 @@
 using NodaTime;
-using RideAudit.Ingest;
-using RideAudit.Rides;
-using RideAudit.Tests.Support;
+using RideAudit.Tests.Ingest;
 
 namespace RideAudit.Tests.Simulation;
 
@@ -51,17 +49,10 @@ public sealed class SimulatorTests
     {
         var ride = Simulator.Ride(Session.Even(15, 70), 2);
         var bytes = ending == "fit" ? SimulatedFiles.Fit(ride, Start) : SimulatedFiles.Csv(ride, Start);
-        var read = Read($"{SimulatedFiles.NameAt(Start)}.{ending}", bytes);
+        var read = Assert.Single(Reading.Of($"{SimulatedFiles.NameAt(Start)}.{ending}", bytes).Recordings);
         Assert.Equal(ride.PowerW, read.Grid.PowerW);
         Assert.Equal(ride.HeartRateBpm, read.Grid.HeartRateBpm);
         Assert.Equal(ride.CadenceRpm, read.Grid.CadenceRpm);
         Assert.Equal((Start, 900.0), (read.StartsAt, read.TimerSeconds));
-    }
-
-    private static Recording Read(string name, byte[] bytes)
-    {
-        using var folder = new TempFolder();
-        folder.Write(name, bytes);
-        return Assert.Single(FolderReader.Read(folder.Path, new IngestContext()).Recordings);
     }
 }
