@@ -31,6 +31,10 @@ internal static class HeldCost
         return DayApart * apart + OfKind(session, group) + length;
     }
 
+    /// <summary>What it costs that two sessions were ridden on each other's days.</summary>
+    public static double OfSwap(PlannedSession one, RiddenGroup forOne, PlannedSession other, RiddenGroup forOther) =>
+        Of(one, forOne) + Of(other, forOther) - DayApart * Math.Abs(Period.DaysBetween(one.Date, other.Date));
+
     /// <summary>How hard a kind is meant or ridden, easy to hard; null when nobody knows.</summary>
     /// <remarks>Long and endurance are the same effort: their difference is length, and is said as such.</remarks>
     public static int? Rank(RideKind? kind) => kind switch

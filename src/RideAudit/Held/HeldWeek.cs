@@ -25,6 +25,7 @@ public static class HeldWeek
         PlannedSession[] sessions = [.. planned.Where(s => !s.IsRest).OrderBy(s => s.Date)];
         RideFigures[] ridden = [.. rides.Where(r => r.Kind != Units.RideKind.None).OrderBy(r => r.Date).ThenBy(r => r.StartsAt.LocalDateTime)];
         var (groups, columns) = Assign(sessions, ridden);
+        Swap(sessions, groups, columns);
         var lines = new List<HeldLine>();
         var taken = new HashSet<int>();
         for (var i = 0; i < sessions.Length; i++)
@@ -56,6 +57,25 @@ public static class HeldWeek
                 best = (total, groups, columns);
         }
         return (best!.Value.Groups, best.Value.Columns);
+    }
+
+    /// <summary>Two sessions ridden on each other's days are one change of plan, not two: the days between them count once.</summary>
+    private static void Swap(PlannedSession[] sessions, List<RiddenGroup> groups, int[] columns)
+    {
+        for (var a = 0; a < sessions.Length; a++)
+        {
+            for (var b = a + 1; b < sessions.Length; b++)
+            {
+                if (!IsOnItsDay(a) || !IsOnItsDay(b) || sessions[a].Date == sessions[b].Date)
+                    continue;
+                var (onA, onB) = (groups[columns[a]], groups[columns[b]]);
+                var stayed = HeldCost.Of(sessions[a], onA) + HeldCost.Of(sessions[b], onB);
+                if (HeldCost.OfSwap(sessions[a], onB, sessions[b], onA) < stayed)
+                    (columns[a], columns[b]) = (columns[b], columns[a]);
+            }
+        }
+
+        bool IsOnItsDay(int row) => columns[row] < groups.Count && groups[columns[row]].Date == sessions[row].Date;
     }
 
     private static double[,] Costs(PlannedSession[] sessions, List<RiddenGroup> groups)
