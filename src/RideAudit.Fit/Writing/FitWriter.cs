@@ -173,7 +173,7 @@ public sealed class FitWriter
     private static string StepName(string name)
     {
         while (System.Text.Encoding.UTF8.GetByteCount(name) >= StepNameSize)
-            name = name[..^1];
+            name = name[..^(char.IsLowSurrogate(name[^1]) ? 2 : 1)];
         return name;
     }
 
