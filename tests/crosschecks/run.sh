@@ -21,7 +21,7 @@ fi
 
 files() {
     for folder in "$root/testdata/fit/good" "$root/testdata/demo" "$root/../shared/recordings"; do
-        [ -d "$folder" ] && find "$folder" -name '*.fit' | sort
+        if [ -d "$folder" ]; then find "$folder" -name '*.fit' | sort; fi
     done
 }
 
