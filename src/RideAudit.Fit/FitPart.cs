@@ -49,6 +49,12 @@ public sealed class FitPart
     /// <summary>Threshold settings stored with the recording, in file order.</summary>
     public required IReadOnlyList<FitZonesTarget> ZonesTargets { get; init; }
 
+    /// <summary>What a workout file holds, the last one if there are several; null if absent.</summary>
+    public FitWorkout? Workout { get; init; }
+
+    /// <summary>The steps of a workout, in file order; empty without any.</summary>
+    public IReadOnlyList<FitWorkoutStep> WorkoutSteps { get; init; } = [];
+
     /// <summary>The rider's body data as the device knew them; null if absent. The name is never read.</summary>
     public FitUserProfile? UserProfile { get; init; }
 

@@ -46,7 +46,10 @@ if ! cmp -s "$work/expected.json" "$here/expected.json"; then
     echo "0 passed, 1 failed$skipped"
     exit 1
 fi
-result=0
-node "$here/compare.mjs" "$work/ours.jsonl" "$work/official.jsonl" "$work/tracks" > "$work/compared" || result=$?
-sed "\$s/\$/$skipped/" "$work/compared"
-exit "$result"
+status=0
+node "$here/compare.mjs" "$work/ours.jsonl" "$work/official.jsonl" "$work/tracks" > "$work/compared" || status=1
+node "$here/check-workouts.mjs" "$root/testdata/workouts" > "$work/workouts" || status=1
+cat "$work/compared" "$work/workouts" | grep -v ' passed, ' || true
+# Both end in "N passed, M failed": the last line adds them.
+tail -qn 1 "$work/compared" "$work/workouts" | awk '{ passed += $1; failed += $3 } END { printf "%d passed, %d failed%s\n", passed, failed, skipped }' skipped="$skipped" -
+exit $status

@@ -12,6 +12,8 @@ internal static class GlobalMessage
     public const ushort Lap = 19;
     public const ushort Record = 20;
     public const ushort Event = 21;
+    public const ushort Workout = 26;
+    public const ushort WorkoutStep = 27;
     public const ushort Activity = 34;
     public const ushort HeartRate = 132;
     public const ushort TimestampCorrelation = 162;

@@ -103,7 +103,8 @@ internal sealed class MessageReader
     }
 
     private static bool IsListed(ushort global) => global is GlobalMessage.Session or GlobalMessage.Lap or GlobalMessage.Event
-        or GlobalMessage.ZonesTarget or GlobalMessage.DeviceSettings or GlobalMessage.TimestampCorrelation or GlobalMessage.HeartRate;
+        or GlobalMessage.ZonesTarget or GlobalMessage.DeviceSettings or GlobalMessage.TimestampCorrelation or GlobalMessage.HeartRate
+        or GlobalMessage.WorkoutStep;
 
     private bool ReadSingle(in MessageView message, int offset)
     {
@@ -112,6 +113,7 @@ internal sealed class MessageReader
             case GlobalMessage.FileId: Content.FileId ??= SummaryReader.FileId(message); return true;
             case GlobalMessage.Activity: Content.Activity = SummaryReader.Activity(message, Content.Messages); return true;
             case GlobalMessage.Sport: Content.Sport = SummaryReader.Sport(message); return true;
+            case GlobalMessage.Workout: Content.Workout = SummaryReader.Workout(message); return true;
             case GlobalMessage.UserProfile: Content.UserProfile = SummaryReader.UserProfile(message); return true;
             case GlobalMessage.DeveloperDataId: developerFields.Identify(message); return true;
             case GlobalMessage.FieldDescription: ReadDescription(message, offset); return true;
@@ -126,6 +128,7 @@ internal sealed class MessageReader
             case GlobalMessage.Session: Content.Sessions.Add(SummaryReader.Session(message, Content.Messages)); break;
             case GlobalMessage.Lap: Content.Laps.Add(SummaryReader.Lap(message, Content.Messages)); break;
             case GlobalMessage.Event: Content.Events.Add(SummaryReader.Event(message, time, Content.Messages)); break;
+            case GlobalMessage.WorkoutStep: Content.WorkoutSteps.Add(SummaryReader.WorkoutStep(message)); break;
             case GlobalMessage.ZonesTarget: Content.ZonesTargets.Add(SummaryReader.ZonesTarget(message)); break;
             case GlobalMessage.TimestampCorrelation: Content.Correlations.Add(SummaryReader.Correlation(message)); break;
             case GlobalMessage.DeviceSettings: ReadDeviceSettings(message, offset); break;

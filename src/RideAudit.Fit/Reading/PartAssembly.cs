@@ -42,6 +42,8 @@ internal static class PartAssembly
             Activity = content.Activity,
             Sport = content.Sport,
             ZonesTargets = content.ZonesTargets,
+            Workout = content.Workout,
+            WorkoutSteps = content.WorkoutSteps,
             UserProfile = content.UserProfile,
             DeviceSettings = content.DeviceSettings,
             TimestampCorrelations = content.Correlations,

@@ -20,6 +20,10 @@ internal sealed class PartContent
 
     public List<FitZonesTarget> ZonesTargets { get; } = [];
 
+    public FitWorkout? Workout { get; set; }
+
+    public List<FitWorkoutStep> WorkoutSteps { get; } = [];
+
     public FitUserProfile? UserProfile { get; set; }
 
     public List<FitDeviceSettings> DeviceSettings { get; } = [];

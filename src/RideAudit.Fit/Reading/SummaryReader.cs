@@ -69,6 +69,21 @@ internal static class SummaryReader
 
     public static FitZonesTarget ZonesTarget(in MessageView m) => new(m.Int(3), m.Int(1, ByteMax), m.Int(2, ByteMax));
 
+    public static FitWorkout Workout(in MessageView m) => new(m.Text(8), m.Byte(4), m.UShort(6));
+
+    public static FitWorkoutStep WorkoutStep(in MessageView m) => new()
+    {
+        Index = m.UShort(FitConstants.MessageIndexField),
+        Name = m.Text(0),
+        DurationType = m.Byte(1),
+        DurationValue = m.UInt(2),
+        TargetType = m.Byte(3),
+        TargetValue = m.UInt(4),
+        TargetLow = m.UInt(5),
+        TargetHigh = m.UInt(6),
+        Intensity = m.Byte(7),
+    };
+
     public static FitUserProfile UserProfile(in MessageView m) => new()
     {
         Gender = m.Byte(1),

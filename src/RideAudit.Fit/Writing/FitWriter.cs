@@ -4,22 +4,25 @@ using Base = RideAudit.Fit.Protocol.FitBaseType;
 
 namespace RideAudit.Fit.Writing;
 
-/// <summary>Writes an activity file message by message. Definitions are written when they are needed; absent values are left out of summaries.</summary>
+/// <summary>Writes an activity or workout file message by message. Definitions are written when they are needed; absent values are left out of summaries.</summary>
 /// <remarks>Not thread-safe. Order is the caller's: file_id first, times ascending, session and activity last is what most devices do.</remarks>
 public sealed class FitWriter
 {
     private const byte RecordType = 1;
+    private const byte WorkoutStepType = 12;
+    private const byte StepNameSize = 24;
     private readonly FitWriterOptions options;
     private readonly FieldList list = new();
     private readonly FitFieldLayout[]?[] defined = new FitFieldLayout[]?[FitConstants.LocalTypes];
     private bool hasDeveloperPower;
     private bool recordsDefined;
+    private bool workoutStepsDefined;
 
     /// <summary>Starts a file.</summary>
     /// <param name="options">Settings; null for the usual ones.</param>
     public FitWriter(FitWriterOptions? options = null) => this.options = options ?? new FitWriterOptions();
 
-    /// <summary>The writer beneath, for messages that have no method here. Local types 11 to 15 are free.</summary>
+    /// <summary>The writer beneath, for messages that have no method here. Local types 13 to 15 are free.</summary>
     public FitMessageWriter Messages { get; } = new();
 
     /// <summary>Writes the file_id message.</summary>
@@ -133,8 +136,61 @@ public sealed class FitWriter
         recordsDefined = false;
     }
 
+    /// <summary>Writes what a workout file holds; its steps follow.</summary>
+    /// <param name="workout">Its values; absent ones are left out.</param>
+    public void WriteWorkout(FitWorkout workout)
+    {
+        ArgumentNullException.ThrowIfNull(workout);
+        Write(11, GlobalMessage.Workout, list
+            .Add(4, Base.Enum, workout.Sport)
+            .Add(6, Base.UInt16, workout.Steps)
+            .AddText(8, workout.Name));
+    }
+
+    /// <summary>Writes one step of a workout. All steps share one definition, as devices expect it.</summary>
+    /// <param name="step">Its values; absent ones are written as missing, a name is cut to its room.</param>
+    public void WriteWorkoutStep(FitWorkoutStep step)
+    {
+        ArgumentNullException.ThrowIfNull(step);
+        DefineWorkoutSteps();
+        Messages.Write(
+            WorkoutStepType,
+            (long?)step.Index,
+            (long?)step.DurationValue,
+            (long?)step.TargetValue,
+            (long?)step.TargetLow,
+            (long?)step.TargetHigh,
+            (long?)step.DurationType,
+            (long?)step.TargetType,
+            (long?)step.Intensity,
+            StepName(step.Name));
+    }
+
     /// <summary>The finished file.</summary>
     public byte[] Finish() => Messages.Finish(options);
+
+    // Text ends in a 0 inside its field; what is cut must not end within a letter of several bytes.
+    private static string StepName(string name)
+    {
+        while (System.Text.Encoding.UTF8.GetByteCount(name) >= StepNameSize)
+            name = name[..^(char.IsLowSurrogate(name[^1]) ? 2 : 1)];
+        return name;
+    }
+
+    private void DefineWorkoutSteps()
+    {
+        if (workoutStepsDefined)
+            return;
+        workoutStepsDefined = true;
+        Messages.Define(
+            WorkoutStepType,
+            GlobalMessage.WorkoutStep,
+            [
+                new(FitConstants.MessageIndexField, Base.UInt16), new(2, Base.UInt32), new(4, Base.UInt32), new(5, Base.UInt32), new(6, Base.UInt32),
+                new(1, Base.Enum), new(3, Base.Enum), new(7, Base.Enum), new(0, Base.String, StepNameSize),
+            ],
+            options.ByteOrder);
+    }
 
     private void DefineRecords()
     {

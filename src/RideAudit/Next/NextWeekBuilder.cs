@@ -88,7 +88,8 @@ public static class NextWeekBuilder
 
     private static PlanInForce PlanFor(Rider rider, Workbook book) => PlanInForce.For(
         rider,
-        [.. book.Weeks.Select(w => new WeekHours(w.StartsOn, w.Hours, !WeekExceptions.For(rider.Exceptions, w.StartsOn).None))]);
+        [.. book.Weeks.Select(w => new WeekHours(w.StartsOn, w.Hours, !WeekExceptions.For(rider.Exceptions, w.StartsOn).None))],
+        book.Week.StartsOn.PlusDays(7));
 
     private static (Watts? Power, bool Estimated) ThresholdOf(Workbook book)
     {

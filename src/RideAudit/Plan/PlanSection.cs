@@ -7,7 +7,8 @@ namespace RideAudit.Plan;
 /// <summary>Reads the rider file's <c>[plan]</c> and <c>[plan.limits]</c>.</summary>
 internal static class PlanSection
 {
-    private static readonly (string, IsoDayOfWeek)[] Weekdays =
+    /// <summary>The weekdays as a rider file writes them.</summary>
+    public static IReadOnlyList<(string Word, IsoDayOfWeek Day)> Weekdays { get; } =
     [
         ("monday", IsoDayOfWeek.Monday), ("tuesday", IsoDayOfWeek.Tuesday), ("wednesday", IsoDayOfWeek.Wednesday),
         ("thursday", IsoDayOfWeek.Thursday), ("friday", IsoDayOfWeek.Friday), ("saturday", IsoDayOfWeek.Saturday),

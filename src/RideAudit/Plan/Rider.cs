@@ -36,6 +36,21 @@ public sealed record Rider
     /// <summary>Excepted days, earliest first.</summary>
     public ImmutableArray<PlanException> Exceptions { get; init; } = [];
 
+    /// <summary>Planned hours by date, earliest first; before the first entry, <see cref="TrainingPlan.WeeklyHours"/>.</summary>
+    public ImmutableArray<HoursEntry> Hours { get; init; } = [];
+
+    /// <summary>Minutes free by weekday; null without a table of them, else a weekday that is not in it has none.</summary>
+    public ImmutableSortedDictionary<IsoDayOfWeek, int>? MinutesFree { get; init; }
+
+    /// <summary>Rides that stand every week, in the order of the file.</summary>
+    public ImmutableArray<FixedRide> FixedRides { get; init; } = [];
+
+    /// <summary>The coach’s own sessions, in the order of the file.</summary>
+    public ImmutableArray<OwnSession> Sessions { get; init; } = [];
+
+    /// <summary>Rules set aside for a while, in the order of the file.</summary>
+    public ImmutableArray<SetAsideRule> SetAside { get; init; } = [];
+
     /// <summary>CSV columns by channel name, for files whose headers are not understood: channel → header.</summary>
     public ImmutableDictionary<string, string> CsvColumns { get; init; } = ImmutableDictionary<string, string>.Empty;
 }

@@ -12,9 +12,6 @@ public static class RiderFileReader
     private static readonly (string, Experience)[] Experiences =
         [("new", Experience.New), ("regular", Experience.Regular), ("racing", Experience.Racing)];
 
-    private static readonly (string, ExceptionKind)[] Kinds =
-        [("lighter", ExceptionKind.Lighter), ("event", ExceptionKind.Event), ("away", ExceptionKind.Away)];
-
     /// <summary>Channels that the <c>[csv]</c> table may name a column for.</summary>
     public static ImmutableArray<string> CsvChannels { get; } =
         ["time", "power", "heart_rate", "cadence", "speed", "altitude", "distance"];
@@ -49,7 +46,12 @@ public static class RiderFileReader
             RestHeartRateBpm = rest,
             MaxHeartRateBpm = highest,
             Plan = top.Table("plan") is { } plan ? PlanSection.Read(plan) : new TrainingPlan(),
-            Exceptions = ReadExceptions(top.TableArray("exception")),
+            Exceptions = DaysSections.ReadExceptions(top.TableArray("exception")),
+            Hours = DaysSections.ReadHours(top.TableArray("hours")),
+            MinutesFree = DaysSections.ReadMinutesFree(top.Table("days")),
+            FixedRides = DaysSections.ReadFixedRides(top.TableArray("fixed")),
+            Sessions = DaysSections.ReadSessions(top.TableArray("session")),
+            SetAside = DaysSections.ReadSetAside(top.TableArray("set_aside")),
             CsvColumns = ReadColumns(top.Table("csv")),
         };
         top.RejectUnknown();
@@ -114,27 +116,6 @@ public static class RiderFileReader
                 at.AddAt(at.PlaceOf("heart_rate_bpm"), "a threshold heart rate outside the rider’s range", "above rest_bpm and at most max_bpm");
         }
         return (rest, highest);
-    }
-
-    private static ImmutableArray<PlanException> ReadExceptions(List<TomlSection> sections)
-    {
-        var exceptions = new List<PlanException>();
-        foreach (var section in sections)
-        {
-            var from = section.Date("from");
-            var to = section.Date("to");
-            var kind = section.Choice("kind", Kinds);
-            if (!section.Has("from"))
-                section.AddAt(section.Place, "an exception without from", "from: its first day");
-            if (!section.Has("kind"))
-                section.AddAt(section.Place, "an exception without kind", "kind: lighter, event or away");
-            if (to < from)
-                section.AddAt(section.PlaceOf("to"), "to before from", "to: its last day, not before from");
-            section.RejectUnknown();
-            if (from is { } first && kind is { } why)
-                exceptions.Add(new PlanException(first, to ?? first, why));
-        }
-        return [.. exceptions.OrderBy(e => e.From).ThenBy(e => e.To)];
     }
 
     private static ImmutableDictionary<string, string> ReadColumns(TomlSection? section)

@@ -41,7 +41,7 @@ internal sealed record Workbook
         ImmutableArray<Ride> rides = [.. all.Where(r => r.Date < asOf && r.Date < judged.PlusDays(7))];
         if (!all.Any(r => r.Date < asOf))
             return null;
-        var plan = PlanInForce.For(rider, HoursBefore(rides, rider, judged));
+        var plan = PlanInForce.For(rider, HoursBefore(rides, rider, judged), judged);
         var figures = FigureBuilder.Build(rides, rider, plan.Limits);
         return new Workbook
         {
@@ -88,8 +88,13 @@ internal sealed record Workbook
         var weeks = new List<WeekHours>();
         if (rides.IsEmpty)
             return weeks;
-        for (var start = WeekTable.StartOf(rides.Min(r => r.Date), rider.Plan.WeekStartsOn); start < judged; start = start.PlusDays(7))
-            weeks.Add(new WeekHours(start, byWeek[start].Sum() / 3600, !WeekExceptions.For(rider.Exceptions, start).None));
+        var firstRideOn = rides.Min(r => r.Date);
+        var firstWeek = WeekTable.StartOf(firstRideOn, rider.Plan.WeekStartsOn);
+        for (var start = firstWeek; start < judged; start = start.PlusDays(7))
+        {
+            var excepted = !WeekExceptions.For(rider.Exceptions, start).None;
+            weeks.Add(new WeekHours(start, byWeek[start].Sum() / 3600, excepted, start == firstWeek ? firstRideOn : null));
+        }
         return weeks;
     }
 

@@ -44,6 +44,36 @@ public class FitWriterTests
         Assert.True(part.Integrity.IsIntact);
     }
 
+    [Theory]
+    [InlineData(FitByteOrder.LittleEndian)]
+    [InlineData(FitByteOrder.BigEndian)]
+    public void A_workout_comes_back_as_it_was_written(FitByteOrder order)
+    {
+        FitWorkoutStep easy = new() { Index = 0, Name = "easy", DurationType = FitWorkoutStep.Time, DurationValue = 900_000, TargetType = FitWorkoutStep.Power, TargetValue = 0, TargetLow = 1138, TargetHigh = 1163, Intensity = 2 };
+        FitWorkoutStep repeat = new() { Index = 1, DurationType = FitWorkoutStep.RepeatUntilStepsComplete, DurationValue = 0, TargetType = FitWorkoutStep.Open, TargetValue = 3 };
+        FitWriter writer = new(new FitWriterOptions { ByteOrder = order });
+        writer.WriteFileId(new FitFileId(FitFileType.Workout, 255, 0, Start));
+        writer.WriteWorkout(new FitWorkout("four fours", 2, 2));
+        writer.WriteWorkoutStep(easy);
+        writer.WriteWorkoutStep(repeat);
+
+        FitPart part = Assert.Single(FitDecoder.Decode(writer.Finish()).Parts);
+
+        Assert.Equal(new FitWorkout("four fours", 2, 2), part.Workout);
+        Assert.Equal([easy, repeat], part.WorkoutSteps);
+        Assert.Empty(part.Faults);
+        Assert.False(part.IsActivity);
+    }
+
+    [Fact]
+    public void A_step_name_too_long_for_its_room_is_cut_between_two_letters()
+    {
+        FitWriter writer = new();
+        writer.WriteWorkoutStep(new FitWorkoutStep { Name = "zwölf Sprünge über äußere Hügel" });
+
+        Assert.Equal("zwölf Sprünge über ", FitDecoder.Decode(writer.Finish()).Parts[0].WorkoutSteps[0].Name);
+    }
+
     [Fact]
     public void Developer_power_comes_back_beside_native_power()
     {

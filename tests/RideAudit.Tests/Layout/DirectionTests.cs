@@ -15,6 +15,8 @@ public sealed partial class DirectionTests
         ["Ingest"] = ["Units", "Rides", "Plan", "Fit", "Formatting"],
         ["Figures"] = ["Units", "Rides", "Plan", "Formatting"],
         ["Weeks"] = ["Units", "Figures", "Plan", "Formatting"],
+        ["Sessions"] = ["Units", "Plan", "Rides", "Figures", "Formatting", "Fit"],
+        ["Held"] = ["Units", "Figures", "Plan", "Formatting"],
         ["Rules"] = ["Units", "Figures", "Weeks", "Plan", "Formatting"],
         ["Document"] = ["Units", "Rides", "Figures", "Weeks", "Plan", "Rules", "Formatting"],
         ["Next"] = ["Units", "Figures", "Weeks", "Plan", "Rules", "Formatting", "Document", "Review", "Rides", "Ingest"],
@@ -82,7 +84,7 @@ public sealed partial class DirectionTests
 
     private static string WithoutComments(string source) => Comment().Replace(source, "");
 
-    [GeneratedRegex(@"\bRideAudit\.(?<folder>Units|Plan|Rides|Ingest|Figures|Weeks|Rules|Review|Fit|Document|Next|Formatting)\b")]
+    [GeneratedRegex(@"\bRideAudit\.(?<folder>Units|Plan|Rides|Ingest|Figures|Weeks|Rules|Review|Sessions|Held|Fit|Document|Next|Formatting)\b")]
     private static partial Regex Uses();
 
     [GeneratedRegex("//.*")]

@@ -82,6 +82,17 @@ public class PlanInForceTests
         Assert.Equal(Tier.Middle, plan.Tier);
     }
 
+    [Theory]
+    [InlineData(0, false, 5.0)]
+    [InlineData(1, false, 5.0)]
+    [InlineData(2, true, 8.0)]
+    public void A_first_week_whose_first_ride_is_later_than_its_second_day_is_left_out_and_said_so(int firstDay, bool leftOut, double hours)
+    {
+        var plan = PlanInForce.For(new Rider(), [new WeekHours(Monday, 2, FirstRideOn: Monday.PlusDays(firstDay)), new WeekHours(Monday.PlusWeeks(1), 8)]);
+
+        Assert.Equal((hours, leftOut, leftOut ? 1 : 2), (plan.PlannedHours!.Value, plan.FirstWeekLeftOut, plan.HistoryWeeks));
+    }
+
     [Fact]
     public void One_week_before_is_enough_to_take_hours_from() =>
         Assert.Equal(4.5, PlanInForce.For(new Rider(), [new WeekHours(Monday, 4.5)]).PlannedHours);

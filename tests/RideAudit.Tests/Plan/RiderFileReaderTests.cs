@@ -48,6 +48,40 @@ public class RiderFileReaderTests
         from = 2026-04-12
         kind = "event"
 
+        [[exception]]
+        from = 2026-06-01
+        to = 2026-06-03
+        kind = "ill"
+
+        [[hours]]
+        from = 2026-05-04
+        weekly = 7.5
+
+        [[hours]]
+        from = 2026-06-29
+        weekly = 9
+
+        [days]
+        tuesday = 60
+        saturday = 210
+
+        [[fixed]]
+        day = "saturday"
+        kind = "threshold"
+        minutes = 120
+        session = "club ride"
+
+        [[session]]
+        session = "four by six"
+        kind = "high"
+        minutes = 60
+        blocks = "15 min easy, 4 x 6 min 106-110 %, 3 min easy between, easy to the end"
+
+        [[set_aside]]
+        rule = "rest-days"
+        until = 2026-06-30
+        why = "short commutes count as rest"
+
         [csv]
         power = "Leistung (W)"
         """;
@@ -91,6 +125,7 @@ public class RiderFileReaderTests
             [
                 new PlanException(new LocalDate(2026, 4, 12), new LocalDate(2026, 4, 12), ExceptionKind.Event),
                 new PlanException(new LocalDate(2026, 5, 18), new LocalDate(2026, 5, 24), ExceptionKind.Lighter),
+                new PlanException(new LocalDate(2026, 6, 1), new LocalDate(2026, 6, 3), ExceptionKind.Ill),
             ],
             rider.Exceptions.ToArray());
     }
@@ -113,6 +148,9 @@ public class RiderFileReaderTests
     [InlineData("[[exceptions]]\nfrom = 2026-05-18", 1, 3, "exceptions", "exception")]
     [InlineData("[[threshold]]\nfrom = 2026-01-05\npower = 250\npower_w = 250", 3, 1, "power", "power_w")]
     [InlineData("[csv]\nheartrate = \"HR\"", 2, 1, "heartrate", "heart_rate")]
+    [InlineData("[[sesion]]\nsession = \"a\"", 1, 3, "sesion", "session")]
+    [InlineData("[days]\ntuesday = 60\nthurday = 60", 3, 1, "thurday", "thursday")]
+    [InlineData("[[hours]]\nfrom = 2026-05-04\nweekly = 6\nweekly_hours = 6", 4, 1, "weekly_hours", null)]
     [InlineData("[plan]\nlong-ride-h = 2", 2, 1, "long-ride-h", null)]
     public void An_unknown_key_is_named_with_its_place_and_the_nearest_known_key(string toml, int line, int column, string key, string? nearest)
     {
@@ -156,8 +194,19 @@ public class RiderFileReaderTests
     [InlineData("[plan.limits]\nhours_watch_margin = 0.4", 2, 1, "hours_watch_margin above hours_broken_margin", "hours_watch_margin at most hours_broken_margin (0.3)")]
     [InlineData("[plan]\nlow_share = 0.8\n[plan.limits]\nintended_low_share = 0.7", 4, 1, "the intended low share a second time", "low_share in [plan] or intended_low_share here")]
     [InlineData("[[exception]]\nfrom = 2026-05-24\nto = 2026-05-18\nkind = \"lighter\"", 3, 1, "to before from", "not before from")]
-    [InlineData("[[exception]]\nfrom = 2026-05-24\nkind = \"light\"", 3, 8, "the text \"light\"", "lighter, event or away")]
-    [InlineData("[[exception]]\nfrom = 2026-05-24", 1, 3, "an exception without kind", "lighter, event or away")]
+    [InlineData("[[exception]]\nfrom = 2026-05-24\nkind = \"light\"", 3, 8, "the text \"light\"", "lighter, event, away or ill")]
+    [InlineData("[[exception]]\nfrom = 2026-05-24", 1, 3, "an exception without kind", "lighter, event, away or ill")]
+    [InlineData("[[hours]]\nfrom = 2026-05-04", 1, 3, "planned hours without weekly", "weekly: hours a week")]
+    [InlineData("[[hours]]\nfrom = 2026-05-04\nweekly = 70", 3, 10, "70", "from 0.5 to 60 h")]
+    [InlineData("[[hours]]\nfrom = 2026-05-04\nweekly = 7\n[[hours]]\nfrom = 2026-05-04\nweekly = 8", 5, 1, "the same date as the hours before", "each date once")]
+    [InlineData("[days]\ntuesday = 61.5", 2, 11, "61.5", "tuesday: a whole number from 0 to 1440 min")]
+    [InlineData("[days]", 1, 2, "no day with minutes", "at least one weekday")]
+    [InlineData("[[fixed]]\nday = \"saturday\"\nkind = \"rest\"\nminutes = 60", 3, 8, "the text \"rest\"", "kind: recovery, endurance, long, threshold or high")]
+    [InlineData("[[fixed]]\nkind = \"high\"\nminutes = 60", 1, 3, "a fixed ride without day", "its weekday")]
+    [InlineData("[[session]]\nsession = \"a\"\nkind = \"high\"\nminutes = 60\nblocks = \"15 min eazy\"", 5, 18, "eazy in blocks", "easy, very easy")]
+    [InlineData("[[session]]\nsession = \"a\"\nkind = \"high\"\nminutes = 60", 1, 3, "a session without blocks", "what to ride")]
+    [InlineData("[[set_aside]]\nrule = \"rest-day\"\nuntil = 2026-06-30\nwhy = \"x\"", 2, 8, "the text \"rest-day\"", "rest-days")]
+    [InlineData("[[set_aside]]\nrule = \"rest-days\"\nuntil = 2026-06-30", 1, 3, "a rule set aside without why", "the reason")]
     [InlineData("[csv]\npower = 3", 2, 9, "3", "the column’s header")]
     public void A_wrong_value_is_named_with_its_place_and_what_is_allowed(string toml, int line, int column, string found, string allowed)
     {
@@ -165,6 +214,49 @@ public class RiderFileReaderTests
 
         Assert.Equal((line, column, found), (mistake.Line, mistake.Column, mistake.Found));
         Assert.Contains(allowed, mistake.Allowed, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void What_the_rider_file_says_of_days_and_sessions_is_read()
+    {
+        var rider = RiderFileReader.Read(Complete, "rider.toml").Rider!;
+
+        Assert.Equal([new HoursEntry(new LocalDate(2026, 5, 4), 7.5), new HoursEntry(new LocalDate(2026, 6, 29), 9)], rider.Hours.ToArray());
+        Assert.Equal([(IsoDayOfWeek.Tuesday, 60), (IsoDayOfWeek.Saturday, 210)], rider.MinutesFree!.Select(d => (d.Key, d.Value)));
+        Assert.Equal(new FixedRide(IsoDayOfWeek.Saturday, PlannedKind.Threshold, 120, "club ride"), Assert.Single(rider.FixedRides));
+        var session = Assert.Single(rider.Sessions);
+        Assert.Equal(("four by six", PlannedKind.High, 60), (session.Session, session.Kind, session.Minutes));
+        Assert.Equal("15 min easy, 4 x 6 min 106-110 %, 3 min easy between, easy to the end", session.Blocks.ToString());
+        Assert.Equal(new SetAsideRule("rest-days", new LocalDate(2026, 6, 30), "short commutes count as rest"), Assert.Single(rider.SetAside));
+    }
+
+    [Fact]
+    public void Without_a_table_of_days_no_day_has_minutes_and_the_cuts_are_those_of_the_zones()
+    {
+        var rider = RiderFileReader.Read("", "rider.toml").Rider!;
+
+        Assert.Null(rider.MinutesFree);
+        Assert.Equal((76.0, 106.0), (rider.Plan.LowerBandCutPercent, rider.Plan.UpperBandCutPercent));
+    }
+
+    [Fact]
+    public void Every_mistake_of_several_blocks_and_tables_is_told_at_once()
+    {
+        const string Toml = """
+            [[session]]
+            session = "a"
+            kind = "hihg"
+            minutes = 60
+            blocks = "15 min eazy, 4 x 6 mn 95 %"
+            [[set_aside]]
+            rule = "rests"
+            until = 2026-13-01
+            """;
+
+        var mistakes = RiderFileReader.Read(Toml, "rider.toml").Mistakes;
+
+        Assert.Equal([(3, 8), (5, 18), (5, 30), (6, 3), (7, 8), (8, 9)], mistakes.Select(m => (m.Line, m.Column)));
+        Assert.Equal("high", mistakes[0].Nearest);
     }
 
     [Theory]

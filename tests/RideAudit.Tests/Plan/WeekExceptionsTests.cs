@@ -13,9 +13,12 @@ public class WeekExceptionsTests
     [InlineData(ExceptionKind.Lighter, 0, 3, true)]
     [InlineData(ExceptionKind.Lighter, 0, 2, false)]
     [InlineData(ExceptionKind.Away, 3, 9, true)]
-    [InlineData(ExceptionKind.Away, 4, 9, false)]
+    [InlineData(ExceptionKind.Away, 4, 9, true)]
+    [InlineData(ExceptionKind.Away, 5, 9, false)]
+    [InlineData(ExceptionKind.Ill, 6, 9, true)]
+    [InlineData(ExceptionKind.Ill, 7, 9, false)]
     [InlineData(ExceptionKind.Away, -10, 20, true)]
-    public void One_event_day_makes_an_event_week_and_four_days_make_a_lighter_or_an_away_week(ExceptionKind kind, int from, int to, bool holds)
+    public void One_event_or_ill_day_makes_the_week_three_days_an_away_week_and_four_a_lighter_one(ExceptionKind kind, int from, int to, bool holds)
     {
         var exceptions = WeekExceptions.For([new PlanException(Monday.PlusDays(from), Monday.PlusDays(to), kind)], Monday);
 
@@ -38,12 +41,24 @@ public class WeekExceptionsTests
     }
 
     [Fact]
+    public void An_ill_day_leads_and_asks_for_no_hours()
+    {
+        var exceptions = WeekExceptions.For(
+            [new PlanException(Monday, Monday, ExceptionKind.Ill), new PlanException(Monday.PlusDays(6), Monday.PlusDays(6), ExceptionKind.Event)],
+            Monday);
+
+        Assert.Equal((true, true, true), (exceptions.Ill, exceptions.Away, exceptions.Event));
+        Assert.Equal(ExceptionKind.Ill, exceptions.Leading);
+        Assert.Equal(new WeekExceptions(false, false, true, true), default(WeekExceptions).With(ExceptionKind.Ill));
+    }
+
+    [Fact]
     public void Two_spans_of_a_kind_count_their_days_together_and_a_shared_day_once()
     {
         PlanException[] spans =
         [
             new(Monday, Monday.PlusDays(1), ExceptionKind.Away),
-            new(Monday.PlusDays(1), Monday.PlusDays(2), ExceptionKind.Away),
+            new(Monday.PlusDays(1), Monday.PlusDays(1), ExceptionKind.Away),
         ];
 
         Assert.True(WeekExceptions.For([.. spans], Monday).None);

@@ -15,6 +15,11 @@ internal sealed class TomlSection(TomlTable table, string name, List<RiderFileMi
     /// <summary>Where a key stands; the table's beginning when it is not there.</summary>
     public TomlPlace PlaceOf(string key) => table[key]?.KeyPlace ?? table.Place;
 
+    /// <summary>Where the first letter of a key’s text stands, behind its quotation mark.</summary>
+    public TomlPlace TextPlace(string key) => table[key]?.Value is { } value && TomlPlace.Of(value) is var place
+        ? place with { Column = place.Column + 1 }
+        : PlaceOf(key);
+
     public bool Has(string key) => table[key] is not null || table.BrokenKeys.Contains(key);
 
     /// <summary>A number within a range; null when it is not there or not right.</summary>
@@ -30,12 +35,12 @@ internal sealed class TomlSection(TomlTable table, string name, List<RiderFileMi
     }
 
     /// <summary>Text that is not empty; null when it is not there or not right.</summary>
-    public string? Text(string key, string allowed)
+    public string? Text(string key, string allowed, bool trim = true)
     {
         if (Value(key, $"{key}: {allowed}") is not { } value)
             return null;
         if (value is StringValueSyntax { Value: { } text } && text.Trim().Length > 0)
-            return text.Trim();
+            return trim ? text.Trim() : text;
         Add(value, TomlWords.Found(value), $"{key}: {allowed}");
         return null;
     }
@@ -172,6 +177,7 @@ internal sealed class TomlSection(TomlTable table, string name, List<RiderFileMi
         return null;
     }
 
-    private static string Words<T>(IReadOnlyList<(string Word, T Value)> choices) =>
+    /// <summary>The words of choices in a row.</summary>
+    public static string Words<T>(IReadOnlyList<(string Word, T Value)> choices) =>
         string.Join(", ", choices.SkipLast(1).Select(c => c.Word)) + " or " + choices[^1].Word;
 }
