@@ -105,6 +105,6 @@ public sealed partial class FiguresInWordsProperties
     [GeneratedRegex(@"(?<![\w.,\u2212])(?:1|[Oo]ne)[ \u00A0](?:(?:high|hard|threshold|rest|more|easy|other easy|ordinary)[ \u00A0])?(?:rules|rides|days|weeks|sessions|points|times)\b")]
     private static partial Regex OneOfMany();
 
-    [GeneratedRegex(@"(?<![\w.,])(?:\d{2,}|[2-9]|[Tt]wo|[Tt]hree|[Ff]our|[Ff]ive|[Ss]ix|[Ss]even)[ \u00A0](?:(?:high|hard|threshold|rest|more|easy|other easy|ordinary)[ \u00A0])?(?:rule|ride|day|week|session|point)\b(?!-)")]
+    [GeneratedRegex(@"(?<![\w.,:])(?:\d{2,}|[2-9]|[Tt]wo|[Tt]hree|[Ff]our|[Ff]ive|[Ss]ix|[Ss]even)[ \u00A0](?:(?:high|hard|threshold|rest|more|easy|other easy|ordinary)[ \u00A0])?(?:rule|ride|day|week|session|point)\b(?!-)")]
     private static partial Regex ManyOfOne();
 }
