@@ -1,4 +1,5 @@
 using System.Collections.Concurrent;
+using System.Collections.Immutable;
 using NodaTime;
 using RideAudit.Ingest.Archives;
 using RideAudit.Plan;
@@ -70,15 +71,18 @@ public sealed class Intake
         var context = new IngestContext(rider, _machineZone);
         var contents = _contents.Select(c => c.ReadFor(context)).OrderBy(c => c.File, StringComparer.Ordinal).ThenBy(c => c.Hash);
         var notices = _notices.OrderBy(n => n.Sentence, StringComparer.Ordinal).ToList();
-        var distinct = WithoutCopies(contents, notices);
+        var copies = new List<(string LeftOut, string Kept)>();
+        var distinct = WithoutCopies(contents, notices, copies);
         var (kept, leftOut) = DuplicateFinder.Split(distinct.SelectMany(c => c.Recordings));
+        copies.AddRange(leftOut.Select(d => (d.LeftOut.File, d.Kept.File)));
+        ImmutableArray<LoggedRide> log = [.. LogNames.Resolve(distinct.SelectMany(c => c.LoggedRides), kept, copies, notices)];
         notices.AddRange(distinct.SelectMany(c => c.Notices));
         DuplicateNotices.Add(notices, leftOut);
         return new FolderContent
         {
             FilesSeen = _seen,
             Recordings = kept,
-            LoggedRides = [.. distinct.SelectMany(c => c.LoggedRides)],
+            LoggedRides = log,
             Notices = [.. notices.OrderBy(n => n.File, StringComparer.Ordinal)],
             RiderFile = riderFile,
             Notes = [.. texts.Where(t => RiderTexts.IsNote(t.File))],
@@ -148,7 +152,7 @@ public sealed class Intake
         var unpacked = Unpacking.Read(stream, 0, _limits, layers.Budget);
         return unpacked.Outcome switch
         {
-            UnpackOutcome.TooLarge => [opener.TooLarge(name)],
+            UnpackOutcome.TooLarge => [NoRide.TooLarge(name, _limits)],
             UnpackOutcome.Damaged => throw new IOException(),
             _ => opener.Open(name, new MemoryStream(unpacked.Bytes, writable: false), unpacked.Bytes.Length, ArchiveLayers.None(_limits)),
         };
@@ -160,7 +164,7 @@ public sealed class Intake
     private static FileContent Unread(string name, string problem, string sentence) =>
         RideEndings.Promise(name) ? FileContent.Unusable(name, problem, sentence) : FileContent.Nothing(name);
 
-    private static List<FileContent> WithoutCopies(IEnumerable<FileContent> contents, List<FileNotice> notices)
+    private static List<FileContent> WithoutCopies(IEnumerable<FileContent> contents, List<FileNotice> notices, List<(string LeftOut, string Kept)> copies)
     {
         // Rows that count seconds take their date from the file's name: equal bytes on two days are two rides.
         var first = new Dictionary<(UInt128 Hash, Instant? Start), string>();
@@ -168,10 +172,13 @@ public sealed class Intake
         foreach (var content in contents)
         {
             var key = (content.Hash, content.Recordings.IsEmpty ? (Instant?)null : content.Recordings[0].Start);
-            if (content.HoldsRides && !first.TryAdd(key, content.File))
-                notices.Add(new FileNotice(content.File, "duplicate", null, $"The same file as {first[key]}, which is kept.", false));
-            else
+            if (!content.HoldsRides || first.TryAdd(key, content.File))
+            {
                 distinct.Add(content);
+                continue;
+            }
+            notices.Add(new FileNotice(content.File, "duplicate", null, $"The same file as {first[key]}, which is kept.", false));
+            copies.Add((content.File, first[key]));
         }
         return distinct;
     }

@@ -25,7 +25,6 @@ internal static class GridJoiner
             HeartRateBpm = Channel(pieces, length, g => g.HeartRateBpm),
             CadenceRpm = Channel(pieces, length, g => g.CadenceRpm),
             SpeedMps = Channel(pieces, length, g => g.SpeedMps),
-            AltitudeM = Channel(pieces, length, g => g.AltitudeM),
             DistanceM = Distance(pieces, length),
         };
         return (joined, leftOut);
@@ -114,7 +113,7 @@ internal static class GridJoiner
             var part = joined.AsSpan(at, pieces[i].Length);
             // Every recording counts its distance from its own start.
             if (i > 0 && !ReferenceEquals(pieces[i].Grid, pieces[i - 1].Grid))
-                offset = last - (pieces[i].Start == 0 ? 0 : FirstValue(part));
+                offset = last - (pieces[i].Start == 0 ? 0 : SampleGrid.FirstValue(part));
             foreach (ref var metres in part)
             {
                 metres += offset;
@@ -123,13 +122,5 @@ internal static class GridJoiner
             at += pieces[i].Length;
         }
         return joined;
-    }
-
-    private static float FirstValue(ReadOnlySpan<float> values)
-    {
-        foreach (var value in values)
-            if (!float.IsNaN(value))
-                return value;
-        return 0;
     }
 }

@@ -44,6 +44,7 @@ public static class RideJoiner
         {
             File = first.File,
             Parts = [.. parts.Select(p => p.File)],
+            RecordedParts = [.. parts.Select(p => new Ride.Part(p.File, p.StartsAt.LocalDateTime, p.TimerSeconds))],
             StartsAt = first.StartsAt,
             Sport = parts.TrueForAll(p => p.Sport == first.Sport) ? first.Sport : RideSport.Cycling,
             Grid = grid,

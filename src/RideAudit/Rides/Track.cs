@@ -18,9 +18,6 @@ public sealed class Track
     /// <summary>Speed, m/s.</summary>
     public float[]? SpeedMps { get; init; }
 
-    /// <summary>Altitude, m.</summary>
-    public float[]? AltitudeM { get; init; }
-
     /// <summary>Distance from the start, m.</summary>
     public float[]? DistanceM { get; init; }
 

@@ -8,16 +8,16 @@ internal static class GzipReader
 {
     private const int FewestBytes = 18;
 
-    public static IReadOnlyList<FileContent> Read(string name, byte[] bytes, ArchiveLayers layers, FileOpener opener)
+    public static IReadOnlyList<FileContent> Read(string name, byte[] bytes, ArchiveLayers layers, ArchiveWork work)
     {
         if (layers.Gzips >= ArchiveLayers.MostGzips)
             return Refused(name, "packed too often", "This file is packed with gzip over and over: unpack it by hand.");
-        var unpacked = Unpack(bytes, opener.Limits, layers.Budget);
+        var unpacked = Unpack(bytes, work.Limits, layers.Budget);
         if (unpacked.Outcome == UnpackOutcome.TooLarge)
-            return [opener.TooLarge(name)];
+            return [NoRide.TooLarge(name, work.Limits)];
         if (unpacked.Bytes.Length == 0)
             return Refused(name, "damaged archive", "This gzip file is damaged from its beginning: copy it again from where it came.");
-        var contents = opener.Open(name, unpacked.Bytes, layers with { Gzips = layers.Gzips + 1 });
+        var contents = work.Open(name, unpacked.Bytes, layers with { Gzips = layers.Gzips + 1 });
         return unpacked.Outcome == UnpackOutcome.Whole ? contents : [.. contents.Select(c => c.With(w => WithWarning(w, unpacked.Bytes.Length)))];
     }
 

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using CsvHelper;
+using RideAudit.Ingest.Text;
 
 namespace RideAudit.Ingest.Csv;
 
@@ -28,7 +29,7 @@ internal static class CsvReading
         {
             return RideEndings.IsCsv(name)
                 ? FileContent.Unusable(name, "not a CSV file", $"The rows could not be read: {e.Message.TrimEnd('.')}; write the file again as CSV.")
-                : FileOpener.Refuse(name, FileKind.Text);
+                : NoRide.Refuse(name, FileKind.Text);
         }
     }
 
@@ -48,7 +49,7 @@ internal static class CsvReading
             return CsvRideReader.Read(name, csv, columns, context);
         // Text that is not named as CSV never promised columns.
         if (!RideEndings.IsCsv(name))
-            return FileOpener.Refuse(name, FileKind.Text);
+            return NoRide.Refuse(name, FileKind.Text);
         var missing = Has(columns, CsvChannel.Time)
             ? ("no data column", "no power, heart rate, cadence, speed, altitude or distance")
             : ("no time column", "no column of seconds or timestamps");
@@ -73,11 +74,21 @@ internal static class CsvReading
         return columns;
     }
 
-    private static bool IsLog(ImmutableArray<CsvColumn> columns) =>
-        Has(columns, CsvChannel.Minutes) && (Has(columns, CsvChannel.Date) || Has(columns, CsvChannel.Start));
+    private static bool IsLog(ImmutableArray<CsvColumn> columns)
+    {
+        bool Any(params ReadOnlySpan<CsvChannel> channels)
+        {
+            foreach (var channel in channels)
+                if (Has(columns, channel))
+                    return true;
+            return false;
+        }
+        return (Any(CsvChannel.Date, CsvChannel.Start) && Any(CsvChannel.Minutes, CsvChannel.Kind))
+            || (Any(CsvChannel.RideFile) && Any(CsvChannel.Kind, CsvChannel.Rating, CsvChannel.Note));
+    }
 
     private static bool IsRecording(ImmutableArray<CsvColumn> columns) =>
-        Has(columns, CsvChannel.Time) && columns.Any(c => c.Channel is >= CsvChannel.Power and <= CsvChannel.Distance);
+        Has(columns, CsvChannel.Time) && columns.Any(c => c.Channel is >= CsvChannel.Power and <= CsvChannel.Altitude);
 
     private static bool Has(ImmutableArray<CsvColumn> columns, CsvChannel channel) => columns.Any(c => c.Channel == channel);
 

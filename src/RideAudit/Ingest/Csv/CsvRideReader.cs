@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using CsvHelper;
 using NodaTime;
+using RideAudit.Ingest.Text;
 using RideAudit.Ingest.Tracks;
 using RideAudit.Rides;
 
@@ -63,15 +64,15 @@ internal sealed class CsvRideReader
         if (!CsvReading.Has(_csv, column))
             return float.NaN;
         var text = _csv.GetString(column.Index);
-        if (CsvNumbers.Parse(text, _decimalComma) is { } number)
+        if (WrittenNumbers.Parse(text, _decimalComma) is { } number)
             return (float)(number * column.Factor);
-        if (!CsvNumbers.IsMissing(text))
+        if (!WrittenNumbers.IsMissing(text))
             _faults.Cell(_csv.LineNumber, column.Header, text);
         return float.NaN;
     }
 
     /// <summary>Some programs write a row of units under the header: no cell of it is a number.</summary>
-    private bool IsUnitRow() => _channels.All(c => !CsvReading.Has(_csv, c) || CsvNumbers.Parse(_csv.GetString(c.Index), _decimalComma) is null);
+    private bool IsUnitRow() => _channels.All(c => !CsvReading.Has(_csv, c) || WrittenNumbers.Parse(_csv.GetString(c.Index), _decimalComma) is null);
 
     private bool IsBlank() => Enumerable.Range(0, _csv.FieldCount).All(_csv.IsEmpty);
 

@@ -26,6 +26,8 @@ internal static class CsvSpellings
         (NormalisedPower, "normalisedpower normalizedpower"),
         (AverageHeartRate, "averageheartrate avgheartrate meanheartrate aveheartrate averagehr avghr meanhr"),
         (Rating, "rating rpe sessionrating effort perceivedexertion"),
+        (Kind, "kind ridekind"),
+        (RideFile, "file filename ridefile"),
         (Note, "note notes comment comments remark remarks"),
     }
         .SelectMany(c => c.Spellings.Split(' ').Select(s => (Spelling: s, Value: (c.Channel, 1.0))))

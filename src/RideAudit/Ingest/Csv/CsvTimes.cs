@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text.RegularExpressions;
 using NodaTime;
+using RideAudit.Ingest.Text;
 
 namespace RideAudit.Ingest.Csv;
 
@@ -28,7 +29,7 @@ internal sealed partial class CsvTimes(IngestContext context, CsvColumn column, 
     /// <summary>Seconds since the Unix epoch, or since the start (or its midnight) when <see cref="NeedsDate"/>; null when the cell is no time.</summary>
     public double? Read(string cell)
     {
-        if (CsvNumbers.Parse(cell, decimalComma) is { } number)
+        if (WrittenNumbers.Parse(cell, decimalComma) is { } number)
             return Numeric(number * column.Factor);
         if (Elapsed().Match(cell) is { Success: true } clock)
             return Clock(clock);

@@ -26,8 +26,7 @@ internal static class FitTracks
             HeartRateBpm = Pick(records.HeartRate, rows),
             CadenceRpm = Pick(records.Cadence, rows),
             SpeedMps = Pick(records.SpeedMps, rows),
-            AltitudeM = Pick(records.AltitudeM, rows),
-            DistanceM = Distance(records, rows),
+            DistanceM = Distance(part, clock, rows, window),
             TimerEvents = clock.EventsCount ? Timer(part, clock, window) : [],
             StoredTimerSeconds = session?.TotalTimerSeconds,
             StoredElapsedSeconds = session?.TotalElapsedSeconds,
@@ -72,12 +71,20 @@ internal static class FitTracks
         return picked;
     }
 
-    private static float[] Distance(RecordChannels records, List<int> rows)
+    /// <summary>Distance from the session's own start: most devices count on from the session before, some begin again.</summary>
+    private static float[] Distance(FitPart part, FitClock clock, List<int> rows, FitWindow window)
     {
-        var distances = records.DistanceM;
+        var distances = part.Records.DistanceM;
+        var before = 0.0;
+        for (var i = 0; i < distances.Length; i++)
+            if (!double.IsNaN(distances[i]) && clock.SecondOf(i) < window.From)
+                before = distances[i];
         var picked = new float[rows.Count];
+        foreach (var row in rows)
+            if (distances[row] < before)
+                before = 0;
         for (var i = 0; i < picked.Length; i++)
-            picked[i] = (float)distances[rows[i]];
+            picked[i] = (float)(distances[rows[i]] - before);
         return picked;
     }
 }

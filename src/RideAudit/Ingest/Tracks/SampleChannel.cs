@@ -7,6 +7,5 @@ internal enum SampleChannel
     HeartRate,
     Cadence,
     Speed,
-    Altitude,
     Distance,
 }

@@ -6,7 +6,7 @@ namespace RideAudit.Ingest.Tracks;
 [InlineArray(Channels)]
 internal struct SampleRow
 {
-    public const int Channels = 6;
+    public const int Channels = 5;
 
     private float _first;
 

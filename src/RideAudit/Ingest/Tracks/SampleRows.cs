@@ -47,7 +47,6 @@ internal sealed class SampleRows
             HeartRateBpm = Column(SampleChannel.HeartRate),
             CadenceRpm = Column(SampleChannel.Cadence),
             SpeedMps = Column(SampleChannel.Speed),
-            AltitudeM = Column(SampleChannel.Altitude),
             DistanceM = Column(SampleChannel.Distance),
             StoredTimerSeconds = storedTimerSeconds,
         };
@@ -75,14 +74,7 @@ internal sealed class SampleRows
     {
         var mean = SampleRow.Missing;
         for (var channel = 0; channel < SampleRow.Channels; channel++)
-        {
-            var (sum, count) = (0.0, 0);
-            for (var i = from; i < to; i++)
-                if (!float.IsNaN(_rows[i][channel]))
-                    (sum, count) = (sum + _rows[i][channel], count + 1);
-            if (count > 0)
-                mean[channel] = (float)(sum / count);
-        }
+            mean[channel] = SampleGrid.MeanValue([.. _rows[from..to].Select(r => r[channel])]);
         return mean;
     }
 }

@@ -1,6 +1,6 @@
 using System.Xml;
 using NodaTime;
-using RideAudit.Ingest.Csv;
+using RideAudit.Ingest.Text;
 using RideAudit.Ingest.Tracks;
 
 namespace RideAudit.Ingest.Xml;
@@ -53,9 +53,9 @@ internal static class XmlPoint
 
     private static void Take(string text, SampleChannel channel, ref SampleRow row, XmlActivity activity)
     {
-        if (CsvNumbers.Parse(text, decimalComma: false) is { } number)
+        if (WrittenNumbers.Parse(text, decimalComma: false) is { } number)
             row[channel] = (float)number;
-        else if (!CsvNumbers.IsMissing(text.Trim()))
+        else if (!WrittenNumbers.IsMissing(text.Trim()))
             activity.Unreadable++;
     }
 
@@ -68,7 +68,6 @@ internal static class XmlPoint
         "value" when parent.Equals("HeartRateBpm", StringComparison.OrdinalIgnoreCase) => SampleChannel.HeartRate,
         "cadence" or "cad" => SampleChannel.Cadence,
         "speed" => SampleChannel.Speed,
-        "altitudemeters" or "ele" => SampleChannel.Altitude,
         "distancemeters" or "distance" => SampleChannel.Distance,
         _ => null,
     };

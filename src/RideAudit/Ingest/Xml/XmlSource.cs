@@ -1,4 +1,5 @@
 using System.Xml;
+using RideAudit.Ingest.Text;
 
 namespace RideAudit.Ingest.Xml;
 
