@@ -7,12 +7,12 @@ internal sealed class LocalDefinitions(FaultLog log, DeveloperFields developerFi
 {
     private const int RememberedAtMost = 1024;
     private const int MessagesToCompare = 64;
-    private readonly MessageDefinition?[] slots = new MessageDefinition?[FitConstants.LocalTypes];
-    private readonly MessageDefinition?[] previous = new MessageDefinition?[FitConstants.LocalTypes];
+    private readonly LocalDefinition?[] slots = new LocalDefinition?[FitConstants.LocalTypes];
+    private readonly LocalDefinition?[] previous = new LocalDefinition?[FitConstants.LocalTypes];
     private readonly int[] definedAt = new int[FitConstants.LocalTypes];
-    private readonly Dictionary<int, (byte[] Raw, MessageDefinition Definition)> remembered = [];
+    private readonly Dictionary<int, (byte[] Raw, LocalDefinition Definition)> remembered = [];
 
-    public MessageDefinition? this[int localType] => slots[localType];
+    public LocalDefinition? this[int localType] => slots[localType];
 
     /// <summary>Reads the definition at an offset into its slot; a corrupt one empties the slot.</summary>
     public DefinitionOutcome Read(ReadOnlySpan<byte> bytes, int at, int end, PartContent content, out int length)
@@ -30,20 +30,20 @@ internal sealed class LocalDefinitions(FaultLog log, DeveloperFields developerFi
         return DefinitionOutcome.Read;
     }
 
-    private MessageDefinition? Recall(ReadOnlySpan<byte> raw, out int key)
+    private LocalDefinition? Recall(ReadOnlySpan<byte> raw, out int key)
     {
         HashCode hash = default;
         hash.AddBytes(raw[1..]);
         key = hash.ToHashCode();
-        return remembered.TryGetValue(key, out (byte[] Raw, MessageDefinition Definition) known) && raw[1..].SequenceEqual(known.Raw) ? known.Definition : null;
+        return remembered.TryGetValue(key, out (byte[] Raw, LocalDefinition Definition) known) && raw[1..].SequenceEqual(known.Raw) ? known.Definition : null;
     }
 
-    private MessageDefinition Make(ReadOnlySpan<byte> bytes, int at, int end, in DefinitionShape shape, PartContent content, int key)
+    private LocalDefinition Make(ReadOnlySpan<byte> bytes, int at, int end, in DefinitionShape shape, PartContent content, int key)
     {
         bool repeatsDiffer = shape.WidenedDataSize != shape.DataSize;
         bool widen = repeatsDiffer && FollowsTheWidest(bytes, at, end, shape, TimeWindow.AroundLastOf(content.Records));
         ReadOnlySpan<byte> raw = bytes.Slice(at, shape.Length);
-        MessageDefinition definition = MessageDefinition.Make(raw, shape, widen);
+        LocalDefinition definition = new(raw, shape, widen);
         Report(definition, at, widen);
         if (!repeatsDiffer && remembered.Count < RememberedAtMost)
             remembered[key] = (raw[1..].ToArray(), definition);
@@ -58,9 +58,9 @@ internal sealed class LocalDefinitions(FaultLog log, DeveloperFields developerFi
 
     /// <summary>Takes back what was defined from an offset on: a stream that has slipped can yield definitions that look whole.</summary>
     /// <returns>What was in force, for <see cref="Restore"/>; null if nothing was taken back.</returns>
-    public MessageDefinition?[]? RollBack(int from)
+    public LocalDefinition?[]? RollBack(int from)
     {
-        MessageDefinition?[] before = [.. slots];
+        LocalDefinition?[] before = [.. slots];
         bool any = false;
         for (int i = 0; i < slots.Length; i++)
         {
@@ -73,11 +73,11 @@ internal sealed class LocalDefinitions(FaultLog log, DeveloperFields developerFi
         return any ? before : null;
     }
 
-    public void Restore(MessageDefinition?[] before) => before.CopyTo(slots, 0);
+    public void Restore(LocalDefinition?[] before) => before.CopyTo(slots, 0);
 
     public void CountUses(PartContent content)
     {
-        foreach (MessageDefinition? definition in slots)
+        foreach (LocalDefinition? definition in slots)
             content.CountUses(definition);
     }
 

@@ -36,7 +36,7 @@ internal sealed class MessageReader
     /// <param name="offset">The first header byte.</param>
     /// <param name="most">Most records to read, at least 1.</param>
     /// <returns>How many were read.</returns>
-    public int ReadRecords(MessageDefinition definition, ReadOnlySpan<byte> bytes, int offset, int most)
+    public int ReadRecords(LocalDefinition definition, ReadOnlySpan<byte> bytes, int offset, int most)
     {
         RecordPlan plan = definition.Plan ??= RecordPlan.Make(definition);
         if (definition.DeveloperFields.Length > 0 && plan.DeveloperVersion != developerFields.Version)

@@ -1,3 +1,4 @@
+using RideAudit.Fit.Messages;
 using RideAudit.Fit.Protocol;
 
 namespace RideAudit.Fit.Reading;
@@ -56,7 +57,7 @@ internal sealed class PartDecoder(FaultLog log, DecodeBudget budget, FitDecodeOp
 
     private bool ReadData(ReadOnlySpan<byte> bytes, RecordHeader header, int end)
     {
-        MessageDefinition? definition = locals[header.LocalType];
+        LocalDefinition? definition = locals[header.LocalType];
         if (definition is null || definition.DataSize > end - Position - 1)
         {
             breakCode = definition is null ? FitFaultCode.UndefinedLocalType : FitFaultCode.Truncated;
@@ -72,7 +73,7 @@ internal sealed class PartDecoder(FaultLog log, DecodeBudget budget, FitDecodeOp
         return true;
     }
 
-    private bool ReadRecords(MessageDefinition definition, ReadOnlySpan<byte> bytes, ReadOnlySpan<byte> data, int end)
+    private bool ReadRecords(LocalDefinition definition, ReadOnlySpan<byte> bytes, ReadOnlySpan<byte> data, int end)
     {
         if (messages.JumpsTo(definition, data) is { } time && HasSlipped(bytes, end, time))
             return false;
@@ -91,7 +92,7 @@ internal sealed class PartDecoder(FaultLog log, DecodeBudget budget, FitDecodeOp
         return true;
     }
 
-    private void Advance(MessageDefinition definition, int count)
+    private void Advance(LocalDefinition definition, int count)
     {
         definition.Count += count;
         Content.Messages += count;
@@ -99,7 +100,7 @@ internal sealed class PartDecoder(FaultLog log, DecodeBudget budget, FitDecodeOp
     }
 
     /// <summary>Makes room for records and says how many may be read.</summary>
-    private int MakeRoom(MessageDefinition definition, int end)
+    private int MakeRoom(LocalDefinition definition, int end)
     {
         RecordColumns records = Content.Records;
         if (records.Count == records.Capacity)

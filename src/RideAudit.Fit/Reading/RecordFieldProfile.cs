@@ -1,3 +1,4 @@
+using RideAudit.Fit.Messages;
 using RideAudit.Fit.Protocol;
 
 namespace RideAudit.Fit.Reading;
