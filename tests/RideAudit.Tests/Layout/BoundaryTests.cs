@@ -4,45 +4,9 @@ using RideAudit.Tests.Support;
 
 namespace RideAudit.Tests.Layout;
 
-/// <summary>Data flows one way: Ingest → Rides → Figures → Weeks → Rules → Review. The folders of the core may only look the other way.</summary>
-public sealed partial class DirectionTests
+/// <summary>A project references and does only what its boundary allows. What its folders may mention is held by the command line’s tests, on the compiled code of all projects.</summary>
+public sealed partial class BoundaryTests
 {
-    private static readonly Dictionary<string, string[]> MayUse = new()
-    {
-        ["Units"] = [],
-        ["Plan"] = ["Units"],
-        ["Rides"] = ["Units"],
-        ["Ingest"] = ["Units", "Rides", "Plan", "Fit"],
-        ["Figures"] = ["Units", "Rides", "Plan"],
-        ["Weeks"] = ["Units", "Figures", "Plan"],
-        ["Rules"] = ["Units", "Figures", "Weeks", "Plan"],
-        ["Formatting"] = ["Units", "Rides", "Figures", "Weeks", "Plan", "Rules"],
-        ["Document"] = ["Units", "Rules", "Formatting"],
-        ["Next"] = ["Units", "Figures", "Weeks", "Plan", "Rules", "Formatting", "Document", "Review", "Rides", "Ingest"],
-        ["Review"] = ["Units", "Rides", "Ingest", "Figures", "Weeks", "Plan", "Rules", "Formatting", "Document"],
-    };
-
-    public static TheoryData<string> Folders => [.. MayUse.Keys];
-
-    [Theory]
-    [MemberData(nameof(Folders))]
-    public void A_folder_of_the_core_looks_only_where_its_data_come_from(string folder)
-    {
-        var allowed = MayUse[folder].Append(folder).ToHashSet();
-        var files = Directory.GetFiles(Repository.Path("src", "RideAudit", folder), "*.cs", SearchOption.AllDirectories);
-        Assert.NotEmpty(files);
-        foreach (var file in files)
-            foreach (Match use in Uses().Matches(File.ReadAllText(file)))
-                Assert.True(allowed.Contains(use.Groups["folder"].Value), $"{folder}/{Path.GetFileName(file)} uses {use.Groups["folder"].Value}");
-    }
-
-    [Fact]
-    public void Every_folder_of_the_core_is_in_the_table()
-    {
-        var folders = Directory.GetDirectories(Repository.Path("src", "RideAudit")).Select(Path.GetFileName).Except(["bin", "obj"]);
-        Assert.Equal(MayUse.Keys.Order(StringComparer.Ordinal), folders.Order(StringComparer.Ordinal));
-    }
-
     [Theory]
     [InlineData("RideAudit.Fit", "", "")]
     [InlineData("RideAudit", "RideAudit.Fit", "CsvHelper NodaTime Tomlyn")]
@@ -82,9 +46,6 @@ public sealed partial class DirectionTests
             .Where(f => !f.Contains($"{Path.DirectorySeparatorChar}obj{Path.DirectorySeparatorChar}"));
 
     private static string WithoutComments(string source) => Comment().Replace(source, "");
-
-    [GeneratedRegex(@"\bRideAudit\.(?<folder>Units|Plan|Rides|Ingest|Figures|Weeks|Rules|Review|Fit|Document|Next|Formatting)\b")]
-    private static partial Regex Uses();
 
     [GeneratedRegex("//.*")]
     private static partial Regex Comment();
