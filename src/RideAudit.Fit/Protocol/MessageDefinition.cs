@@ -5,7 +5,7 @@ internal class MessageDefinition
 {
     /// <summary>Reads the definition that lies in some bytes.</summary>
     /// <param name="bytes">From the header byte to the definition's end.</param>
-    /// <param name="shape">What was measured of it.</param>
+    /// <param name="shape">What measuring these bytes gave.</param>
     /// <param name="widenRepeats">Step over repeated fields by the largest of their sizes.</param>
     public MessageDefinition(ReadOnlySpan<byte> bytes, in DefinitionShape shape, bool widenRepeats)
     {
@@ -66,5 +66,19 @@ internal class MessageDefinition
         }
 
         return fields;
+    }
+
+    /// <summary>One field of a definition with its own place in the message, so that no field can move another.</summary>
+    internal readonly record struct FieldSlot(byte Number, byte Size, byte TypeCode, FitBaseType Type, bool IsUsable, int Offset)
+    {
+        public int ElementSize => FitBaseTypes.SizeOf(Type);
+
+        public int Elements => IsUsable ? Size / ElementSize : 0;
+    }
+
+    /// <summary>One developer field of a definition; what it means is looked up when data are read.</summary>
+    internal readonly record struct DeveloperSlot(byte Number, byte Size, byte Index, int Offset)
+    {
+        public int Key => (Index << 8) | Number;
     }
 }

@@ -15,19 +15,19 @@ internal sealed class LocalDefinitions(FaultLog log, DeveloperFields developerFi
     public LocalDefinition? this[int localType] => slots[localType];
 
     /// <summary>Reads the definition at an offset into its slot; a corrupt one empties the slot.</summary>
-    public DefinitionOutcome Read(ReadOnlySpan<byte> bytes, int at, int end, PartContent content, out int length)
+    public Outcome Read(ReadOnlySpan<byte> bytes, int at, int end, PartContent content, out int length)
     {
         length = 0;
         if (!DefinitionShape.TryMeasure(bytes[at..end], out DefinitionShape shape))
-            return DefinitionOutcome.DoesNotFit;
+            return Outcome.DoesNotFit;
         length = shape.Length;
         int localType = new RecordHeader(bytes[at]).LocalType;
         content.CountUses(slots[localType]);
         (previous[localType], definedAt[localType], slots[localType]) = (slots[localType], at, null);
         if (!shape.IsPlausible)
-            return DefinitionOutcome.Corrupt;
+            return Outcome.Corrupt;
         slots[localType] = Recall(bytes.Slice(at, length), out int key) ?? Make(bytes, at, end, shape, content, key);
-        return DefinitionOutcome.Read;
+        return Outcome.Read;
     }
 
     private LocalDefinition? Recall(ReadOnlySpan<byte> raw, out int key)
@@ -50,10 +50,10 @@ internal sealed class LocalDefinitions(FaultLog log, DeveloperFields developerFi
         return definition;
     }
 
-    public void CopyShapes(Span<LocalShape> shapes)
+    public void CopyShapes(Span<StreamWalker.LocalShape> shapes)
     {
         for (int i = 0; i < slots.Length; i++)
-            shapes[i] = slots[i] is { } d ? new LocalShape(d.DataSize, d.TimeOffset, d.BigEndian) : LocalShape.Undefined;
+            shapes[i] = slots[i] is { } d ? new StreamWalker.LocalShape(d.DataSize, d.TimeOffset, d.BigEndian) : StreamWalker.LocalShape.Undefined;
     }
 
     /// <summary>Takes back what was defined from an offset on: a stream that has slipped can yield definitions that look whole.</summary>
@@ -90,9 +90,9 @@ internal sealed class LocalDefinitions(FaultLog log, DeveloperFields developerFi
 
     private int MessagesAfter(ReadOnlySpan<byte> bytes, int at, int end, int size, in DefinitionShape shape, TimeWindow window)
     {
-        Span<LocalShape> shapes = stackalloc LocalShape[FitConstants.LocalTypes];
+        Span<StreamWalker.LocalShape> shapes = stackalloc StreamWalker.LocalShape[FitConstants.LocalTypes];
         CopyShapes(shapes);
-        shapes[new RecordHeader(bytes[at]).LocalType] = new LocalShape(size, shape.TimeOffset, shape.BigEndian);
+        shapes[new RecordHeader(bytes[at]).LocalType] = new StreamWalker.LocalShape(size, shape.TimeOffset, shape.BigEndian);
         StreamWalker walker = new(bytes, end, shapes, window);
         walker.Walk(at + shape.Length, MessagesToCompare);
         return walker.Messages;
@@ -102,7 +102,7 @@ internal sealed class LocalDefinitions(FaultLog log, DeveloperFields developerFi
     {
         if (widened)
             log.Add(at, FitFaultCode.RepeatedFieldWidened, FitFaultAction.Warn, $"message {definition.Global} declares a field twice with two sizes; the data follow the larger");
-        foreach (FieldSlot field in definition.Fields)
+        foreach (MessageDefinition.FieldSlot field in definition.Fields)
         {
             if (!FitBaseTypes.TryParse(field.TypeCode, out _))
                 log.Add(at, FitFaultCode.UnknownBaseType, FitFaultAction.Warn, $"field {field.Number} of message {definition.Global} has the unknown base type 0x{field.TypeCode:X2} and is stepped over");
@@ -110,7 +110,15 @@ internal sealed class LocalDefinitions(FaultLog log, DeveloperFields developerFi
                 log.Add(at, FitFaultCode.FieldSizeMismatch, FitFaultAction.Skip, $"field {field.Number} of message {definition.Global} has {field.Size} bytes, which its base type does not divide");
         }
 
-        foreach (DeveloperSlot field in definition.DeveloperFields)
+        foreach (MessageDefinition.DeveloperSlot field in definition.DeveloperFields)
             developerFields.NoteUse(field.Key, at);
+    }
+
+    /// <summary>What came of reading a definition message.</summary>
+    internal enum Outcome
+    {
+        Read,
+        DoesNotFit,
+        Corrupt,
     }
 }

@@ -14,10 +14,10 @@ internal sealed class FileOpener(IngestContext context, ReadLimits limits, Cance
     private ArchiveWork Unpacking => new(limits, cancel, Open);
 
     /// <summary>Opens a file or an archive's entry.</summary>
-    /// <param name="name">The name rides are shown under.</param>
+    /// <param name="name">The path with <c>/</c> that its rides are shown under.</param>
     /// <param name="input">The content; an archive needs one that can seek.</param>
     /// <param name="length">Its length, bytes, as promised; no more is read.</param>
-    /// <param name="layers">The archives around it.</param>
+    /// <param name="layers">How deep in archives it lies, and what they may still unpack to.</param>
     /// <returns>One content for the file, or one for each file in an archive.</returns>
     public IReadOnlyList<FileContent> Open(string name, Stream input, long length, ArchiveLayers layers)
     {

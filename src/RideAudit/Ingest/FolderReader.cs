@@ -7,7 +7,7 @@ namespace RideAudit.Ingest;
 public static class FolderReader
 {
     /// <summary>Reads a folder at any depth.</summary>
-    /// <param name="folder">The folder.</param>
+    /// <param name="folder">Its path; what lies under it is found at any depth.</param>
     /// <param name="rider">For the time zone and the CSV column map.</param>
     /// <param name="machineZone">Used when the rider file names no zone.</param>
     /// <param name="progress">Told after each file; may be null.</param>

@@ -152,8 +152,8 @@ public sealed class Intake
         var unpacked = Unpacking.Read(stream, 0, _limits, layers.Budget);
         return unpacked.Outcome switch
         {
-            UnpackOutcome.TooLarge => [NoRide.TooLarge(name, _limits)],
-            UnpackOutcome.Damaged => throw new IOException(),
+            Unpacking.Outcome.TooLarge => [NoRide.TooLarge(name, _limits)],
+            Unpacking.Outcome.Damaged => throw new IOException(),
             _ => opener.Open(name, new MemoryStream(unpacked.Bytes, writable: false), unpacked.Bytes.Length, ArchiveLayers.None(_limits)),
         };
     }

@@ -7,7 +7,7 @@ namespace RideAudit.Ingest;
 internal static class LogNames
 {
     /// <summary>The rows, those that name a copy or a second recording naming the one that is kept instead.</summary>
-    /// <param name="rows">Rows of all logs.</param>
+    /// <param name="rows">Rows of all logs, in the order of the logs' names.</param>
     /// <param name="kept">Recordings that count.</param>
     /// <param name="copies">Names of files left out, each with the file kept for it.</param>
     /// <param name="notices">Told of rows whose ride is not there.</param>

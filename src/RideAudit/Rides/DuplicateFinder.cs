@@ -4,7 +4,7 @@ using NodaTime;
 namespace RideAudit.Rides;
 
 /// <summary>Finds recordings of the same riding.</summary>
-public static class DuplicateFinder
+internal static class DuplicateFinder
 {
     /// <summary>Overlap, as a share of the shorter one, from which two recordings are the same riding.</summary>
     public const double SameRidingOverlap = 0.8;

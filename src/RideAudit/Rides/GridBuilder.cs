@@ -8,7 +8,7 @@ namespace RideAudit.Rides;
 /// A record without power is 0 W where it says cadence 0, else it holds the last for up to 3 s, other channels for up to 10 s.
 /// Power or heart rate that stands still for minutes while the ride goes on is missing.
 /// </remarks>
-public static class GridBuilder
+internal static class GridBuilder
 {
     /// <summary>Longest silence between records that holds the last values, s.</summary>
     public const int LongestHeldGapSeconds = 10;
@@ -20,7 +20,7 @@ public static class GridBuilder
     private const float HighestHeartRateBpm = 230;
 
     /// <summary>Builds the grid.</summary>
-    /// <param name="track">The track; it is not changed.</param>
+    /// <param name="track">In any order; it is not changed.</param>
     /// <returns>The grid; empty when the timer never ran over a record.</returns>
     public static GriddedTrack Build(Track track)
     {

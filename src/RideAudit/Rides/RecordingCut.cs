@@ -7,7 +7,7 @@ namespace RideAudit.Rides;
 internal static class RecordingCut
 {
     /// <summary>What a recording holds of some stretches; its totals shrink with it.</summary>
-    /// <param name="recording">The recording.</param>
+    /// <param name="recording">It is not changed; one of totals alone is cut by its span.</param>
     /// <param name="stretches">Stretches of its running time, s since the Unix epoch, in order; at least one.</param>
     public static Recording To(Recording recording, IReadOnlyList<TimerInterval> stretches)
     {
@@ -22,17 +22,17 @@ internal static class RecordingCut
         };
     }
 
-    private static IEnumerable<GridPiece> Pieces(Recording recording, IReadOnlyList<TimerInterval> stretches)
+    private static IEnumerable<GridJoiner.Piece> Pieces(Recording recording, IReadOnlyList<TimerInterval> stretches)
     {
         var zero = recording.Start.ToUnixTimeSeconds();
         foreach (var stretch in stretches)
         {
             var segment = recording.Grid.Segments.First(s => zero + s.ClockSecond <= stretch.Start && stretch.End <= zero + s.ClockSecond + s.Length);
-            yield return new GridPiece(recording.Grid, segment.Start + (int)(stretch.Start - zero - segment.ClockSecond), (int)stretch.Length, stretch.Start - zero);
+            yield return new GridJoiner.Piece(recording.Grid, segment.Start + (int)(stretch.Start - zero - segment.ClockSecond), (int)stretch.Length, stretch.Start - zero);
         }
     }
 
-    private static SampleGrid Cut(SampleGrid grid, long clockStart, IReadOnlyList<GridPiece> pieces)
+    private static SampleGrid Cut(SampleGrid grid, long clockStart, IReadOnlyList<GridJoiner.Piece> pieces)
     {
         float[]? Channel(float[]? values) => values is null ? null : [.. pieces.SelectMany(p => values.AsSpan(p.Start, p.Length).ToArray())];
         var segments = ImmutableArray.CreateBuilder<GridSegment>(pieces.Count);

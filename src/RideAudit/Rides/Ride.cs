@@ -53,7 +53,7 @@ public sealed record Ride
     public LocalDate Date => StartsAt.Date;
 
     /// <summary>One recording of a ride.</summary>
-    /// <param name="File">Its name.</param>
+    /// <param name="File">Its path below the folder with <c>/</c>.</param>
     /// <param name="Start">Local start.</param>
     /// <param name="TimerSeconds">Timer time, s.</param>
     public readonly record struct Part(string File, LocalDateTime Start, double TimerSeconds);

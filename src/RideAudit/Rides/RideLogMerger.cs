@@ -9,7 +9,7 @@ namespace RideAudit.Rides;
 /// A row speaks of the file it names; else of the ride, or the part of a ride, that starts when it says; else of the ride with its length; else, in order, of a ride's parts.
 /// What is then left over on a day whose rides are recorded would count a ride twice: it adds no hours, and the ride says so.
 /// </remarks>
-public sealed class RideLogMerger
+internal sealed class RideLogMerger
 {
     private const int SameStartMinutes = 30;
     private const double SameLengthShare = 0.25;
@@ -22,7 +22,7 @@ public sealed class RideLogMerger
     private RideLogMerger(ImmutableArray<Ride> rides) => _recorded = [.. rides];
 
     /// <summary>Merges a log into rides.</summary>
-    /// <param name="rides">Recorded rides.</param>
+    /// <param name="rides">Recorded rides in order of start; none for a log alone.</param>
     /// <param name="log">Rows in the order of the log.</param>
     /// <returns>All rides in order of start.</returns>
     public static ImmutableArray<Ride> Merge(ImmutableArray<Ride> rides, ImmutableArray<LoggedRide> log)

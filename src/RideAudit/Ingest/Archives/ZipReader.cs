@@ -73,12 +73,12 @@ internal static class ZipReader
     {
         using var stream = entry.Open();
         var unpacked = Unpacking.Read(stream, entry.Length, work.Limits, layers.Budget);
-        if (unpacked.Outcome == UnpackOutcome.TooLarge)
+        if (unpacked.Outcome == Unpacking.Outcome.TooLarge)
             return layers.Budget.IsSpent ? [] : [NoRide.TooLarge(name, work.Limits)];
         if (unpacked.Bytes.Length == 0)
-            return unpacked.Outcome == UnpackOutcome.Damaged ? throw new InvalidDataException() : [NoRide.Refuse(name, FileKind.Empty)];
+            return unpacked.Outcome == Unpacking.Outcome.Damaged ? throw new InvalidDataException() : [NoRide.Refuse(name, FileKind.Empty)];
         var contents = work.Open(name, unpacked.Bytes, layers);
-        var isWhole = unpacked.Outcome == UnpackOutcome.Whole && Crc32.Of(unpacked.Bytes) == entry.Crc32;
+        var isWhole = unpacked.Outcome == Unpacking.Outcome.Whole && Crc32.Of(unpacked.Bytes) == entry.Crc32;
         return isWhole ? contents : [.. contents.Select(c => c.With(WithWarning))];
     }
 
@@ -102,4 +102,25 @@ internal static class ZipReader
 
     private static FileContent[] Refused(string name, string problem, string sentence) =>
         [RideEndings.Promise(name) ? FileContent.Unusable(name, problem, sentence) : FileContent.Nothing(name)];
+
+    /// <summary>The checksum of zip entries: CRC-32 of ISO 3309, polynomial 0xEDB88320 reflected.</summary>
+    private static class Crc32
+    {
+        private static readonly uint[] Table = [.. Enumerable.Range(0, 256).Select(i => Entry((uint)i))];
+
+        public static uint Of(ReadOnlySpan<byte> bytes)
+        {
+            var crc = uint.MaxValue;
+            foreach (var b in bytes)
+                crc = Table[(byte)(crc ^ b)] ^ (crc >> 8);
+            return ~crc;
+        }
+
+        private static uint Entry(uint value)
+        {
+            for (var bit = 0; bit < 8; bit++)
+                value = (value & 1) == 0 ? value >> 1 : 0xEDB88320 ^ (value >> 1);
+            return value;
+        }
+    }
 }

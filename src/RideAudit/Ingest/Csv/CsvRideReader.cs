@@ -11,16 +11,16 @@ namespace RideAudit.Ingest.Csv;
 internal sealed class CsvRideReader
 {
     private readonly CsvReader _csv;
-    private readonly ImmutableArray<CsvColumn> _channels;
-    private readonly CsvColumn _timeColumn;
-    private readonly CsvColumn? _dateColumn;
+    private readonly ImmutableArray<CsvHeader.Column> _channels;
+    private readonly CsvHeader.Column _timeColumn;
+    private readonly CsvHeader.Column? _dateColumn;
     private readonly bool _decimalComma;
     private readonly CsvTimes _times;
     private readonly CsvFaults _faults = new();
     private readonly SampleRows _rows = new();
     private LocalDate? _date;
 
-    private CsvRideReader(CsvReader csv, ImmutableArray<CsvColumn> columns, IngestContext context)
+    private CsvRideReader(CsvReader csv, ImmutableArray<CsvHeader.Column> columns, IngestContext context)
     {
         _csv = csv;
         _channels = [.. columns.Where(c => c.Channel is >= CsvChannel.Power and <= CsvChannel.Distance)];
@@ -30,7 +30,7 @@ internal sealed class CsvRideReader
         _times = new CsvTimes(context, _timeColumn, _decimalComma);
     }
 
-    public static FileContent Read(string name, CsvReader csv, ImmutableArray<CsvColumn> columns, IngestContext context)
+    public static FileContent Read(string name, CsvReader csv, ImmutableArray<CsvHeader.Column> columns, IngestContext context)
     {
         var reader = new CsvRideReader(csv, columns, context);
         reader.ReadRows();
@@ -59,7 +59,7 @@ internal sealed class CsvRideReader
         _rows.Add(second, row);
     }
 
-    private float Cell(CsvColumn column)
+    private float Cell(CsvHeader.Column column)
     {
         if (!CsvReading.Has(_csv, column))
             return float.NaN;
@@ -118,6 +118,6 @@ internal sealed class CsvRideReader
         if (_faults.First is not null)
             yield return new FileNotice(name, "unreadable cells", $"{_rows.Count} rows", _faults.Sentence, false);
         if (_rows.UsualStep() > GridBuilder.LongestHeldGapSeconds)
-            yield return SparseNotice.For(name);
+            yield return TrackRemarks.Sparse(name);
     }
 }

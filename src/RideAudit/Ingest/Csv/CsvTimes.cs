@@ -9,7 +9,7 @@ namespace RideAudit.Ingest.Csv;
 /// <param name="context">The rider, for the zone of times without offset.</param>
 /// <param name="column">The time column, for its unit.</param>
 /// <param name="decimalComma">A comma stands for the decimal point.</param>
-internal sealed partial class CsvTimes(IngestContext context, CsvColumn column, bool decimalComma)
+internal sealed partial class CsvTimes(IngestContext context, CsvHeader.Column column, bool decimalComma)
 {
     private const double HalfDaySeconds = 43_200;
     private const double DaySeconds = 86_400;

@@ -9,7 +9,7 @@ using RideAudit.Units;
 namespace RideAudit.Ingest.Csv;
 
 /// <summary>The current row of a ride log.</summary>
-internal readonly partial struct LogRow(CsvReader csv, ImmutableArray<CsvColumn> columns, bool decimalComma, CsvFaults faults)
+internal readonly partial struct LogRow(CsvReader csv, ImmutableArray<CsvHeader.Column> columns, bool decimalComma, CsvFaults faults)
 {
     public string Text(CsvChannel channel) => Find(channel) is { } column && CsvReading.Has(csv, column) ? csv.GetString(column.Index).Trim() : "";
 
@@ -80,9 +80,9 @@ internal readonly partial struct LogRow(CsvReader csv, ImmutableArray<CsvColumn>
         return null;
     }
 
-    private bool Missing(CsvColumn column) => !CsvReading.Has(csv, column) || WrittenNumbers.IsMissing(csv.GetString(column.Index));
+    private bool Missing(CsvHeader.Column column) => !CsvReading.Has(csv, column) || WrittenNumbers.IsMissing(csv.GetString(column.Index));
 
-    private CsvColumn? Find(CsvChannel channel)
+    private CsvHeader.Column? Find(CsvChannel channel)
     {
         foreach (var column in columns)
             if (column.Channel == channel)

@@ -15,7 +15,7 @@ internal static class RideLogReader
     private const double MostBpm = 230;
     private const double HighestRating = 10;
 
-    public static FileContent Read(string name, CsvReader csv, ImmutableArray<CsvColumn> columns, IngestContext context)
+    public static FileContent Read(string name, CsvReader csv, ImmutableArray<CsvHeader.Column> columns, IngestContext context)
     {
         var rides = ImmutableArray.CreateBuilder<LoggedRide>();
         var faults = new CsvFaults();

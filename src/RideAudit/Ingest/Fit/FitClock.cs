@@ -33,7 +33,7 @@ internal sealed class FitClock
     public long Unix(uint fitSeconds) => _repair.Map(FitTime.ToUnixSeconds(fitSeconds)) + _shift;
 
     /// <summary>Repairs a part's clock.</summary>
-    /// <param name="part">The part.</param>
+    /// <param name="part">Any part, also one without a record that has a time.</param>
     /// <param name="name">The file's name, for its date.</param>
     /// <param name="context">The rider, for the zone of that date.</param>
     /// <param name="before">The clock of the part before, which may count on from the same power-on; null without one.</param>

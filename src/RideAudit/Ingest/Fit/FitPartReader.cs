@@ -17,7 +17,7 @@ internal sealed class FitPartReader(string name, FitPart part, FitClock clock, I
     public IEnumerable<Recording> Recordings() =>
         FitSessions.Of(part, clock).Select(s => Build(s.Session, s.Window)).OfType<Recording>();
 
-    private Recording? Build(FitSession? session, FitWindow window)
+    private Recording? Build(FitSession? session, FitSessions.Window window)
     {
         var sport = FitSports.Of(session?.Sport ?? part.Sport?.Sport, session?.SubSport ?? part.Sport?.SubSport);
         var track = FitTracks.Of(part, clock, session, window, withPower: sport != RideSport.EBike);
@@ -38,7 +38,7 @@ internal sealed class FitPartReader(string name, FitPart part, FitClock clock, I
             ElapsedSeconds = gridded.ElapsedSeconds,
             StoredThreshold = StoredThreshold(session),
             StoredRating = Rating(session),
-            Remarks = [.. clock.Remarks, .. Remarks(sport, session), .. GridRemarks.Of(gridded)],
+            Remarks = [.. clock.Remarks, .. Remarks(sport, session), .. TrackRemarks.Of(gridded)],
         };
     }
 
@@ -92,13 +92,13 @@ internal sealed class FitPartReader(string name, FitPart part, FitClock clock, I
         var power = part.Records.PowerFacts;
         var hasDeveloper = part.Records.DeveloperPower.Length > 0;
         if (sport == RideSport.EBike && (power.Values > 0 || hasDeveloper))
-            yield return PowerRemarks.EBike;
+            yield return TrackRemarks.EBike;
         else if (hasDeveloper && (power.Values == 0 || power.IsAllZero))
-            yield return PowerRemarks.Developer;
+            yield return TrackRemarks.Developer;
         else if (power.IsAllZero)
-            yield return PowerRemarks.AllZero;
+            yield return TrackRemarks.AllZero;
         else if (hasDeveloper && power.Invalid + power.Absent > 0)
-            yield return PowerRemarks.DeveloperInGaps;
+            yield return TrackRemarks.DeveloperInGaps;
         if (session is null)
             yield return "The recording has no summary of its own; times come from its records.";
         if (session?.Sport is null && part.Sport?.Sport is null)

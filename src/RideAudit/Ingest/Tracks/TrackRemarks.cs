@@ -4,9 +4,15 @@ using RideAudit.Rides;
 
 namespace RideAudit.Ingest.Tracks;
 
-/// <summary>Says in plain sentences what laying a track on the grid had to repair.</summary>
-internal static class GridRemarks
+/// <summary>Says in plain sentences what is not used of a track, or not as it is stored.</summary>
+internal static class TrackRemarks
 {
+    public const string EBike = "E-bike: its power is not the rider’s alone and is not used.";
+    public const string AllZero = "Power is 0 throughout: no sensor, not a measurement.";
+    public const string Developer = "Power comes from an added data field of the recording.";
+    public const string DeveloperInGaps = "Where the recording has no power of its own, that of an added data field is used.";
+
+    /// <summary>What laying it on the grid had to repair.</summary>
     public static ImmutableArray<string> Of(GriddedTrack track)
     {
         var remarks = ImmutableArray.CreateBuilder<string>();
@@ -23,4 +29,8 @@ internal static class GridRemarks
 
     /// <summary>Never fewer than five: a stuck sensor is one from there on.</summary>
     private static string Minutes(int seconds) => string.Create(CultureInfo.InvariantCulture, $"{Math.Round(seconds / 60.0)} minutes");
+
+    /// <summary>Samples too far apart to tell riding from standing.</summary>
+    public static FileNotice Sparse(string name) => new(
+        name, "sparse", null, "Most of its samples are more than 10 s apart, so nearly all of its time counts as pauses: export it with a sample every second.", false);
 }
