@@ -9,6 +9,9 @@ internal static class DuplicateFinder
     /// <summary>Overlap, as a share of the shorter one, from which two recordings are the same riding.</summary>
     public const double SameRidingOverlap = 0.8;
 
+    /// <summary>Up to this speed a bicycle stands, m/s: what a satellite receiver writes for one that does.</summary>
+    private const float StandingMps = 0.5f;
+
     /// <summary>A recording of riding that another one has too.</summary>
     /// <param name="LeftOut">The recording that is not kept whole.</param>
     /// <param name="Kept">The one kept for it.</param>
@@ -18,7 +21,7 @@ internal static class DuplicateFinder
 
     /// <summary>Keeps one recording of each piece of riding: the better power coverage, then the longer, then the first by name.</summary>
     /// <remarks>
-    /// Nothing ridden is lost: where what is kept covers less than 80 % of a recording, the seconds it lacks come from that one, as a recording of their own.
+    /// Nothing ridden is lost: where what is kept covers less than 80 % of a recording, the seconds it lacks come from that one, as a recording of their own; stretches over which that one stood are not ridden.
     /// Overlap is of riding, not of the clock: a second device may record what the first one paused for.
     /// Coverage is compared in whole percent, so that a few lost seconds do not cost a long recording its place.
     /// </remarks>
@@ -52,9 +55,20 @@ internal static class DuplicateFinder
     private static Recording? WhatIsLacking(Recording candidate, IEnumerable<Recording> near)
     {
         var running = RunningTime.Of(candidate);
-        var lacking = near.Where(k => IsSameActivity(k, candidate)).Aggregate(running, (left, k) => RunningTime.Without(left, RunningTime.Of(k)));
+        var lacking = near.Where(k => IsSameActivity(k, candidate))
+            .Aggregate(running, (left, k) => RunningTime.Without(left, RunningTime.Of(k)))
+            .Where(stretch => !Stands(candidate, stretch)).ToArray();
         var covered = RunningTime.Total(running) - RunningTime.Total(lacking);
         return covered < SameRidingOverlap * RunningTime.Total(running) ? RecordingCut.To(candidate, lacking) : null;
+    }
+
+    /// <summary>At a café one device pauses and another runs on: by its own speed nothing is ridden there. Indoors, where speed is 0 throughout, it says nothing.</summary>
+    private static bool Stands(Recording recording, TimerInterval stretch)
+    {
+        if (!SampleGrid.Measures(recording.Grid.SpeedMps))
+            return false;
+        var speeds = RecordingCut.To(recording, [stretch]).Grid.SpeedMps!;
+        return 2 * speeds.Count(s => s <= StandingMps) > speeds.Length;
     }
 
     private static bool IsSameActivity(Recording a, Recording b) => (a.Sport == RideSport.Other) == (b.Sport == RideSport.Other);

@@ -74,6 +74,21 @@ public sealed class DuplicateFinderTests
     }
 
     [Fact]
+    public void A_stop_that_one_device_paused_for_and_the_other_recorded_standing_is_not_ridden()
+    {
+        // An hour, 40 min at a café, half an hour home; the watch ran on.
+        var unit = Even("unit.fit", 0, 5400) with
+        {
+            Grid = new SampleGrid { Length = 5400, Segments = [new(0, 3600, 0), new(3600, 1800, 6000)], PowerW = Flat(5400, 200) },
+            ElapsedSeconds = 7800,
+        };
+        var still = Recording("watch.fit", Noon, null, Flat(7800, 120));
+        Recording Watch(double atTheCafe) => still with { Grid = still.Grid with { SpeedMps = Blocks((3600, 8), (2400, atTheCafe), (1800, 8)) } };
+        Assert.Equal(5400, DuplicateFinder.Split([unit, Watch(0.2)]).Kept.Sum(r => r.TimerSeconds));
+        Assert.Equal(7800, DuplicateFinder.Split([unit, Watch(7)]).Kept.Sum(r => r.TimerSeconds));
+    }
+
+    [Fact]
     public void Activities_of_totals_alone_lose_no_hour_either()
     {
         var run = Recording("run.fit", Noon, seconds: 1200, sport: RideSport.Other);
