@@ -28,8 +28,8 @@ public static class FitDecoder
 
     private static FitFile DecodeInflated(ReadOnlySpan<byte> bytes, FitDecodeOptions options, int gzipLayers)
     {
-        InflateOutcome outcome = GzipInflater.Inflate(bytes, options.MaxInflatedBytes, out byte[] inflated);
-        if (outcome == InflateOutcome.TooLarge)
+        GzipInflater.Outcome outcome = GzipInflater.Inflate(bytes, options.MaxInflatedBytes, out byte[] inflated);
+        if (outcome == GzipInflater.Outcome.TooLarge)
             return new FileDecoder(options).Unusable(new FitRejection(FitRejectionReason.NotFit, FitContentKind.Gzip, bytes.Length, $"this gzip file inflates to more than {options.MaxInflatedBytes} bytes"));
         if (inflated.Length == 0)
             return new FileDecoder(options).Unusable(new FitRejection(FitRejectionReason.NotFit, FitContentKind.Gzip, 0, "this gzip file is damaged from its beginning"));

@@ -25,6 +25,6 @@ public static class FitTime
     }
 
     /// <summary>True if the number is a date rather than seconds since power-on.</summary>
-    /// <param name="fitSeconds">Seconds as stored.</param>
+    /// <param name="fitSeconds">Seconds since 1989-12-31T00:00:00Z as stored; below 0x10000000 they count from power-on.</param>
     public static bool IsDate(uint fitSeconds) => fitSeconds is >= FirstDate and < uint.MaxValue;
 }

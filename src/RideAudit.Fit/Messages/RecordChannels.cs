@@ -1,5 +1,3 @@
-using RideAudit.Fit.Reading;
-
 namespace RideAudit.Fit.Messages;
 
 /// <summary>The records of a part (message 20), one array a channel, all of length <see cref="Count"/> and in file order.</summary>

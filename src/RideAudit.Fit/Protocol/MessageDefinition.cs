@@ -1,18 +1,23 @@
 namespace RideAudit.Fit.Protocol;
 
 /// <summary>A definition message: which fields the data messages of a local type hold, and where.</summary>
-internal sealed class MessageDefinition
+internal class MessageDefinition
 {
-    private MessageDefinition(ushort global, bool bigEndian, FieldSlot[] fields, DeveloperSlot[] developerFields, int dataSize)
+    /// <summary>Reads the definition that lies in some bytes.</summary>
+    /// <param name="bytes">From the header byte to the definition's end.</param>
+    /// <param name="shape">What measuring these bytes gave.</param>
+    /// <param name="widenRepeats">Step over repeated fields by the largest of their sizes.</param>
+    public MessageDefinition(ReadOnlySpan<byte> bytes, in DefinitionShape shape, bool widenRepeats)
     {
-        Global = global;
-        BigEndian = bigEndian;
-        Fields = fields;
-        DeveloperFields = developerFields;
-        DataSize = dataSize;
-        TimeField = Array.FindIndex(fields, f => f.Number == FitConstants.TimestampField && f.IsUsable);
+        int offset = 0;
+        Global = shape.Global;
+        BigEndian = shape.BigEndian;
+        Fields = ReadFields(shape.Fields(bytes), widenRepeats, ref offset);
+        DeveloperFields = ReadDeveloperFields(shape.DeveloperFields(bytes), ref offset);
+        DataSize = offset;
+        TimeField = Array.FindIndex(Fields, f => f.Number == FitConstants.TimestampField && f.IsUsable);
         int at = TimeField;
-        TimeOffset = at >= 0 && fields[at] is { Type: FitBaseType.UInt32, Elements: > 0 } ? fields[at].Offset : -1;
+        TimeOffset = at >= 0 && Fields[at] is { Type: FitBaseType.UInt32, Elements: > 0 } ? Fields[at].Offset : -1;
     }
 
     public ushort Global { get; }
@@ -31,24 +36,6 @@ internal sealed class MessageDefinition
 
     /// <summary>Place of a timestamp of the usual type; -1 if it is absent or of another type.</summary>
     public int TimeOffset { get; }
-
-    /// <summary>How the record reader reads it; null until a record of it is read, or if it is no record.</summary>
-    public Reading.RecordPlan? Plan { get; set; }
-
-    /// <summary>Data messages of it that were read.</summary>
-    public int Count { get; set; }
-
-    /// <summary>Makes the definition that lies in some bytes.</summary>
-    /// <param name="bytes">From the header byte to the definition's end.</param>
-    /// <param name="shape">What was measured of it.</param>
-    /// <param name="widenRepeats">Step over repeated fields by the largest of their sizes.</param>
-    public static MessageDefinition Make(ReadOnlySpan<byte> bytes, in DefinitionShape shape, bool widenRepeats)
-    {
-        int offset = 0;
-        FieldSlot[] fields = ReadFields(shape.Fields(bytes), widenRepeats, ref offset);
-        DeveloperSlot[] developerFields = ReadDeveloperFields(shape.DeveloperFields(bytes), ref offset);
-        return new MessageDefinition(shape.Global, shape.BigEndian, fields, developerFields, offset);
-    }
 
     private static FieldSlot[] ReadFields(ReadOnlySpan<byte> triples, bool widenRepeats, ref int offset)
     {
@@ -79,5 +66,19 @@ internal sealed class MessageDefinition
         }
 
         return fields;
+    }
+
+    /// <summary>One field of a definition with its own place in the message, so that no field can move another.</summary>
+    internal readonly record struct FieldSlot(byte Number, byte Size, byte TypeCode, FitBaseType Type, bool IsUsable, int Offset)
+    {
+        public int ElementSize => FitBaseTypes.SizeOf(Type);
+
+        public int Elements => IsUsable ? Size / ElementSize : 0;
+    }
+
+    /// <summary>One developer field of a definition; what it means is looked up when data are read.</summary>
+    internal readonly record struct DeveloperSlot(byte Number, byte Size, byte Index, int Offset)
+    {
+        public int Key => (Index << 8) | Number;
     }
 }

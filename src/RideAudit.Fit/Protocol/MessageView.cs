@@ -10,7 +10,7 @@ internal readonly ref struct MessageView(MessageDefinition definition, ReadOnlyS
     /// <summary>The first valid number among a field's declarations, by its element; false if there is none.</summary>
     public bool TryNumber(byte number, out double value, int element = 0)
     {
-        foreach (ref readonly FieldSlot slot in Definition.Fields.AsSpan())
+        foreach (ref readonly MessageDefinition.FieldSlot slot in Definition.Fields.AsSpan())
         {
             if (slot.Number == number && element < slot.Elements
                 && FieldReader.TryReadNumber(data[(slot.Offset + (element * slot.ElementSize))..], slot.Type, Definition.BigEndian, out value))
@@ -39,7 +39,7 @@ internal readonly ref struct MessageView(MessageDefinition definition, ReadOnlyS
     /// <summary>How many elements a field has; 0 if it is absent.</summary>
     public int Elements(byte number)
     {
-        foreach (ref readonly FieldSlot slot in Definition.Fields.AsSpan())
+        foreach (ref readonly MessageDefinition.FieldSlot slot in Definition.Fields.AsSpan())
         {
             if (slot.Number == number)
                 return slot.Elements;
@@ -51,7 +51,7 @@ internal readonly ref struct MessageView(MessageDefinition definition, ReadOnlyS
     /// <summary>A field's bytes as declared; empty if it is absent.</summary>
     public ReadOnlySpan<byte> Bytes(byte number)
     {
-        foreach (ref readonly FieldSlot slot in Definition.Fields.AsSpan())
+        foreach (ref readonly MessageDefinition.FieldSlot slot in Definition.Fields.AsSpan())
         {
             if (slot.Number == number)
                 return data.Slice(slot.Offset, slot.Size);
@@ -62,5 +62,5 @@ internal readonly ref struct MessageView(MessageDefinition definition, ReadOnlyS
 
     public string Text(byte number) => FieldReader.ReadText(Bytes(number));
 
-    public ReadOnlySpan<byte> Developer(in DeveloperSlot slot) => data.Slice(slot.Offset, slot.Size);
+    public ReadOnlySpan<byte> Developer(in MessageDefinition.DeveloperSlot slot) => data.Slice(slot.Offset, slot.Size);
 }

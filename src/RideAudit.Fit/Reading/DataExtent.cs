@@ -4,7 +4,7 @@ using RideAudit.Fit.Protocol;
 namespace RideAudit.Fit.Reading;
 
 /// <summary>Where the data of a part end, judged from its header, the file's length and the CRC.</summary>
-/// <param name="End">End of the data.</param>
+/// <param name="End">Offset of the byte after the last message.</param>
 /// <param name="Crc">What the closing CRC says; null if it can only be told after reading.</param>
 /// <param name="Fault">What is wrong with the data size; null if nothing.</param>
 internal readonly record struct DataExtent(int End, FitCrcState? Crc, FitFault? Fault)
@@ -46,8 +46,8 @@ internal readonly record struct DataExtent(int End, FitCrcState? Crc, FitFault? 
         int behind = end + FitConstants.CrcSize;
         if (behind >= bytes.Length || FitHeader.LooksLikeOne(bytes[behind..]))
             return false;
-        Span<LocalShape> locals = stackalloc LocalShape[FitConstants.LocalTypes];
-        locals.Fill(LocalShape.Undefined);
+        Span<StreamWalker.LocalShape> locals = stackalloc StreamWalker.LocalShape[FitConstants.LocalTypes];
+        locals.Fill(StreamWalker.LocalShape.Undefined);
         StreamWalker walker = new(bytes, bytes.Length, locals, TimeWindow.Any);
         walker.Walk(dataStart, int.MaxValue);
         return walker.ReachedEnd;

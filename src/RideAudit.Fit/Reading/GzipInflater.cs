@@ -7,17 +7,17 @@ internal static class GzipInflater
 {
     private const int ChunkBytes = 64 * 1024;
 
-    public static InflateOutcome Inflate(ReadOnlySpan<byte> bytes, int maxBytes, out byte[] inflated)
+    public static Outcome Inflate(ReadOnlySpan<byte> bytes, int maxBytes, out byte[] inflated)
     {
         using MemoryStream input = new(bytes.ToArray(), writable: false);
         using GZipStream gzip = new(input, CompressionMode.Decompress);
         using MemoryStream output = new();
-        InflateOutcome outcome = Copy(gzip, output, maxBytes);
+        Outcome outcome = Copy(gzip, output, maxBytes);
         inflated = output.ToArray();
         return outcome;
     }
 
-    private static InflateOutcome Copy(GZipStream gzip, MemoryStream output, int maxBytes)
+    private static Outcome Copy(GZipStream gzip, MemoryStream output, int maxBytes)
     {
         byte[] chunk = new byte[ChunkBytes];
         try
@@ -25,15 +25,23 @@ internal static class GzipInflater
             for (int read = gzip.Read(chunk); read > 0; read = gzip.Read(chunk))
             {
                 if (output.Length + read > maxBytes)
-                    return InflateOutcome.TooLarge;
+                    return Outcome.TooLarge;
                 output.Write(chunk, 0, read);
             }
         }
         catch (InvalidDataException)
         {
-            return InflateOutcome.Damaged;
+            return Outcome.Damaged;
         }
 
-        return InflateOutcome.Inflated;
+        return Outcome.Inflated;
+    }
+
+    /// <summary>What came of inflating.</summary>
+    internal enum Outcome
+    {
+        Inflated,
+        Damaged,
+        TooLarge,
     }
 }

@@ -7,60 +7,60 @@ internal sealed class LocalDefinitions(FaultLog log, DeveloperFields developerFi
 {
     private const int RememberedAtMost = 1024;
     private const int MessagesToCompare = 64;
-    private readonly MessageDefinition?[] slots = new MessageDefinition?[FitConstants.LocalTypes];
-    private readonly MessageDefinition?[] previous = new MessageDefinition?[FitConstants.LocalTypes];
+    private readonly LocalDefinition?[] slots = new LocalDefinition?[FitConstants.LocalTypes];
+    private readonly LocalDefinition?[] previous = new LocalDefinition?[FitConstants.LocalTypes];
     private readonly int[] definedAt = new int[FitConstants.LocalTypes];
-    private readonly Dictionary<int, (byte[] Raw, MessageDefinition Definition)> remembered = [];
+    private readonly Dictionary<int, (byte[] Raw, LocalDefinition Definition)> remembered = [];
 
-    public MessageDefinition? this[int localType] => slots[localType];
+    public LocalDefinition? this[int localType] => slots[localType];
 
     /// <summary>Reads the definition at an offset into its slot; a corrupt one empties the slot.</summary>
-    public DefinitionOutcome Read(ReadOnlySpan<byte> bytes, int at, int end, PartContent content, out int length)
+    public Outcome Read(ReadOnlySpan<byte> bytes, int at, int end, PartContent content, out int length)
     {
         length = 0;
         if (!DefinitionShape.TryMeasure(bytes[at..end], out DefinitionShape shape))
-            return DefinitionOutcome.DoesNotFit;
+            return Outcome.DoesNotFit;
         length = shape.Length;
         int localType = new RecordHeader(bytes[at]).LocalType;
         content.CountUses(slots[localType]);
         (previous[localType], definedAt[localType], slots[localType]) = (slots[localType], at, null);
         if (!shape.IsPlausible)
-            return DefinitionOutcome.Corrupt;
+            return Outcome.Corrupt;
         slots[localType] = Recall(bytes.Slice(at, length), out int key) ?? Make(bytes, at, end, shape, content, key);
-        return DefinitionOutcome.Read;
+        return Outcome.Read;
     }
 
-    private MessageDefinition? Recall(ReadOnlySpan<byte> raw, out int key)
+    private LocalDefinition? Recall(ReadOnlySpan<byte> raw, out int key)
     {
         HashCode hash = default;
         hash.AddBytes(raw[1..]);
         key = hash.ToHashCode();
-        return remembered.TryGetValue(key, out (byte[] Raw, MessageDefinition Definition) known) && raw[1..].SequenceEqual(known.Raw) ? known.Definition : null;
+        return remembered.TryGetValue(key, out (byte[] Raw, LocalDefinition Definition) known) && raw[1..].SequenceEqual(known.Raw) ? known.Definition : null;
     }
 
-    private MessageDefinition Make(ReadOnlySpan<byte> bytes, int at, int end, in DefinitionShape shape, PartContent content, int key)
+    private LocalDefinition Make(ReadOnlySpan<byte> bytes, int at, int end, in DefinitionShape shape, PartContent content, int key)
     {
         bool repeatsDiffer = shape.WidenedDataSize != shape.DataSize;
         bool widen = repeatsDiffer && FollowsTheWidest(bytes, at, end, shape, TimeWindow.AroundLastOf(content.Records));
         ReadOnlySpan<byte> raw = bytes.Slice(at, shape.Length);
-        MessageDefinition definition = MessageDefinition.Make(raw, shape, widen);
+        LocalDefinition definition = new(raw, shape, widen);
         Report(definition, at, widen);
         if (!repeatsDiffer && remembered.Count < RememberedAtMost)
             remembered[key] = (raw[1..].ToArray(), definition);
         return definition;
     }
 
-    public void CopyShapes(Span<LocalShape> shapes)
+    public void CopyShapes(Span<StreamWalker.LocalShape> shapes)
     {
         for (int i = 0; i < slots.Length; i++)
-            shapes[i] = slots[i] is { } d ? new LocalShape(d.DataSize, d.TimeOffset, d.BigEndian) : LocalShape.Undefined;
+            shapes[i] = slots[i] is { } d ? new StreamWalker.LocalShape(d.DataSize, d.TimeOffset, d.BigEndian) : StreamWalker.LocalShape.Undefined;
     }
 
     /// <summary>Takes back what was defined from an offset on: a stream that has slipped can yield definitions that look whole.</summary>
     /// <returns>What was in force, for <see cref="Restore"/>; null if nothing was taken back.</returns>
-    public MessageDefinition?[]? RollBack(int from)
+    public LocalDefinition?[]? RollBack(int from)
     {
-        MessageDefinition?[] before = [.. slots];
+        LocalDefinition?[] before = [.. slots];
         bool any = false;
         for (int i = 0; i < slots.Length; i++)
         {
@@ -73,11 +73,11 @@ internal sealed class LocalDefinitions(FaultLog log, DeveloperFields developerFi
         return any ? before : null;
     }
 
-    public void Restore(MessageDefinition?[] before) => before.CopyTo(slots, 0);
+    public void Restore(LocalDefinition?[] before) => before.CopyTo(slots, 0);
 
     public void CountUses(PartContent content)
     {
-        foreach (MessageDefinition? definition in slots)
+        foreach (LocalDefinition? definition in slots)
             content.CountUses(definition);
     }
 
@@ -90,9 +90,9 @@ internal sealed class LocalDefinitions(FaultLog log, DeveloperFields developerFi
 
     private int MessagesAfter(ReadOnlySpan<byte> bytes, int at, int end, int size, in DefinitionShape shape, TimeWindow window)
     {
-        Span<LocalShape> shapes = stackalloc LocalShape[FitConstants.LocalTypes];
+        Span<StreamWalker.LocalShape> shapes = stackalloc StreamWalker.LocalShape[FitConstants.LocalTypes];
         CopyShapes(shapes);
-        shapes[new RecordHeader(bytes[at]).LocalType] = new LocalShape(size, shape.TimeOffset, shape.BigEndian);
+        shapes[new RecordHeader(bytes[at]).LocalType] = new StreamWalker.LocalShape(size, shape.TimeOffset, shape.BigEndian);
         StreamWalker walker = new(bytes, end, shapes, window);
         walker.Walk(at + shape.Length, MessagesToCompare);
         return walker.Messages;
@@ -102,7 +102,7 @@ internal sealed class LocalDefinitions(FaultLog log, DeveloperFields developerFi
     {
         if (widened)
             log.Add(at, FitFaultCode.RepeatedFieldWidened, FitFaultAction.Warn, $"message {definition.Global} declares a field twice with two sizes; the data follow the larger");
-        foreach (FieldSlot field in definition.Fields)
+        foreach (MessageDefinition.FieldSlot field in definition.Fields)
         {
             if (!FitBaseTypes.TryParse(field.TypeCode, out _))
                 log.Add(at, FitFaultCode.UnknownBaseType, FitFaultAction.Warn, $"field {field.Number} of message {definition.Global} has the unknown base type 0x{field.TypeCode:X2} and is stepped over");
@@ -110,7 +110,15 @@ internal sealed class LocalDefinitions(FaultLog log, DeveloperFields developerFi
                 log.Add(at, FitFaultCode.FieldSizeMismatch, FitFaultAction.Skip, $"field {field.Number} of message {definition.Global} has {field.Size} bytes, which its base type does not divide");
         }
 
-        foreach (DeveloperSlot field in definition.DeveloperFields)
+        foreach (MessageDefinition.DeveloperSlot field in definition.DeveloperFields)
             developerFields.NoteUse(field.Key, at);
+    }
+
+    /// <summary>What came of reading a definition message.</summary>
+    internal enum Outcome
+    {
+        Read,
+        DoesNotFit,
+        Corrupt,
     }
 }

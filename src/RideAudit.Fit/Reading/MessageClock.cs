@@ -28,7 +28,7 @@ internal sealed class MessageClock
     /// <returns>How many times were read; 0 if the first is unknown.</returns>
     public int ReadRun(MessageDefinition definition, in RecordBlock block, Span<uint> times, uint nearSeconds)
     {
-        SlotKind kind = definition.BigEndian ? SlotKind.BigLong : SlotKind.Long;
+        RecordSlot.SlotKind kind = definition.BigEndian ? RecordSlot.SlotKind.BigLong : RecordSlot.SlotKind.Long;
         RawGather.Gather(kind, in block, definition.TimeOffset, times[..block.Count]);
         if (times[0] == RecordChannels.NoTime)
             return 0;

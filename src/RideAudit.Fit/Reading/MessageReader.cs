@@ -31,12 +31,12 @@ internal sealed class MessageReader
     public PartContent Content { get; } = new();
 
     /// <summary>Reads records that begin at an offset: as many as follow each other under one header byte with times that go together, at least one.</summary>
-    /// <param name="definition">Their definition.</param>
-    /// <param name="bytes">The file up to the data end.</param>
-    /// <param name="offset">The first header byte.</param>
+    /// <param name="definition">What they hold, and where; one of records.</param>
+    /// <param name="bytes">From the file's first byte to the data end.</param>
+    /// <param name="offset">Offset in the file of the first header byte.</param>
     /// <param name="most">Most records to read, at least 1.</param>
     /// <returns>How many were read.</returns>
-    public int ReadRecords(MessageDefinition definition, ReadOnlySpan<byte> bytes, int offset, int most)
+    public int ReadRecords(LocalDefinition definition, ReadOnlySpan<byte> bytes, int offset, int most)
     {
         RecordPlan plan = definition.Plan ??= RecordPlan.Make(definition);
         if (definition.DeveloperFields.Length > 0 && plan.DeveloperVersion != developerFields.Version)
@@ -161,18 +161,18 @@ internal sealed class MessageReader
     {
         plan.DeveloperVersion = developerFields.Version;
         plan.DeveloperPower = null;
-        foreach (DeveloperSlot slot in definition.DeveloperFields)
+        foreach (MessageDefinition.DeveloperSlot slot in definition.DeveloperFields)
         {
             if (!developerFields.TryFind(slot.Key, out DeveloperDescription? description) || description!.Type is not { } type)
                 continue;
             if (slot.Size < FitBaseTypes.SizeOf(type) || slot.Size % FitBaseTypes.SizeOf(type) != 0)
                 ReportSize(slot, type, offset);
             else if (description.IsPower && plan.DeveloperPower is null)
-                plan.DeveloperPower = new DeveloperPowerSlot(slot.Offset, type, description.Scale, description.Subtract);
+                plan.DeveloperPower = new RecordPlan.DeveloperPowerSlot(slot.Offset, type, description.Scale, description.Subtract);
         }
     }
 
-    private void ReportSize(DeveloperSlot slot, FitBaseType type, int offset)
+    private void ReportSize(MessageDefinition.DeveloperSlot slot, FitBaseType type, int offset)
     {
         if (reportedDeveloperFields.Add(slot.Key))
             log.Add(offset, FitFaultCode.DeveloperFieldSizeMismatch, FitFaultAction.Skip, $"developer field {slot.Number} of index {slot.Index} has {slot.Size} bytes, which its described type {type} does not divide");

@@ -1,5 +1,4 @@
 using RideAudit.Fit.Messages;
-using RideAudit.Fit.Protocol;
 
 namespace RideAudit.Fit.Reading;
 
@@ -45,7 +44,7 @@ internal sealed class PartContent
     public bool IsClosed => Activity is { } activity && Records.Count > 0 && activity.FileOrder > LastRecordOrder;
 
     /// <summary>Adds the uses of a definition to the counts, once, and starts it anew.</summary>
-    public void CountUses(MessageDefinition? definition)
+    public void CountUses(LocalDefinition? definition)
     {
         if (definition is null || definition.Count == 0)
             return;

@@ -1,3 +1,4 @@
+using RideAudit.Fit.Messages;
 using RideAudit.Fit.Protocol;
 
 namespace RideAudit.Fit.Reading;
@@ -24,9 +25,9 @@ internal sealed class PartDecoder(FaultLog log, DecodeBudget budget, FitDecodeOp
     public bool WasClean { get; private set; } = true;
 
     /// <summary>Reads the messages between two offsets.</summary>
-    /// <param name="bytes">The whole file.</param>
-    /// <param name="start">The first message.</param>
-    /// <param name="end">Where the data end.</param>
+    /// <param name="bytes">The whole file, also what lies before and behind the part.</param>
+    /// <param name="start">Offset of the first message.</param>
+    /// <param name="end">Offset of the byte after the last message.</param>
     /// <param name="crcMayFollow">True if the end is only assumed, so that two bytes left over are a CRC.</param>
     public void Read(ReadOnlySpan<byte> bytes, int start, int end, bool crcMayFollow)
     {
@@ -47,16 +48,16 @@ internal sealed class PartDecoder(FaultLog log, DecodeBudget budget, FitDecodeOp
 
     private bool ReadDefinition(ReadOnlySpan<byte> bytes, int end)
     {
-        DefinitionOutcome outcome = locals.Read(bytes, Position, end, Content, out int length);
-        if (outcome == DefinitionOutcome.Read)
+        LocalDefinitions.Outcome outcome = locals.Read(bytes, Position, end, Content, out int length);
+        if (outcome == LocalDefinitions.Outcome.Read)
             Position += length;
-        breakCode = outcome == DefinitionOutcome.Corrupt ? FitFaultCode.CorruptDefinition : FitFaultCode.Truncated;
-        return outcome == DefinitionOutcome.Read;
+        breakCode = outcome == LocalDefinitions.Outcome.Corrupt ? FitFaultCode.CorruptDefinition : FitFaultCode.Truncated;
+        return outcome == LocalDefinitions.Outcome.Read;
     }
 
     private bool ReadData(ReadOnlySpan<byte> bytes, RecordHeader header, int end)
     {
-        MessageDefinition? definition = locals[header.LocalType];
+        LocalDefinition? definition = locals[header.LocalType];
         if (definition is null || definition.DataSize > end - Position - 1)
         {
             breakCode = definition is null ? FitFaultCode.UndefinedLocalType : FitFaultCode.Truncated;
@@ -72,7 +73,7 @@ internal sealed class PartDecoder(FaultLog log, DecodeBudget budget, FitDecodeOp
         return true;
     }
 
-    private bool ReadRecords(MessageDefinition definition, ReadOnlySpan<byte> bytes, ReadOnlySpan<byte> data, int end)
+    private bool ReadRecords(LocalDefinition definition, ReadOnlySpan<byte> bytes, ReadOnlySpan<byte> data, int end)
     {
         if (messages.JumpsTo(definition, data) is { } time && HasSlipped(bytes, end, time))
             return false;
@@ -91,7 +92,7 @@ internal sealed class PartDecoder(FaultLog log, DecodeBudget budget, FitDecodeOp
         return true;
     }
 
-    private void Advance(MessageDefinition definition, int count)
+    private void Advance(LocalDefinition definition, int count)
     {
         definition.Count += count;
         Content.Messages += count;
@@ -99,7 +100,7 @@ internal sealed class PartDecoder(FaultLog log, DecodeBudget budget, FitDecodeOp
     }
 
     /// <summary>Makes room for records and says how many may be read.</summary>
-    private int MakeRoom(MessageDefinition definition, int end)
+    private int MakeRoom(LocalDefinition definition, int end)
     {
         RecordColumns records = Content.Records;
         if (records.Count == records.Capacity)
@@ -166,7 +167,7 @@ internal sealed class PartDecoder(FaultLog log, DecodeBudget budget, FitDecodeOp
 
     private int FindSense(ReadOnlySpan<byte> bytes, int end)
     {
-        Span<LocalShape> shapes = stackalloc LocalShape[FitConstants.LocalTypes];
+        Span<StreamWalker.LocalShape> shapes = stackalloc StreamWalker.LocalShape[FitConstants.LocalTypes];
         locals.CopyShapes(shapes);
         return Resynchroniser.Find(bytes, Position + 1, end, shapes, TimeWindow.AroundLastOf(Content.Records), budget);
     }
@@ -174,10 +175,26 @@ internal sealed class PartDecoder(FaultLog log, DecodeBudget budget, FitDecodeOp
     /// <summary>A record whose time is far off: the clock was set, and the messages behind it agree; or the stream has slipped, and they do not.</summary>
     private bool HasSlipped(ReadOnlySpan<byte> bytes, int end, uint time)
     {
-        Span<LocalShape> shapes = stackalloc LocalShape[FitConstants.LocalTypes];
+        Span<StreamWalker.LocalShape> shapes = stackalloc StreamWalker.LocalShape[FitConstants.LocalTypes];
         locals.CopyShapes(shapes);
         breakCode = FitFaultCode.StreamSlipped;
         return !Resynchroniser.MakesSense(bytes, Position, end, shapes, TimeWindow.Around(time))
             && (options.Tolerance != DamageTolerance.Tolerant || FindSense(bytes, end) >= 0);
+    }
+
+    /// <summary>Sentences for breaks in a message stream.</summary>
+    private static class BreakText
+    {
+        public static string Describe(FitFaultCode code, byte header, bool isLast)
+        {
+            string what = code switch
+            {
+                FitFaultCode.UndefinedLocalType => $"a message of local type {new Protocol.RecordHeader(header).LocalType} that was never defined",
+                FitFaultCode.StreamSlipped => "a record whose time is more than a day off, and messages behind it that make no sense",
+                FitFaultCode.CorruptDefinition => "a definition that no device can mean",
+                _ => "a message that does not fit into the rest of the data",
+            };
+            return isLast ? what + "; reading ends here" : what;
+        }
     }
 }

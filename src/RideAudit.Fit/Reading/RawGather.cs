@@ -5,15 +5,15 @@ namespace RideAudit.Fit.Reading;
 /// <summary>Collects one field of every message of a block as raw numbers side by side.</summary>
 internal static class RawGather
 {
-    public static void Gather(SlotKind kind, in RecordBlock block, int offset, Span<uint> raw)
+    public static void Gather(RecordSlot.SlotKind kind, in RecordBlock block, int offset, Span<uint> raw)
     {
         switch (kind)
         {
-            case SlotKind.Byte: Bytes(in block, offset, raw); break;
-            case SlotKind.Word: Words(in block, offset, raw); break;
-            case SlotKind.Long: Longs(in block, offset, raw); break;
-            case SlotKind.BigWord: BigWords(in block, offset, raw); break;
-            case SlotKind.BigLong: BigLongs(in block, offset, raw); break;
+            case RecordSlot.SlotKind.Byte: Bytes(in block, offset, raw); break;
+            case RecordSlot.SlotKind.Word: Words(in block, offset, raw); break;
+            case RecordSlot.SlotKind.Long: Longs(in block, offset, raw); break;
+            case RecordSlot.SlotKind.BigWord: BigWords(in block, offset, raw); break;
+            case RecordSlot.SlotKind.BigLong: BigLongs(in block, offset, raw); break;
         }
     }
 

@@ -3,7 +3,7 @@ namespace RideAudit.Fit.Reading;
 /// <summary>Record messages that lie one behind the other under one header byte, and so at equal distances.</summary>
 /// <param name="bytes">From the first header byte on.</param>
 /// <param name="stride">Bytes from one header byte to the next.</param>
-/// <param name="count">Number of messages.</param>
+/// <param name="count">Messages, 1 to <see cref="MaxCount"/>.</param>
 internal readonly ref struct RecordBlock(ReadOnlySpan<byte> bytes, int stride, int count)
 {
     /// <summary>Most messages in one block: their bytes should stay in the nearest cache while channel after channel is read.</summary>

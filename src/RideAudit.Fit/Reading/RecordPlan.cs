@@ -1,3 +1,4 @@
+using RideAudit.Fit.Messages;
 using RideAudit.Fit.Protocol;
 
 namespace RideAudit.Fit.Reading;
@@ -30,8 +31,8 @@ internal sealed class RecordPlan
         List<(int Rank, int Order, RecordSlot Slot)> found = [];
         for (int i = 0; i < definition.Fields.Length; i++)
         {
-            ref readonly FieldSlot field = ref definition.Fields[i];
-            if (field.IsUsable && RecordFieldProfile.TryFind(field.Number, out RecordFieldProfile profile) && field.Size >= SmallestSize(profile.Column))
+            ref readonly MessageDefinition.FieldSlot field = ref definition.Fields[i];
+            if (field.IsUsable && FieldProfile.TryFind(field.Number, out FieldProfile profile) && field.Size >= SmallestSize(profile.Column))
                 found.Add((profile.Rank, -i, SlotFor(in field, definition.BigEndian, profile)));
         }
 
@@ -40,9 +41,9 @@ internal sealed class RecordPlan
 
     private static int SmallestSize(RecordColumn column) => column == RecordColumn.CompressedSpeedDistance ? CompressedSize : 1;
 
-    private static RecordSlot SlotFor(in FieldSlot field, bool bigEndian, RecordFieldProfile profile)
+    private static RecordSlot SlotFor(in MessageDefinition.FieldSlot field, bool bigEndian, FieldProfile profile)
     {
-        SlotKind kind = KindFor(in field, bigEndian, profile.Column);
+        RecordSlot.SlotKind kind = KindFor(in field, bigEndian, profile.Column);
         bool zeroIsInvalid = field.Type is FitBaseType.UInt8Z or FitBaseType.UInt16Z or FitBaseType.UInt32Z;
         uint lowest = Math.Max(profile.Lowest, zeroIsInvalid ? 1u : 0u);
         uint highestOfType = (uint)((1UL << (8 * Math.Min(field.ElementSize, 4))) - (zeroIsInvalid ? 1UL : 2UL));
@@ -50,16 +51,49 @@ internal sealed class RecordPlan
         return new RecordSlot(kind, profile.Column, field.Offset, lowest, highest - lowest + 1, profile.Scale, profile.Subtract, field.Type);
     }
 
-    private static SlotKind KindFor(in FieldSlot field, bool bigEndian, RecordColumn column)
+    private static RecordSlot.SlotKind KindFor(in MessageDefinition.FieldSlot field, bool bigEndian, RecordColumn column)
     {
         if (column == RecordColumn.CompressedSpeedDistance)
-            return SlotKind.CompressedSpeedDistance;
+            return RecordSlot.SlotKind.CompressedSpeedDistance;
         return field.Type switch
         {
-            FitBaseType.UInt8 or FitBaseType.Enum or FitBaseType.UInt8Z or FitBaseType.Byte => SlotKind.Byte,
-            FitBaseType.UInt16 or FitBaseType.UInt16Z => bigEndian ? SlotKind.BigWord : SlotKind.Word,
-            FitBaseType.UInt32 or FitBaseType.UInt32Z => bigEndian ? SlotKind.BigLong : SlotKind.Long,
-            _ => SlotKind.General,
+            FitBaseType.UInt8 or FitBaseType.Enum or FitBaseType.UInt8Z or FitBaseType.Byte => RecordSlot.SlotKind.Byte,
+            FitBaseType.UInt16 or FitBaseType.UInt16Z => bigEndian ? RecordSlot.SlotKind.BigWord : RecordSlot.SlotKind.Word,
+            FitBaseType.UInt32 or FitBaseType.UInt32Z => bigEndian ? RecordSlot.SlotKind.BigLong : RecordSlot.SlotKind.Long,
+            _ => RecordSlot.SlotKind.General,
         };
+    }
+
+    /// <summary>Where a record's developer field with power is, and how it is read.</summary>
+    internal sealed record DeveloperPowerSlot(int Offset, FitBaseType Type, double Scale, double Subtract);
+
+    /// <summary>What the profile says of the record fields that are kept. Where two fields feed one channel the higher rank wins.</summary>
+    private readonly record struct FieldProfile(RecordColumn Column, int Rank, double Scale, double Subtract, uint Lowest, uint Highest)
+    {
+        private const uint HighestByte = 0xFE;
+        private const uint HighestWord = 0xFFFE;
+        private const uint HighestLong = 0xFFFF_FFFE;
+
+        public static bool TryFind(byte field, out FieldProfile profile)
+        {
+            profile = field switch
+            {
+                RecordField.CompressedSpeedDistance => new(RecordColumn.CompressedSpeedDistance, 0, 1, 0, 0, 0),
+                RecordField.Speed => new(RecordColumn.Speed, 1, 1000, 0, 0, HighestWord),
+                RecordField.EnhancedSpeed => new(RecordColumn.Speed, 2, 1000, 0, 0, HighestLong),
+                RecordField.Altitude => new(RecordColumn.Altitude, 1, 5, 500, 0, HighestWord),
+                RecordField.EnhancedAltitude => new(RecordColumn.Altitude, 2, 5, 500, 0, HighestLong),
+                RecordField.Distance => new(RecordColumn.Distance, 1, 100, 0, 0, HighestLong),
+                RecordField.Power => new(RecordColumn.Power, 1, 1, 0, 0, HighestWord),
+                RecordField.HeartRate => new(RecordColumn.HeartRate, 1, 1, 0, 1, HighestByte),
+                RecordField.Cadence => new(RecordColumn.Cadence, 1, 1, 0, 0, HighestByte),
+                RecordField.FractionalCadence => new(RecordColumn.CadenceFraction, 3, 128, 0, 0, HighestByte),
+                RecordField.CompressedAccumulatedPower => new(RecordColumn.CompressedAccumulatedPower, 0, 1, 0, 0, HighestWord),
+                RecordField.AccumulatedPower => new(RecordColumn.AccumulatedPower, 1, 1, 0, 0, HighestLong),
+                RecordField.LeftRightBalance => new(RecordColumn.Balance, 1, 1, 0, 0, HighestByte),
+                _ => new(RecordColumn.Balance, -1, 1, 0, 0, 0),
+            };
+            return profile.Rank >= 0;
+        }
     }
 }

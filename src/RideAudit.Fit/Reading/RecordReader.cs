@@ -1,3 +1,4 @@
+using RideAudit.Fit.Messages;
 using RideAudit.Fit.Protocol;
 
 namespace RideAudit.Fit.Reading;
@@ -10,10 +11,10 @@ internal sealed class RecordReader(RecordColumns columns)
     private WrappingCounter accumulatedPower = new(16);
 
     /// <summary>Reads a block into the next rows, for which there must be room.</summary>
-    /// <param name="plan">The plan of its definition.</param>
-    /// <param name="block">The messages.</param>
-    /// <param name="bigEndian">Byte order of the definition.</param>
-    /// <param name="times">Their times, resolved.</param>
+    /// <param name="plan">Which fields are kept, and how they are read.</param>
+    /// <param name="block">Messages of one definition, one behind the other.</param>
+    /// <param name="bigEndian">True where the definition says so; it holds for every field.</param>
+    /// <param name="times">One a message, FIT seconds; the largest number stands for none.</param>
     public void Read(RecordPlan plan, in RecordBlock block, bool bigEndian, ReadOnlySpan<uint> times)
     {
         times.CopyTo(columns.TimeArray.AsSpan(columns.Count));
@@ -21,7 +22,7 @@ internal sealed class RecordReader(RecordColumns columns)
         raw = raw[..block.Count];
         foreach (ref readonly RecordSlot slot in plan.Slots.AsSpan())
         {
-            if (slot.Kind >= SlotKind.General)
+            if (slot.Kind >= RecordSlot.SlotKind.General)
             {
                 ReadUnusual(in slot, in block, bigEndian);
                 continue;
@@ -95,7 +96,7 @@ internal sealed class RecordReader(RecordColumns columns)
         for (int i = 0; i < block.Count; i++)
         {
             ReadOnlySpan<byte> at = block.At(i, slot.Offset);
-            if (slot.Kind == SlotKind.CompressedSpeedDistance)
+            if (slot.Kind == RecordSlot.SlotKind.CompressedSpeedDistance)
                 ReadCompressedSpeedDistance(at, columns.Count + i);
             else if (FieldReader.TryReadNumber(at, slot.Type, bigEndian, out double raw) && raw >= slot.Lowest && raw <= highest)
                 StoreSpecial(in slot, columns.Count + i, raw);
@@ -110,7 +111,7 @@ internal sealed class RecordReader(RecordColumns columns)
         columns.DistanceArray[row] = distance.Advance((uint)((at[1] >> 4) | (at[2] << 4))) / 16.0;
     }
 
-    private void ReadDeveloperPower(DeveloperPowerSlot slot, in RecordBlock block, bool bigEndian)
+    private void ReadDeveloperPower(RecordPlan.DeveloperPowerSlot slot, in RecordBlock block, bool bigEndian)
     {
         for (int i = 0; i < block.Count; i++)
         {
@@ -119,6 +120,24 @@ internal sealed class RecordReader(RecordColumns columns)
             double watts = (raw / slot.Scale) - slot.Subtract;
             if (watts is >= 0 and <= HighestPower)
                 columns.DeveloperPowers()[columns.Count + i] = (float)watts;
+        }
+    }
+
+    /// <summary>A counter of few bits that starts over when it is full; the first value seen is where it begins.</summary>
+    internal struct WrappingCounter(int bits)
+    {
+        private readonly uint mask = (uint)((1UL << bits) - 1);
+        private uint last;
+        private bool hasValue;
+
+        public long Total { get; private set; }
+
+        public long Advance(uint value)
+        {
+            Total = hasValue ? Total + ((value - last) & mask) : value;
+            last = value;
+            hasValue = true;
+            return Total;
         }
     }
 }

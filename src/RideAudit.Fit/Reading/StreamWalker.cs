@@ -1,9 +1,10 @@
+using System.Buffers.Binary;
 using RideAudit.Fit.Protocol;
 
 namespace RideAudit.Fit.Reading;
 
 /// <summary>Walks messages by their sizes without reading them, to see whether a stretch of bytes makes sense.</summary>
-internal ref struct StreamWalker(ReadOnlySpan<byte> bytes, int end, Span<LocalShape> locals, TimeWindow window)
+internal ref struct StreamWalker(ReadOnlySpan<byte> bytes, int end, Span<StreamWalker.LocalShape> locals, TimeWindow window)
 {
     private readonly ReadOnlySpan<byte> bytes = bytes;
     private readonly Span<LocalShape> locals = locals;
@@ -59,5 +60,16 @@ internal ref struct StreamWalker(ReadOnlySpan<byte> bytes, int end, Span<LocalSh
 
         Position += 1 + shape.Size;
         return true;
+    }
+
+    /// <summary>All that walking needs of a local type: the size of its data messages, -1 if undefined, and where their time is.</summary>
+    internal readonly record struct LocalShape(int Size, int TimeOffset, bool BigEndian)
+    {
+        public static LocalShape Undefined => new(-1, -1, false);
+
+        /// <summary>The time in a message that has one.</summary>
+        public uint TimeIn(ReadOnlySpan<byte> data) => BigEndian
+            ? BinaryPrimitives.ReadUInt32BigEndian(data[TimeOffset..])
+            : BinaryPrimitives.ReadUInt32LittleEndian(data[TimeOffset..]);
     }
 }

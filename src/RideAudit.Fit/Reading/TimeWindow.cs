@@ -1,3 +1,5 @@
+using RideAudit.Fit.Messages;
+
 namespace RideAudit.Fit.Reading;
 
 /// <summary>Times that are taken for sense where a stream is searched.</summary>

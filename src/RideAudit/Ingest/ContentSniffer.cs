@@ -1,4 +1,5 @@
 using RideAudit.Fit;
+using RideAudit.Ingest.Text;
 
 namespace RideAudit.Ingest;
 

@@ -1,3 +1,4 @@
+using System.Globalization;
 using RideAudit.Rides;
 
 namespace RideAudit.Ingest;
@@ -6,15 +7,24 @@ namespace RideAudit.Ingest;
 internal static class DuplicateNotices
 {
     /// <summary>Adds a notice for each; a file that has a notice of its own already is told of once, not twice.</summary>
-    public static void Add(List<FileNotice> notices, IReadOnlyList<(Recording LeftOut, Recording Kept)> duplicates)
+    public static void Add(List<FileNotice> notices, IReadOnlyList<DuplicateFinder.Duplicate> duplicates)
     {
-        foreach (var (leftOut, kept) in duplicates)
+        foreach (var duplicate in duplicates)
         {
-            var at = notices.FindIndex(n => n.File == leftOut.File);
+            var file = duplicate.LeftOut.File;
+            var at = notices.FindIndex(n => n.File == file);
             if (at < 0)
-                notices.Add(new FileNotice(leftOut.File, "duplicate", null, $"The same riding as {kept.File}, which is kept.", false));
+                notices.Add(new FileNotice(file, "duplicate", null, $"The same riding as {Kept(duplicate)}", false));
             else
-                notices[at] = notices[at] with { Sentence = $"{notices[at].Sentence} It is the same riding as {kept.File}, which is kept." };
+                notices[at] = notices[at] with { Sentence = $"{notices[at].Sentence} It is the same riding as {Kept(duplicate)}" };
         }
     }
+
+    private static string Kept(DuplicateFinder.Duplicate duplicate) => duplicate.GivenSeconds > 0
+        ? $"{duplicate.Kept.File}: that gave {Minutes(duplicate.KeptSeconds)}, this one {Minutes(duplicate.GivenSeconds)} that it lacks."
+        : $"{duplicate.Kept.File}, which is kept.";
+
+    private static string Minutes(double seconds) => Math.Round(seconds / 60) is var minutes && minutes == 1
+        ? "1 minute"
+        : string.Create(CultureInfo.InvariantCulture, $"{minutes} minutes");
 }

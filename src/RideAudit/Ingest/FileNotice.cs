@@ -2,7 +2,7 @@ namespace RideAudit.Ingest;
 
 /// <summary>What happened to one file.</summary>
 /// <param name="File">Path under the folder with <c>/</c>.</param>
-/// <param name="Problem">One or two words.</param>
+/// <param name="Problem">One or two words in lower case, the same for all files with that problem.</param>
 /// <param name="Kept">What was kept; null when nothing had to be given up, or nothing was kept.</param>
 /// <param name="Sentence">One plain sentence: what, and what to do.</param>
 /// <param name="Unusable">True when the file could not be used at all.</param>

@@ -63,4 +63,9 @@ internal sealed class FolderWalker
         else
             _notices.Add(new FileNotice(name, "broken link", null, "A link to something that is not there: restore what it pointed to, or remove the link.", true));
     }
+
+    /// <summary>A file under the folder.</summary>
+    /// <param name="Path">Where it is on the disk, links followed.</param>
+    /// <param name="Name">Path under the folder with <c>/</c>, fit to be shown.</param>
+    internal readonly record struct FoundFile(string Path, string Name);
 }

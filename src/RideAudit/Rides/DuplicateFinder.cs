@@ -1,67 +1,115 @@
 using System.Collections.Immutable;
+using NodaTime;
 
 namespace RideAudit.Rides;
 
 /// <summary>Finds recordings of the same riding.</summary>
-public static class DuplicateFinder
+internal static class DuplicateFinder
 {
     /// <summary>Overlap, as a share of the shorter one, from which two recordings are the same riding.</summary>
     public const double SameRidingOverlap = 0.8;
 
+    /// <summary>Up to this speed a bicycle stands, m/s: what a satellite receiver writes for one that does.</summary>
+    private const float StandingMps = 0.5f;
+
+    /// <summary>A recording of riding that another one has too.</summary>
+    /// <param name="LeftOut">The recording that is not kept whole.</param>
+    /// <param name="Kept">The one kept for it.</param>
+    /// <param name="KeptSeconds">Timer seconds of the one kept.</param>
+    /// <param name="GivenSeconds">Timer seconds that the other gave all the same, as nothing kept has them; 0 where it gave none.</param>
+    public readonly record struct Duplicate(Recording LeftOut, Recording Kept, double KeptSeconds, double GivenSeconds);
+
     /// <summary>Keeps one recording of each piece of riding: the better power coverage, then the longer, then the first by name.</summary>
     /// <remarks>
+    /// Nothing ridden is lost: where what is kept covers less than 80 % of a recording, the seconds it lacks come from that one, as a recording of their own; stretches over which that one stood are not ridden.
     /// Overlap is of riding, not of the clock: a second device may record what the first one paused for.
     /// Coverage is compared in whole percent, so that a few lost seconds do not cost a long recording its place.
     /// </remarks>
     /// <param name="recordings">In any order.</param>
     /// <returns>The kept ones in order of start, and each one left out beside the one kept for it.</returns>
-    public static (ImmutableArray<Recording> Kept, ImmutableArray<(Recording LeftOut, Recording Kept)> LeftOut) Split(
-        IEnumerable<Recording> recordings)
+    public static (ImmutableArray<Recording> Kept, ImmutableArray<Duplicate> LeftOut) Split(IEnumerable<Recording> recordings)
     {
         var best = recordings
             .OrderByDescending(r => Math.Round(r.PowerCoverage, 2))
             .ThenByDescending(r => r.TimerSeconds)
             .ThenBy(r => r.File, StringComparer.Ordinal);
-        var kept = new List<Recording>();
-        var leftOut = ImmutableArray.CreateBuilder<(Recording, Recording)>();
-        var byDay = new Dictionary<long, List<Recording>>();
+        var kept = new KeptRecordings();
+        var leftOut = ImmutableArray.CreateBuilder<Duplicate>();
         foreach (var candidate in best)
         {
-            var days = Days(candidate);
-            var twin = days.SelectMany(d => byDay.GetValueOrDefault(d) ?? []).FirstOrDefault(k => IsSameRiding(k, candidate));
-            if (twin is not null)
+            var near = kept.Near(candidate);
+            var twin = near.FirstOrDefault(k => IsSameRiding(k, candidate));
+            if (twin is null)
             {
-                leftOut.Add((candidate, twin));
+                kept.Add(candidate);
                 continue;
             }
-            kept.Add(candidate);
-            foreach (var day in days)
-            {
-                if (!byDay.TryGetValue(day, out var list))
-                    byDay.Add(day, list = []);
-                list.Add(candidate);
-            }
+            var rest = WhatIsLacking(candidate, near);
+            if (rest is not null)
+                kept.Add(rest);
+            leftOut.Add(new Duplicate(candidate, twin, twin.TimerSeconds, rest?.TimerSeconds ?? 0));
         }
-        return ([.. kept.OrderBy(r => r.Start).ThenBy(r => r.File, StringComparer.Ordinal)], leftOut.ToImmutable());
+        return ([.. kept.All.OrderBy(r => r.Start).ThenBy(r => r.File, StringComparer.Ordinal)], leftOut.ToImmutable());
     }
 
-    private static List<long> Days(Recording recording)
+    private static Recording? WhatIsLacking(Recording candidate, IEnumerable<Recording> near)
     {
-        var days = new List<long>();
-        for (var day = DayOf(recording.Start); day <= DayOf(recording.End); day++)
-            days.Add(day);
-        return days;
+        var running = RunningTime.Of(candidate);
+        var lacking = near.Where(k => IsSameActivity(k, candidate))
+            .Aggregate(running, (left, k) => RunningTime.Without(left, RunningTime.Of(k)))
+            .Where(stretch => !Stands(candidate, stretch)).ToArray();
+        var covered = RunningTime.Total(running) - RunningTime.Total(lacking);
+        return covered < SameRidingOverlap * RunningTime.Total(running) ? RecordingCut.To(candidate, lacking) : null;
     }
 
-    private static long DayOf(NodaTime.Instant instant) => (long)Math.Floor(instant.ToUnixTimeSeconds() / 86400.0);
+    /// <summary>At a café one device pauses and another runs on: by its own speed nothing is ridden there. Indoors, where speed is 0 throughout, it says nothing.</summary>
+    private static bool Stands(Recording recording, TimerInterval stretch)
+    {
+        if (!SampleGrid.Measures(recording.Grid.SpeedMps))
+            return false;
+        var speeds = RecordingCut.To(recording, [stretch]).Grid.SpeedMps!;
+        return 2 * speeds.Count(s => s <= StandingMps) > speeds.Length;
+    }
+
+    private static bool IsSameActivity(Recording a, Recording b) => (a.Sport == RideSport.Other) == (b.Sport == RideSport.Other);
 
     private static bool IsSameRiding(Recording a, Recording b)
     {
-        if ((a.Sport == RideSport.Other) != (b.Sport == RideSport.Other))
+        if (!IsSameActivity(a, b))
             return false;
         var ridesOfA = RunningTime.Of(a);
         var ridesOfB = RunningTime.Of(b);
         var shorter = Math.Min(RunningTime.Total(ridesOfA), RunningTime.Total(ridesOfB));
         return shorter > 0 && RunningTime.Overlap(ridesOfA, ridesOfB) >= SameRidingOverlap * shorter;
+    }
+
+    /// <summary>The recordings kept so far, found by the days they touch.</summary>
+    private sealed class KeptRecordings
+    {
+        private readonly Dictionary<long, List<Recording>> _byDay = [];
+
+        public List<Recording> All { get; } = [];
+
+        public void Add(Recording recording)
+        {
+            All.Add(recording);
+            foreach (var day in Days(recording))
+            {
+                if (!_byDay.TryGetValue(day, out var list))
+                    _byDay.Add(day, list = []);
+                list.Add(recording);
+            }
+        }
+
+        public IReadOnlyList<Recording> Near(Recording recording) =>
+            [.. Days(recording).SelectMany(d => _byDay.GetValueOrDefault(d) ?? []).Distinct(ReferenceEqualityComparer.Instance).Cast<Recording>()];
+
+        private static IEnumerable<long> Days(Recording recording)
+        {
+            for (var day = DayOf(recording.Start); day <= DayOf(recording.End); day++)
+                yield return day;
+        }
+
+        private static long DayOf(Instant instant) => (long)Math.Floor(instant.ToUnixTimeSeconds() / 86400.0);
     }
 }

@@ -5,9 +5,10 @@ namespace RideAudit.Rides;
 /// <summary>Lays a track on a 1 s grid of timer time.</summary>
 /// <remarks>
 /// No record for up to 10 s holds the last values; a longer silence is missing data while the timer ran, a pause where no timer events are known.
-/// A record without power holds the last for up to 3 s, other channels for up to 10 s.
+/// A record without power is 0 W where it says cadence 0, else it holds the last for up to 3 s, other channels for up to 10 s.
+/// Power or heart rate that stands still for minutes while the ride goes on is missing.
 /// </remarks>
-public static class GridBuilder
+internal static class GridBuilder
 {
     /// <summary>Longest silence between records that holds the last values, s.</summary>
     public const int LongestHeldGapSeconds = 10;
@@ -19,36 +20,54 @@ public static class GridBuilder
     private const float HighestHeartRateBpm = 230;
 
     /// <summary>Builds the grid.</summary>
-    /// <param name="track">The track; it is not changed.</param>
+    /// <param name="track">In any order; it is not changed.</param>
     /// <returns>The grid; empty when the timer never ran over a record.</returns>
     public static GriddedTrack Build(Track track)
     {
         var samples = SecondSamples.From(track);
         if (samples.Count == 0)
-            return new GriddedTrack(SampleGrid.Empty, 0, 0, 0, 0, false);
+            return GriddedTrack.Empty;
         var intervals = TimerIntervals.Of(track, samples);
         var segments = SegmentsOf(intervals);
         var length = segments.Sum(s => s.Length);
         var firstRow = new int[length];
         RowPerSecond(samples, intervals, segments, firstRow);
 
-        var heart = Lay(samples, track.HeartRateBpm, firstRow, segments, LongestHeldGapSeconds, PlausibleHeartRate, out var refusedHeart);
+        float[]? Lay(float[]? column, int longestHold) => GridBuilder.Lay(column, firstRow, segments, longestHold);
+        var heart = samples.Merge(track.HeartRateBpm, PlausibleHeartRate, out var refusedHeart);
+        var cadence = samples.Merge(track.CadenceRpm, NotNegative, out _);
         var grid = new SampleGrid
         {
             Length = length,
             Segments = segments,
-            PowerW = Lay(samples, track.PowerW, firstRow, segments, LongestHeldPowerSeconds, NotNegative, out _),
-            HeartRateBpm = heart,
-            CadenceRpm = Lay(samples, track.CadenceRpm, firstRow, segments, LongestHeldGapSeconds, NotNegative, out _),
-            SpeedMps = Lay(samples, track.SpeedMps, firstRow, segments, LongestHeldGapSeconds, NotNegative, out _),
-            AltitudeM = Lay(samples, track.AltitudeM, firstRow, segments, LongestHeldGapSeconds, Any, out _),
-            DistanceM = Lay(samples, track.DistanceM, firstRow, segments, LongestHeldGapSeconds, NotNegative, out _),
+            PowerW = Lay(WithCoasting(samples.Merge(track.PowerW, NotNegative, out _), cadence), LongestHeldPowerSeconds),
+            HeartRateBpm = Lay(heart, LongestHeldGapSeconds),
+            CadenceRpm = Lay(cadence, LongestHeldGapSeconds),
+            SpeedMps = Lay(samples.Merge(track.SpeedMps, NotNegative, out _), LongestHeldGapSeconds),
+            DistanceM = Lay(samples.Merge(track.DistanceM, NotNegative, out _), LongestHeldGapSeconds),
         };
-        return Time(track, samples, intervals, grid, firstRow.Count(r => r >= 0), refusedHeart);
+        var (sensed, stuckPower, stuckHeart) = StuckSensors.Remove(grid);
+        return Time(track, samples, intervals, sensed, firstRow.Count(r => r >= 0)) with
+        {
+            ImplausibleHeartRates = refusedHeart,
+            StuckPowerSeconds = stuckPower,
+            StuckHeartRateSeconds = stuckHeart,
+        };
+    }
+
+    /// <summary>In a ride with power a record without it that says cadence 0 is coasting: some devices leave 0 W out.</summary>
+    private static float[]? WithCoasting(float[]? power, float[]? cadence)
+    {
+        if (cadence is null || !SampleGrid.Measures(power))
+            return power;
+        for (var i = 0; i < power!.Length; i++)
+            if (float.IsNaN(power[i]) && cadence[i] == 0)
+                power[i] = 0;
+        return power;
     }
 
     private static GriddedTrack Time(
-        Track track, SecondSamples samples, IReadOnlyList<TimerInterval> intervals, SampleGrid grid, int recorded, int refusedHeart)
+        Track track, SecondSamples samples, IReadOnlyList<TimerInterval> intervals, SampleGrid grid, int recorded)
     {
         var start = intervals.Count > 0 ? intervals[0].Start : samples.Seconds[0];
         var clock = intervals.Count > 0 ? intervals[^1].End - start : 0;
@@ -59,7 +78,7 @@ public static class GridBuilder
         var timer = timerFits ? track.StoredTimerSeconds!.Value : grid.Length;
         var elapsedFits = track.StoredElapsedSeconds is { } elapsed && LiesBetween(elapsed, clock, clock) && elapsed >= timer;
         return new GriddedTrack(
-            grid, start, timer, elapsedFits ? track.StoredElapsedSeconds!.Value : Math.Max(clock, timer), refusedHeart,
+            grid, start, timer, elapsedFits ? track.StoredElapsedSeconds!.Value : Math.Max(clock, timer),
             track.StoredTimerSeconds is not null && !timerFits);
     }
 
@@ -102,14 +121,10 @@ public static class GridBuilder
         }
     }
 
-    private static float[]? Lay(
-        SecondSamples samples, float[]? column, int[] rows, ImmutableArray<GridSegment> segments, int longestHold,
-        Func<float, bool> plausible, out int refused)
+    private static float[]? Lay(float[]? merged, int[] rows, ImmutableArray<GridSegment> segments, int longestHold)
     {
-        refused = 0;
-        if (column is null)
+        if (merged is null)
             return null;
-        var merged = samples.Merge(column, plausible, out refused);
         var laid = new float[rows.Length];
         var any = false;
         for (var i = 0; i < rows.Length; i++)
@@ -142,6 +157,4 @@ public static class GridBuilder
     private static bool PlausibleHeartRate(float bpm) => bpm is >= LowestHeartRateBpm and <= HighestHeartRateBpm;
 
     private static bool NotNegative(float value) => value >= 0;
-
-    private static bool Any(float value) => true;
 }

@@ -25,7 +25,6 @@ internal static class GridJoiner
             HeartRateBpm = Channel(pieces, length, g => g.HeartRateBpm),
             CadenceRpm = Channel(pieces, length, g => g.CadenceRpm),
             SpeedMps = Channel(pieces, length, g => g.SpeedMps),
-            AltitudeM = Channel(pieces, length, g => g.AltitudeM),
             DistanceM = Distance(pieces, length),
         };
         return (joined, leftOut);
@@ -34,12 +33,12 @@ internal static class GridJoiner
     private static SampleGrid Sensed(SampleGrid grid) =>
         grid.PowerW is null || SampleGrid.Measures(grid.PowerW) ? grid : grid with { PowerW = null };
 
-    private static List<GridPiece> Pieces(IReadOnlyList<(SampleGrid Grid, long ClockSecond)> parts)
+    private static List<Piece> Pieces(IReadOnlyList<(SampleGrid Grid, long ClockSecond)> parts)
     {
-        var pieces = new List<GridPiece>();
+        var pieces = new List<Piece>();
         var covered = long.MinValue;
         foreach (var piece in parts
-            .SelectMany(p => p.Grid.Segments.Select(s => new GridPiece(p.Grid, s.Start, s.Length, p.ClockSecond + s.ClockSecond)))
+            .SelectMany(p => p.Grid.Segments.Select(s => new Piece(p.Grid, s.Start, s.Length, p.ClockSecond + s.ClockSecond)))
             .OrderBy(p => p.ClockSecond))
         {
             var kept = covered > piece.ClockSecond ? piece.From(covered) : piece;
@@ -51,7 +50,7 @@ internal static class GridJoiner
         return pieces;
     }
 
-    private static ImmutableArray<GridSegment> Segments(List<GridPiece> pieces)
+    private static ImmutableArray<GridSegment> Segments(List<Piece> pieces)
     {
         var segments = new List<GridSegment>();
         var start = 0;
@@ -69,7 +68,7 @@ internal static class GridJoiner
     }
 
     /// <summary>Power, without recordings that are 0 throughout: their sensor was not there, unless they go straight on from one that measures.</summary>
-    private static float[]? Power(List<GridPiece> pieces, int length)
+    private static float[]? Power(List<Piece> pieces, int length)
     {
         var measuring = pieces.Select(p => p.Grid).Where(g => SampleGrid.Measures(g.PowerW)).ToHashSet(ReferenceEqualityComparer.Instance);
         var grown = true;
@@ -84,7 +83,7 @@ internal static class GridJoiner
         return Channel(pieces, length, g => measuring.Contains(g) ? g.PowerW : null);
     }
 
-    private static float[]? Channel(List<GridPiece> pieces, int length, Func<SampleGrid, float[]?> channel)
+    private static float[]? Channel(List<Piece> pieces, int length, Func<SampleGrid, float[]?> channel)
     {
         if (pieces.TrueForAll(p => channel(p.Grid) is null))
             return null;
@@ -102,7 +101,7 @@ internal static class GridJoiner
         return joined;
     }
 
-    private static float[]? Distance(List<GridPiece> pieces, int length)
+    private static float[]? Distance(List<Piece> pieces, int length)
     {
         var joined = Channel(pieces, length, g => g.DistanceM);
         if (joined is null)
@@ -114,7 +113,7 @@ internal static class GridJoiner
             var part = joined.AsSpan(at, pieces[i].Length);
             // Every recording counts its distance from its own start.
             if (i > 0 && !ReferenceEquals(pieces[i].Grid, pieces[i - 1].Grid))
-                offset = last - (pieces[i].Start == 0 ? 0 : FirstValue(part));
+                offset = last - (pieces[i].Start == 0 ? 0 : SampleGrid.FirstValue(part));
             foreach (ref var metres in part)
             {
                 metres += offset;
@@ -125,11 +124,21 @@ internal static class GridJoiner
         return joined;
     }
 
-    private static float FirstValue(ReadOnlySpan<float> values)
+    /// <summary>A stretch of one recording's grid, placed on the clock of the ride it belongs to.</summary>
+    /// <param name="Grid">The recording's grid.</param>
+    /// <param name="Start">Index of its first second on that grid.</param>
+    /// <param name="Length">Its seconds.</param>
+    /// <param name="ClockSecond">Seconds on the clock from the ride's start to its first second.</param>
+    internal readonly record struct Piece(SampleGrid Grid, int Start, int Length, long ClockSecond)
     {
-        foreach (var value in values)
-            if (!float.IsNaN(value))
-                return value;
-        return 0;
+        /// <summary>The clock second after its last one.</summary>
+        public long ClockEnd => ClockSecond + Length;
+
+        /// <summary>What is left from a clock second on.</summary>
+        public Piece From(long clockSecond)
+        {
+            var cut = (int)Math.Clamp(clockSecond - ClockSecond, 0, Length);
+            return new Piece(Grid, Start + cut, Length - cut, ClockSecond + cut);
+        }
     }
 }

@@ -2,7 +2,7 @@ namespace RideAudit.Rides;
 
 /// <summary>A stretch of the grid ridden without a pause.</summary>
 /// <param name="Start">Index of its first second on the grid.</param>
-/// <param name="Length">Its seconds.</param>
+/// <param name="Length">Its seconds, at least 1.</param>
 /// <param name="ClockSecond">Seconds on the clock from the start of the recording or ride to its first second.</param>
 public readonly record struct GridSegment(int Start, int Length, long ClockSecond)
 {

@@ -13,6 +13,9 @@ public sealed record Ride
     /// <summary>All its recordings in order.</summary>
     public required ImmutableArray<string> Parts { get; init; }
 
+    /// <summary>The same with the local start and timer seconds of each; empty for a ride without recording.</summary>
+    public ImmutableArray<Part> RecordedParts { get; init; } = [];
+
     /// <summary>Local start.</summary>
     public required OffsetDateTime StartsAt { get; init; }
 
@@ -48,4 +51,10 @@ public sealed record Ride
 
     /// <summary>The local day it belongs to.</summary>
     public LocalDate Date => StartsAt.Date;
+
+    /// <summary>One recording of a ride.</summary>
+    /// <param name="File">Its path below the folder with <c>/</c>.</param>
+    /// <param name="Start">Local start.</param>
+    /// <param name="TimerSeconds">Timer time, s.</param>
+    public readonly record struct Part(string File, LocalDateTime Start, double TimerSeconds);
 }

@@ -4,7 +4,7 @@ using NodaTime;
 namespace RideAudit.Rides;
 
 /// <summary>Joins recordings whose gaps are at most an hour into rides.</summary>
-public static class RideJoiner
+internal static class RideJoiner
 {
     /// <summary>Longest gap inside a ride (a café stop, the way to the start line), minutes, unless another is given.</summary>
     public const double LongestGapMinutes = 60;
@@ -44,6 +44,7 @@ public static class RideJoiner
         {
             File = first.File,
             Parts = [.. parts.Select(p => p.File)],
+            RecordedParts = [.. parts.Select(p => new Ride.Part(p.File, p.StartsAt.LocalDateTime, p.TimerSeconds))],
             StartsAt = first.StartsAt,
             Sport = parts.TrueForAll(p => p.Sport == first.Sport) ? first.Sport : RideSport.Cycling,
             Grid = grid,

@@ -14,6 +14,25 @@ internal static class RunningTime
 
     public static long Total(IReadOnlyList<TimerInterval> intervals) => intervals.Sum(i => i.Length);
 
+    /// <summary>What is left of some stretches without others; each list is in order and free of overlaps, and so is the result.</summary>
+    public static IReadOnlyList<TimerInterval> Without(IReadOnlyList<TimerInterval> stretches, IReadOnlyList<TimerInterval> others)
+    {
+        var left = new List<TimerInterval>();
+        foreach (var stretch in stretches)
+        {
+            var start = stretch.Start;
+            foreach (var other in others.Where(o => o.End > stretch.Start && o.Start < stretch.End))
+            {
+                if (other.Start > start)
+                    left.Add(new TimerInterval(start, other.Start));
+                start = Math.Max(start, other.End);
+            }
+            if (start < stretch.End)
+                left.Add(new TimerInterval(start, stretch.End));
+        }
+        return left;
+    }
+
     /// <summary>Seconds on which both run; each list is in order and free of overlaps.</summary>
     public static long Overlap(IReadOnlyList<TimerInterval> a, IReadOnlyList<TimerInterval> b)
     {

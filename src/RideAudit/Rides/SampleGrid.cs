@@ -23,9 +23,6 @@ public sealed record SampleGrid
     /// <summary>Speed, m/s; null without one.</summary>
     public float[]? SpeedMps { get; init; }
 
-    /// <summary>Altitude, m; null without one.</summary>
-    public float[]? AltitudeM { get; init; }
-
     /// <summary>Distance from the start, m; null without one.</summary>
     public float[]? DistanceM { get; init; }
 
@@ -40,6 +37,25 @@ public sealed record SampleGrid
             if (!float.IsNaN(value))
                 count++;
         return count;
+    }
+
+    /// <summary>The first value of a channel, or of a stretch of one; 0 where all is missing.</summary>
+    internal static float FirstValue(ReadOnlySpan<float> channel)
+    {
+        foreach (var value in channel)
+            if (!float.IsNaN(value))
+                return value;
+        return 0;
+    }
+
+    /// <summary>The mean of the values of a channel, or of a stretch of one; NaN where all is missing.</summary>
+    internal static float MeanValue(ReadOnlySpan<float> channel)
+    {
+        var (sum, count) = (0.0, 0);
+        foreach (var value in channel)
+            if (!float.IsNaN(value))
+                (sum, count) = (sum + value, count + 1);
+        return count == 0 ? float.NaN : (float)(sum / count);
     }
 
     /// <summary>True when a channel has a value above 0: one that is 0 throughout is a sensor that was not there.</summary>

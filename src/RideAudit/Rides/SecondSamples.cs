@@ -46,10 +46,12 @@ internal sealed class SecondSamples
         return at < Seconds.Length && Seconds[at] < to;
     }
 
-    /// <summary>One value a second: the last valid and plausible one, NaN without.</summary>
-    public float[] Merge(float[] column, Func<float, bool> plausible, out int refused)
+    /// <summary>One value a second: the last valid and plausible one, NaN without; null without the channel.</summary>
+    public float[]? Merge(float[]? column, Func<float, bool> plausible, out int refused)
     {
         refused = 0;
+        if (column is null)
+            return null;
         var merged = new float[Count];
         for (var group = 0; group < Count; group++)
         {

@@ -1,7 +1,7 @@
 namespace RideAudit.Rides;
 
 /// <summary>A recording as it was stored: samples at their own times, not yet on a grid. Columns are of equal length or null.</summary>
-public sealed class Track
+internal sealed class Track
 {
     /// <summary>Times, s since the Unix epoch or any other fixed zero; in any order, repeats allowed.</summary>
     public required long[] Seconds { get; init; }
@@ -18,9 +18,6 @@ public sealed class Track
     /// <summary>Speed, m/s.</summary>
     public float[]? SpeedMps { get; init; }
 
-    /// <summary>Altitude, m.</summary>
-    public float[]? AltitudeM { get; init; }
-
     /// <summary>Distance from the start, m.</summary>
     public float[]? DistanceM { get; init; }
 
@@ -32,4 +29,9 @@ public sealed class Track
 
     /// <summary>The recording's own total of elapsed time, s; null without one. Tested before it is trusted.</summary>
     public double? StoredElapsedSeconds { get; init; }
+
+    /// <summary>The timer of a recording started or stopped.</summary>
+    /// <param name="Second">When, in the track's seconds.</param>
+    /// <param name="Starts">True for a start.</param>
+    public readonly record struct TimerEvent(long Second, bool Starts);
 }

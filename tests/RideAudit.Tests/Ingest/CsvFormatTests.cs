@@ -37,9 +37,9 @@ public sealed class CsvFormatTests
     [Fact]
     public void Text_that_is_no_Unicode_is_read_as_Latin_1()
     {
-        var rider = Reading.Rider with { CsvColumns = Reading.Rider.CsvColumns.Add("altitude", "Höhe") };
-        var read = Reading.Of("ride.csv", Encoding.Latin1.GetBytes("timestamp,Höhe\n2026-05-05T17:00:00Z,500\n2026-05-05T17:00:01Z,500\n"), rider);
-        Assert.Equal([500f, 500f], Assert.Single(read.Recordings).Grid.AltitudeM!);
+        var rider = Reading.Rider with { CsvColumns = Reading.Rider.CsvColumns.Add("heart_rate", "Herzschläge") };
+        var read = Reading.Of("ride.csv", Encoding.Latin1.GetBytes("timestamp,Herzschläge\n2026-05-05T17:00:00Z,150\n2026-05-05T17:00:01Z,150\n"), rider);
+        Assert.Equal([150f, 150f], Assert.Single(read.Recordings).Grid.HeartRateBpm!);
     }
 
     [Theory]

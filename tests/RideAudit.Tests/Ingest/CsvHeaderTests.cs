@@ -13,7 +13,6 @@ public sealed class CsvHeaderTests
         { "heart-rate", "140", 140 }, { "heart.rate", "140", 140 }, { "Pulse", "140", 140 },
         { "Cadence", "90", 90 }, { "cad", "90", 90 }, { "Cadence (rpm)", "90", 90 }, { "RPM", "90", 90 },
         { "speed", "10", 10 }, { "Speed (m/s)", "10", 10 }, { "speed_mps", "10", 10 }, { "Speed (km/h)", "36", 10 }, { "speed_kmh", "36", 10 }, { "kph", "36", 10 }, { "Speed [mph]", "22.369363", 10 },
-        { "Altitude (m)", "500", 500 }, { "elevation", "500", 500 }, { "ele", "500", 500 }, { "Altitude (ft)", "1000", 304.8 },
         { "distance", "1000", 1000 }, { "Distance (km)", "1.5", 1500 }, { "distance_m", "1000", 1000 }, { "Distance (miles)", "1", 1609.344 },
     };
 
@@ -23,9 +22,21 @@ public sealed class CsvHeaderTests
     {
         var text = $"timestamp,{header}\n" + string.Concat(Enumerable.Range(0, 60).Select(i => $"2026-05-05T18:00:{i:00}+01:00,{cell}\n"));
         var grid = Assert.Single(Reading.Of("ride.csv", text).Recordings).Grid;
-        float[]?[] channels = [grid.PowerW, grid.HeartRateBpm, grid.CadenceRpm, grid.SpeedMps, grid.AltitudeM, grid.DistanceM];
+        float[]?[] channels = [grid.PowerW, grid.HeartRateBpm, grid.CadenceRpm, grid.SpeedMps, grid.DistanceM];
         var found = Assert.Single(channels, c => c is not null)!;
         Assert.All(found, v => Assert.Equal(expected, v, 3));
+    }
+
+    [Theory]
+    [InlineData("Altitude (m)")]
+    [InlineData("elevation")]
+    [InlineData("ele")]
+    [InlineData("Altitude (ft)")]
+    public void An_altitude_column_makes_a_recording_though_no_figure_needs_it(string header)
+    {
+        var read = Reading.Of("ride.csv", $"timestamp,{header}\n" + string.Concat(Enumerable.Range(0, 60).Select(i => $"2026-05-05T18:00:{i:00}+01:00,500\n")));
+        Assert.Equal(60, Assert.Single(read.Recordings).TimerSeconds);
+        Assert.Empty(read.Notices);
     }
 
     [Theory]

@@ -104,6 +104,48 @@ public sealed class FitRecordingTests
         Assert.Equal(Duration.FromHours(2), read.Recordings[1].Start - read.Recordings[0].Start);
     }
 
+    [Fact]
+    public void A_clock_that_was_three_days_behind_until_it_was_set_costs_no_second_and_no_day()
+    {
+        var recording = Single(new FitSketch
+        {
+            TimeOf = i => i < 40 ? FitSketch.Evening + (uint)i - 3 * 86_400 : FitSketch.Evening + (uint)i,
+            Timer = [(-3 * 86_400, 0), (120, 4)],
+        });
+        Assert.Equal((120, 120.0, new LocalDate(2026, 5, 5)), (recording.Grid.Length, recording.ElapsedSeconds, recording.StartsAt.Date));
+        Assert.Contains(recording.Remarks, r => r.StartsWith("The clock was set during the ride", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void A_ride_stopped_on_Tuesday_and_gone_on_with_on_Friday_is_paused_and_its_clock_left_alone()
+    {
+        var recording = Single(new FitSketch
+        {
+            TimeOf = i => i < 40 ? FitSketch.Evening + (uint)i : FitSketch.Evening + (uint)i + 3 * 86_400,
+            Timer = [(0, 0), (40, 4), (3 * 86_400 + 40, 0), (3 * 86_400 + 120, 4)],
+            Session = s => s with { TotalElapsedSeconds = 3 * 86_400 + 120 },
+        });
+        Assert.Equal((120, 3 * 86_400 + 120.0), (recording.Grid.Length, recording.ElapsedSeconds));
+        Assert.DoesNotContain(recording.Remarks, r => r.StartsWith("The clock", StringComparison.Ordinal));
+    }
+
+    [Theory]
+    [InlineData(false)]
+    [InlineData(true)]
+    public void The_distance_of_a_later_session_counts_from_its_own_start(bool deviceBeginsAgain)
+    {
+        // A triathlon in small: 100 s of swimming, 120 s of riding at 10 m/s, 80 s of running.
+        double Whole(int i) => i < 100 ? i : i < 220 ? 100 + 10 * (i - 100) : 1300 + 3 * (i - 220);
+        var read = Reading.Of("race.fit", new FitSketch
+        {
+            Seconds = 300,
+            Sessions = [(5, 0, 100), (2, 100, 120), (1, 220, 80)],
+            Distance = i => deviceBeginsAgain ? Whole(i) - (i < 100 ? 0 : i < 220 ? 100 : 1300) : Whole(i),
+        }.Bytes());
+        var ride = Assert.Single(read.Recordings, r => r.Sport != RideSport.Other);
+        Assert.Equal(deviceBeginsAgain ? 1190 : 1191, ride.Grid.DistanceM![^1], 1);
+    }
+
     [Theory]
     [InlineData(6, RideSport.Indoor)]
     [InlineData(7, RideSport.Road)]

@@ -22,6 +22,9 @@ internal sealed record FitSketch
 
     public Func<int, int?> HeartRate { get; init; } = _ => 140;
 
+    /// <summary>Distance of a second, m, as the device counts it.</summary>
+    public Func<int, double?> Distance { get; init; } = _ => null;
+
     /// <summary>Time of the record of a second; null leaves the record out.</summary>
     public Func<int, uint?>? TimeOf { get; init; }
 
@@ -65,7 +68,7 @@ internal sealed record FitSketch
             writer.WriteDeveloperPower();
         for (var i = 0; i < Seconds; i++)
             if ((TimeOf is null ? Start + (uint)i : TimeOf(i)) is { } time)
-                writer.WriteRecord(new FitRecord(time, Power(i), HeartRate(i), DeveloperPower: HasDeveloperPower ? DeveloperPower(i) : null));
+                writer.WriteRecord(new FitRecord(time, Power(i), HeartRate(i), DistanceM: Distance(i), DeveloperPower: HasDeveloperPower ? DeveloperPower(i) : null));
         WriteEvents(writer, e => EventsLast || e.At > 0);
         if (!SummaryFirst)
             WriteSummary(writer);

@@ -48,6 +48,19 @@ public sealed class FolderTests
     }
 
     [Fact]
+    public void A_head_unit_that_died_is_named_beside_the_watch_with_the_minutes_each_gave()
+    {
+        using var folder = new TempFolder()
+            .Write("unit.fit", new FitSketch { Seconds = 1200, Power = i => 200 + i % 3 }.Bytes())
+            .Write("watch.fit", new FitSketch { Seconds = 10_140, Power = _ => null }.Bytes());
+        var read = Reading.Of(folder);
+        Assert.Equal(10_140, read.Recordings.Sum(r => r.TimerSeconds));
+        Assert.Equal(
+            ("watch.fit", "The same riding as unit.fit: that gave 20 minutes, this one 149 minutes that it lacks."),
+            (Assert.Single(read.Notices).File, read.Notices[0].Sentence));
+    }
+
+    [Fact]
     public void The_same_ride_in_three_formats_counts_once()
     {
         using var folder = new TempFolder().Write("a.fit", Ride).Write("a.tcx", XmlSketch.Tcx(120)).Write("a.gpx", XmlSketch.Gpx(120));

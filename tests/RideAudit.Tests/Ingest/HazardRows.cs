@@ -48,6 +48,7 @@ internal static class HazardRows
         uint At(int i) => FitSketch.Evening + (uint)i;
         yield return ("E2 clock set in mid-ride", (Ride with { TimeOf = i => i < 40 ? 1000 + (uint)i : At(i), EventsLast = true, Timer = [(120, 4)] }).Bytes(), Whole);
         yield return ("E2 clock set in mid-ride, with the first start on the old clock", (Ride with { TimeOf = i => i < 40 ? 1000 + (uint)i : At(i), Timer = [((int)(1000 - (long)FitSketch.Evening), 0), (120, 4)] }).Bytes(), Whole);
+        yield return ("E2 three days behind until the satellites were found", (Ride with { TimeOf = i => i < 40 ? At(i) - 3 * 86_400 : At(i), Timer = [(-3 * 86_400, 0), (120, 4)] }).Bytes(), Whole);
         yield return ("E2 a last record 60 years on", (Ride with { TimeOf = i => i < 119 ? At(i) : At(i) + 60 * 31_557_600u }).Bytes(), Whole with { Problems = ["damaged"] });
         yield return ("E2 one record in the middle 10 years on", (Ride with { TimeOf = i => i == 60 ? At(i) + 315_576_000 : At(i) }).Bytes(), Whole with { Problems = ["damaged"] });
         yield return ("E3 clock set back by an hour", (Ride with { Timer = [], TimeOf = i => i < 60 ? At(i + 3600) : At(i) }).Bytes(), Whole);

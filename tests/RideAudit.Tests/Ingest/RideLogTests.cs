@@ -1,6 +1,7 @@
 using NodaTime;
 using RideAudit.Ingest;
 using RideAudit.Rides;
+using RideAudit.Units;
 
 namespace RideAudit.Tests.Ingest;
 
@@ -18,9 +19,76 @@ public sealed class RideLogTests
         Assert.Equal(90, ride.Minutes);
         Assert.Equal(new LoggedFigures(180, 205, 141), ride.Figures);
         Assert.Equal(7, ride.Rating);
+        Assert.Equal("windy, \"hard\"", ride.Note);
         Assert.Equal(Offset.FromHours(1), ride.Offset);
         Assert.Equal("log.csv#2", ride.File);
         Assert.Empty(read.Notices);
+    }
+
+    [Theory]
+    [InlineData("recovery", RideKind.Recovery)]
+    [InlineData("Endurance", RideKind.Endurance)]
+    [InlineData("long", RideKind.Long)]
+    [InlineData("threshold", RideKind.Threshold)]
+    [InlineData("high", RideKind.High)]
+    [InlineData("race", RideKind.High)]
+    [InlineData(" Test ", RideKind.High)]
+    public void The_coachs_word_is_one_of_seven(string cell, RideKind expected) =>
+        Assert.Equal(expected, Assert.Single(Log($"date,minutes,kind\n2026-05-05,60,{cell}\n").LoggedRides).Kind);
+
+    [Fact]
+    public void Another_word_is_named_with_its_line_and_what_is_allowed_and_the_row_counts()
+    {
+        var read = Log("date,minutes,kind,rating\n2026-05-04,60,high,7\n2026-05-05,60,tempo,6\n2026-05-06,60,VO2,6\n");
+        Assert.Equal([RideKind.High, null, null], read.LoggedRides.Select(r => r.Kind));
+        var notice = Assert.Single(read.Notices);
+        Assert.False(notice.Unusable);
+        Assert.Equal("2 kinds are not known and are left out (the first: line 3, column kind: “tempo”); allowed: recovery, endurance, long, threshold, high, race, test.", notice.Sentence);
+    }
+
+    [Fact]
+    public void A_kind_and_a_rating_that_cannot_be_are_both_named()
+    {
+        var sentence = Assert.Single(Log("date,minutes,kind,rating\n2026-05-05,60,tempo,99\n").Notices).Sentence;
+        Assert.Contains("1 cell could not be read", sentence);
+        Assert.Contains("1 kind is not known and is left out", sentence);
+    }
+
+    [Fact]
+    public void A_row_with_a_file_needs_neither_date_nor_length()
+    {
+        var read = Log("file,kind,rating,note\nrace.fit,race,9,\"Third, in the rain\"\n");
+        var row = Assert.Single(read.LoggedRides);
+        Assert.Equal(("race.fit", null, null, RideKind.High, 9.0, "Third, in the rain"), (row.RideFile, row.Date, row.Minutes, row.Kind, row.Rating, row.Note));
+    }
+
+    [Fact]
+    public void A_row_with_a_date_and_a_kind_needs_no_length()
+    {
+        using var folder = new TempFolder().Write("ride.fit", new FitSketch().Bytes()).Write("log.csv", "date,start,kind\n2026-05-05,18:00,race\n");
+        var read = Reading.Of(folder);
+        Assert.Equal(RideKind.High, Assert.Single(RideLogMerger.Merge(RideJoiner.Join(read.Recordings), read.LoggedRides)).GivenKind);
+        Assert.Empty(read.Notices);
+    }
+
+    [Fact]
+    public void A_row_for_a_ride_that_is_not_there_is_named()
+    {
+        using var folder = new TempFolder().Write("ride.fit", new FitSketch().Bytes()).Write("log.csv", "file,date,kind\nrace.fit,,race\n,2026-05-09,test\nRIDE,,long\n");
+        Assert.Equal(
+            [("log.csv#2", "The ride log names race.fit, which is not among the rides: write the name as the review shows it."), ("log.csv#3", "The ride log says what the ride of 2026-05-09 was, and there is none: write its minutes, or another date.")],
+            Reading.Of(folder).Notices.Select(n => (n.File, n.Sentence)));
+    }
+
+    [Fact]
+    public void A_row_that_names_the_copy_that_was_left_out_speaks_of_the_one_kept()
+    {
+        using var folder = new TempFolder().Write("a.fit", new FitSketch().Bytes()).Write("b.fit", new FitSketch().Bytes())
+            .Write("watch.fit", new FitSketch { Start = FitSketch.Evening + 4, Power = _ => null }.Bytes())
+            .Write("log.csv", "file,kind\nb.fit,race\n").Write("log2.csv", "file,rating\nwatch.fit,8\n");
+        var read = Reading.Of(folder);
+        var ride = Assert.Single(RideLogMerger.Merge(RideJoiner.Join(read.Recordings), read.LoggedRides));
+        Assert.Equal((RideKind.High, 8.0), (ride.GivenKind, ride.Rating));
     }
 
     [Theory]
@@ -35,7 +103,7 @@ public sealed class RideLogTests
     [InlineData("duration (s)", "5400", 90)]
     [InlineData("moving time", "1:30", 90)]
     public void Lengths_are_read_as_minutes_or_hours_and_minutes(string header, string cell, double expected) =>
-        Assert.Equal(expected, Assert.Single(Log($"date,{header}\n2026-05-05,{cell}\n").LoggedRides).Minutes, 6);
+        Assert.Equal(expected, Assert.Single(Log($"date,{header}\n2026-05-05,{cell}\n").LoggedRides).Minutes!.Value, 6);
 
     [Theory]
     [InlineData("2026-05-05")]

@@ -28,6 +28,75 @@ public sealed class DuplicateFinderTests
     }
 
     [Fact]
+    public void A_head_unit_that_died_beside_a_watch_loses_no_second()
+    {
+        // 20 min with power, then a flat battery; the watch started 5 s earlier and recorded all 2 h 49 min.
+        var unit = Recording("head-unit.fit", Noon, Flat(1200, 200));
+        var watch = Recording("watch.fit", Noon - Duration.FromSeconds(5), null, [.. Enumerable.Range(0, 10_140).Select(i => 100f + i / 100f)]);
+        var split = DuplicateFinder.Split([watch, unit]);
+        var ride = Assert.Single(RideJoiner.Join(split.Kept));
+        Assert.Equal((10_140.0, 10_140), (ride.TimerSeconds, ride.Grid.Length));
+        Assert.Equal(Blocks((5, double.NaN), (1200, 200), (8935, double.NaN)), ride.Grid.PowerW);
+        Assert.Equal(100f + 1205 / 100f, ride.Grid.HeartRateBpm![1205]);
+        var duplicate = Assert.Single(split.LeftOut);
+        Assert.Equal(("watch.fit", "head-unit.fit", 1200.0, 8940.0), (duplicate.LeftOut.File, duplicate.Kept.File, duplicate.KeptSeconds, duplicate.GivenSeconds));
+    }
+
+    [Fact]
+    public void Two_pieces_of_a_head_unit_inside_one_recording_of_a_phone_are_filled_between()
+    {
+        var phone = Recording("phone.gpx", Noon, null, Flat(9000, 130));
+        var split = DuplicateFinder.Split([phone, Even("a.fit", 600, 1200), Even("b.fit", 6000, 1200)]);
+        var ride = Assert.Single(RideJoiner.Join(split.Kept));
+        Assert.Equal((9000, 2400), (ride.Grid.Length, SampleGrid.CountValues(ride.Grid.PowerW)));
+        Assert.Equal(6600, Assert.Single(split.LeftOut).GivenSeconds);
+    }
+
+    [Fact]
+    public void A_third_recording_of_what_two_have_already_gives_nothing_more()
+    {
+        var split = DuplicateFinder.Split(
+            [Even("unit.fit", 0, 1200), Recording("watch.fit", Noon, null, Flat(9000, 130)), Recording("phone.gpx", Noon, seconds: 8900)]);
+        Assert.Equal(9000, split.Kept.Sum(r => r.TimerSeconds));
+        Assert.Equal([7800.0, 0], split.LeftOut.Select(d => d.GivenSeconds));
+    }
+
+    [Fact]
+    public void The_distance_of_what_is_given_counts_on_from_what_is_kept()
+    {
+        Recording With(Recording recording, float perSecond) => recording with
+        {
+            Grid = recording.Grid with { DistanceM = [.. Enumerable.Range(0, recording.Grid.Length).Select(i => i * perSecond)] },
+        };
+        var split = DuplicateFinder.Split([With(Even("unit.fit", 0, 1000), 10), With(Recording("watch.fit", Noon, null, Flat(3000, 130)), 10)]);
+        // The second from one device to the other is nobody's.
+        Assert.Equal(29_980f, Assert.Single(RideJoiner.Join(split.Kept)).Grid.DistanceM![^1]);
+    }
+
+    [Fact]
+    public void A_stop_that_one_device_paused_for_and_the_other_recorded_standing_is_not_ridden()
+    {
+        // An hour, 40 min at a café, half an hour home; the watch ran on.
+        var unit = Even("unit.fit", 0, 5400) with
+        {
+            Grid = new SampleGrid { Length = 5400, Segments = [new(0, 3600, 0), new(3600, 1800, 6000)], PowerW = Flat(5400, 200) },
+            ElapsedSeconds = 7800,
+        };
+        var still = Recording("watch.fit", Noon, null, Flat(7800, 120));
+        Recording Watch(double atTheCafe) => still with { Grid = still.Grid with { SpeedMps = Blocks((3600, 8), (2400, atTheCafe), (1800, 8)) } };
+        Assert.Equal(5400, DuplicateFinder.Split([unit, Watch(0.2)]).Kept.Sum(r => r.TimerSeconds));
+        Assert.Equal(7800, DuplicateFinder.Split([unit, Watch(7)]).Kept.Sum(r => r.TimerSeconds));
+    }
+
+    [Fact]
+    public void Activities_of_totals_alone_lose_no_hour_either()
+    {
+        var run = Recording("run.fit", Noon, seconds: 1200, sport: RideSport.Other);
+        var split = DuplicateFinder.Split([run, Recording("long.fit", Noon, seconds: 9000, sport: RideSport.Other)]);
+        Assert.Equal(9000, split.Kept.Sum(r => r.TimerSeconds));
+    }
+
+    [Fact]
     public void Power_of_0_throughout_is_no_coverage()
     {
         var dead = Recording("a.fit", Noon, Flat(3600, 0), Flat(3600, 140));

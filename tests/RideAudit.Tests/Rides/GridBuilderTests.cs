@@ -138,6 +138,26 @@ public sealed class GridBuilderTests
     }
 
     [Fact]
+    public void A_record_without_power_that_says_cadence_0_is_coasting()
+    {
+        // A descent of a minute, written without power; then the meter is lost for 20 s while the rider pedals.
+        var built = Build(new Track
+        {
+            Seconds = Seconds(0, 120),
+            PowerW = Blocks((30, 200), (60, double.NaN), (10, 200), (20, double.NaN)),
+            CadenceRpm = Blocks((30, 85), (60, 0), (30, 85)),
+        });
+        Assert.Equal(Blocks((30, 200), (60, 0), (10, 200), (20, double.NaN)), built.Grid.PowerW);
+    }
+
+    [Fact]
+    public void Standing_pedals_make_no_power_meter()
+    {
+        var built = Build(new Track { Seconds = Seconds(0, 60), PowerW = Flat(60, double.NaN), CadenceRpm = Blocks((30, 85), (30, 0)) });
+        Assert.Null(built.Grid.PowerW);
+    }
+
+    [Fact]
     public void Power_missing_at_the_start_is_not_made_up()
     {
         var built = Build(new Track { Seconds = Seconds(0, 5), PowerW = [None, None, 100, 100, 100] });

@@ -28,8 +28,8 @@ internal sealed record WorkedRide(LocalDateTime Start, IReadOnlyList<WorkedBlock
     {
         var text = new StringBuilder(StampedFrom is null ? "seconds" : "timestamp");
         text.Append(HasPower ? ",power" : "").Append(HasHeart ? ",heart_rate" : "").Append(HasPower || HasHeart ? ",cadence" : ",speed_kmh").Append("\r\n");
-        // No two recordings hold the same bytes: cadence varies, as it does, by the day.
-        var random = new DemoRandom((ulong)(Start.Date.DayOfYear * 24 + Start.Hour));
+        // Steady watts with a changing cadence would be a stuck sensor: the cadence is steady too, and each day's own.
+        var cadence = new DemoRandom((ulong)(Start.Date.DayOfYear * 24 + Start.Hour)).Between(84, 93);
         for (var second = 0; second < Seconds; second = Next(second))
         {
             var block = At(second);
@@ -38,7 +38,7 @@ internal sealed record WorkedRide(LocalDateTime Start, IReadOnlyList<WorkedBlock
                 text.Append(',').Append(block.Watts?.ToString(CultureInfo.InvariantCulture));
             if (HasHeart)
                 text.Append(',').Append(block.Bpm?.ToString(CultureInfo.InvariantCulture));
-            text.Append(',').Append(HasPower || HasHeart ? random.Between(84, 93) : 25).Append("\r\n");
+            text.Append(',').Append(HasPower || HasHeart ? cadence : 25).Append("\r\n");
         }
         return text.ToString();
     }

@@ -8,26 +8,26 @@ internal static class GzipReader
 {
     private const int FewestBytes = 18;
 
-    public static IReadOnlyList<FileContent> Read(string name, byte[] bytes, ArchiveLayers layers, FileOpener opener)
+    public static IReadOnlyList<FileContent> Read(string name, byte[] bytes, ArchiveLayers layers, ArchiveWork work)
     {
         if (layers.Gzips >= ArchiveLayers.MostGzips)
             return Refused(name, "packed too often", "This file is packed with gzip over and over: unpack it by hand.");
-        var unpacked = Unpack(bytes, opener.Limits, layers.Budget);
-        if (unpacked.Outcome == UnpackOutcome.TooLarge)
-            return [opener.TooLarge(name)];
+        var unpacked = Unpack(bytes, work.Limits, layers.Budget);
+        if (unpacked.Outcome == Unpacking.Outcome.TooLarge)
+            return [NoRide.TooLarge(name, work.Limits)];
         if (unpacked.Bytes.Length == 0)
             return Refused(name, "damaged archive", "This gzip file is damaged from its beginning: copy it again from where it came.");
-        var contents = opener.Open(name, unpacked.Bytes, layers with { Gzips = layers.Gzips + 1 });
-        return unpacked.Outcome == UnpackOutcome.Whole ? contents : [.. contents.Select(c => WithWarning(c, unpacked.Bytes.Length))];
+        var contents = work.Open(name, unpacked.Bytes, layers with { Gzips = layers.Gzips + 1 });
+        return unpacked.Outcome == Unpacking.Outcome.Whole ? contents : [.. contents.Select(c => c.With(w => WithWarning(w, unpacked.Bytes.Length)))];
     }
 
-    private static Unpacked Unpack(byte[] bytes, ReadLimits limits, UnpackBudget budget)
+    private static Unpacking.Result Unpack(byte[] bytes, ReadLimits limits, ArchiveLayers.UnpackBudget budget)
     {
         using var stream = new GZipStream(new MemoryStream(bytes, writable: false), CompressionMode.Decompress);
         var unpacked = Unpacking.Read(stream, 4L * bytes.Length, limits, budget);
         // A stream that is simply cut ends without complaint; the length at its end then disagrees.
-        return unpacked.Outcome == UnpackOutcome.Whole && !LengthAgrees(bytes, unpacked.Bytes.Length)
-            ? unpacked with { Outcome = UnpackOutcome.Damaged }
+        return unpacked.Outcome == Unpacking.Outcome.Whole && !LengthAgrees(bytes, unpacked.Bytes.Length)
+            ? unpacked with { Outcome = Unpacking.Outcome.Damaged }
             : unpacked;
     }
 

@@ -5,7 +5,7 @@ namespace RideAudit.Ingest.Archives;
 /// <summary>Reads the rides in a zip archive, and in archives inside it. Nothing is ever written to disk.</summary>
 internal static class ZipReader
 {
-    public static IReadOnlyList<FileContent> Read(string name, Stream input, ArchiveLayers layers, FileOpener opener)
+    public static IReadOnlyList<FileContent> Read(string name, Stream input, ArchiveLayers layers, ArchiveWork work)
     {
         if (layers.Zips >= ArchiveLayers.MostZips)
             return Refused(name, "packed too deep", "An archive inside an archive inside an archive is not read: unpack one of them.");
@@ -13,10 +13,10 @@ internal static class ZipReader
         {
             using var archive = new ZipArchive(input, ZipArchiveMode.Read, leaveOpen: true);
             var inner = layers with { Zips = layers.Zips + 1, Gzips = 0 };
-            var contents = Entries(name, archive, inner, opener);
+            var contents = Entries(name, archive, inner, work);
             return contents.Exists(c => c.HoldsRides || !c.Notices.IsEmpty)
                 ? contents
-                : Refused(name, "no rides", "This archive holds no ride.");
+                : [.. contents.Where(c => !c.Texts.IsEmpty), .. Refused(name, "no rides", "This archive holds no ride.")];
         }
         catch (Exception e) when (e is InvalidDataException or IOException)
         {
@@ -24,35 +24,35 @@ internal static class ZipReader
         }
     }
 
-    private static List<FileContent> Entries(string name, ZipArchive archive, ArchiveLayers layers, FileOpener opener)
+    private static List<FileContent> Entries(string name, ZipArchive archive, ArchiveLayers layers, ArchiveWork work)
     {
         var contents = new List<FileContent>();
         var names = new HashSet<string>();
         foreach (var entry in archive.Entries)
         {
-            opener.Cancel.ThrowIfCancellationRequested();
-            if (IsClutter(entry.FullName))
+            work.Cancel.ThrowIfCancellationRequested();
+            if (IsFolder(entry.FullName) || ShownName.IsClutter(ShownName.OfEntry(entry.FullName)))
                 continue;
             if (!layers.Budget.Enter() || layers.Budget.IsSpent)
             {
-                contents.Add(FileContent.Unusable(name, "too large", $"This archive unpacks to more than is read of one archive ({opener.Limits.LargestArchiveBytes >> 20} MB, {opener.Limits.MostEntries} entries): what comes after that is left out; unpack it into the folder instead."));
+                contents.Add(FileContent.Unusable(name, "too large", $"This archive unpacks to more than is read of one archive ({work.Limits.LargestArchiveBytes >> 20} MB, {work.Limits.MostEntries} entries): what comes after that is left out; unpack it into the folder instead."));
                 break;
             }
-            contents.AddRange(Open(Unique(name, entry, names), entry, layers, opener));
+            contents.AddRange(Open(Unique(name, entry, names), entry, layers, work));
         }
         return contents;
     }
 
-    private static IReadOnlyList<FileContent> Open(string name, ZipArchiveEntry entry, ArchiveLayers layers, FileOpener opener)
+    private static IReadOnlyList<FileContent> Open(string name, ZipArchiveEntry entry, ArchiveLayers layers, ArchiveWork work)
     {
         if (entry.IsEncrypted)
             return Refused(name, "encrypted", "This file in the archive is protected by a password: unpack it and put it into the folder.");
         try
         {
             // Photos and the like are not unpacked further than it takes to tell.
-            if (!RideEndings.Promise(name) && !LooksLikeRide(entry, layers))
+            if (!NoRide.IsPromising(name) && !LooksLikeRide(entry, layers))
                 return [];
-            return Unpack(name, entry, layers, opener);
+            return Unpack(name, entry, layers, work);
         }
         catch (Exception e) when (e is InvalidDataException or IOException or NotSupportedException)
         {
@@ -66,20 +66,20 @@ internal static class ZipReader
         var head = new byte[ContentSniffer.LooksAt];
         var read = stream.ReadAtLeast(head, head.Length, throwOnEndOfStream: false);
         layers.Budget.Spend(read);
-        return FileOpener.IsWorthReading(ContentSniffer.KindOf(head.AsSpan(0, read)));
+        return NoRide.IsWorthReading(ContentSniffer.KindOf(head.AsSpan(0, read)));
     }
 
-    private static IReadOnlyList<FileContent> Unpack(string name, ZipArchiveEntry entry, ArchiveLayers layers, FileOpener opener)
+    private static IReadOnlyList<FileContent> Unpack(string name, ZipArchiveEntry entry, ArchiveLayers layers, ArchiveWork work)
     {
         using var stream = entry.Open();
-        var unpacked = Unpacking.Read(stream, entry.Length, opener.Limits, layers.Budget);
-        if (unpacked.Outcome == UnpackOutcome.TooLarge)
-            return layers.Budget.IsSpent ? [] : [opener.TooLarge(name)];
+        var unpacked = Unpacking.Read(stream, entry.Length, work.Limits, layers.Budget);
+        if (unpacked.Outcome == Unpacking.Outcome.TooLarge)
+            return layers.Budget.IsSpent ? [] : [NoRide.TooLarge(name, work.Limits)];
         if (unpacked.Bytes.Length == 0)
-            return unpacked.Outcome == UnpackOutcome.Damaged ? throw new InvalidDataException() : [FileOpener.Refuse(name, FileKind.Empty)];
-        var contents = opener.Open(name, unpacked.Bytes, layers);
-        var isWhole = unpacked.Outcome == UnpackOutcome.Whole && Crc32.Of(unpacked.Bytes) == entry.Crc32;
-        return isWhole ? contents : [.. contents.Select(WithWarning)];
+            return unpacked.Outcome == Unpacking.Outcome.Damaged ? throw new InvalidDataException() : [NoRide.Refuse(name, FileKind.Empty)];
+        var contents = work.Open(name, unpacked.Bytes, layers);
+        var isWhole = unpacked.Outcome == Unpacking.Outcome.Whole && Crc32.Of(unpacked.Bytes) == entry.Crc32;
+        return isWhole ? contents : [.. contents.Select(c => c.With(WithWarning))];
     }
 
     private static FileContent WithWarning(FileContent content) => content.HoldsRides
@@ -89,12 +89,7 @@ internal static class ZipReader
         }
         : content;
 
-    /// <summary>Folders, and what systems leave beside files.</summary>
-    private static bool IsClutter(string path)
-    {
-        var parts = path.Replace('\\', '/').Split('/');
-        return parts[^1].Length == 0 || parts[^1].StartsWith('.') || parts[0] == "__MACOSX";
-    }
+    private static bool IsFolder(string path) => path.Length == 0 || path[^1] is '/' or '\\';
 
     /// <summary>An archive may hold two files of one name; shown names are unique.</summary>
     private static string Unique(string archive, ZipArchiveEntry entry, HashSet<string> taken)
@@ -107,4 +102,25 @@ internal static class ZipReader
 
     private static FileContent[] Refused(string name, string problem, string sentence) =>
         [RideEndings.Promise(name) ? FileContent.Unusable(name, problem, sentence) : FileContent.Nothing(name)];
+
+    /// <summary>The checksum of zip entries: CRC-32 of ISO 3309, polynomial 0xEDB88320 reflected.</summary>
+    private static class Crc32
+    {
+        private static readonly uint[] Table = [.. Enumerable.Range(0, 256).Select(i => Entry((uint)i))];
+
+        public static uint Of(ReadOnlySpan<byte> bytes)
+        {
+            var crc = uint.MaxValue;
+            foreach (var b in bytes)
+                crc = Table[(byte)(crc ^ b)] ^ (crc >> 8);
+            return ~crc;
+        }
+
+        private static uint Entry(uint value)
+        {
+            for (var bit = 0; bit < 8; bit++)
+                value = (value & 1) == 0 ? value >> 1 : 0xEDB88320 ^ (value >> 1);
+            return value;
+        }
+    }
 }

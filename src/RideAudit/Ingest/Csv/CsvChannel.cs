@@ -8,8 +8,8 @@ internal enum CsvChannel
     HeartRate,
     Cadence,
     Speed,
-    Altitude,
     Distance,
+    Altitude,
     Date,
     Start,
     Minutes,
@@ -17,5 +17,7 @@ internal enum CsvChannel
     NormalisedPower,
     AverageHeartRate,
     Rating,
+    Kind,
+    RideFile,
     Note,
 }

@@ -7,17 +7,17 @@ namespace RideAudit.Ingest.Csv;
 internal static class CsvHeader
 {
     /// <summary>Finds the columns that are understood; of several for one channel the first counts.</summary>
-    /// <param name="headers">The header row.</param>
+    /// <param name="headers">The cells of the header row as written, blanks and capitals included.</param>
     /// <param name="map">The rider file's map, channel name → header. What it names counts before anything else.</param>
-    public static ImmutableArray<CsvColumn> Understand(IReadOnlyList<string> headers, IReadOnlyDictionary<string, string> map)
+    public static ImmutableArray<Column> Understand(IReadOnlyList<string> headers, IReadOnlyDictionary<string, string> map)
     {
-        var columns = new List<CsvColumn>();
+        var columns = new List<Column>();
         foreach (var (channel, mapped) in map)
             if (IndexOf(headers, mapped) is { } at && Read(channel) is { } named)
-                columns.Add(new CsvColumn(at, headers[at].Trim(), named.Channel, FactorOf(mapped, named.Channel), false));
+                columns.Add(new Column(at, headers[at].Trim(), named.Channel, FactorOf(mapped, named.Channel), false));
         for (var i = 0; i < headers.Count; i++)
             if (!columns.Exists(c => c.Index == i) && Read(headers[i]) is { } found && !columns.Exists(c => c.Channel == found.Channel))
-                columns.Add(new CsvColumn(i, headers[i].Trim(), found.Channel, found.Factor, found.IsUtc));
+                columns.Add(new Column(i, headers[i].Trim(), found.Channel, found.Factor, found.IsUtc));
         return [.. columns];
     }
 
@@ -83,4 +83,12 @@ internal static class CsvHeader
                 return known.Factor;
         return null;
     }
+
+    /// <summary>A column that is understood.</summary>
+    /// <param name="Index">Its place, 0 first.</param>
+    /// <param name="Header">Its header as written.</param>
+    /// <param name="Channel">Of several columns for one channel only the first is kept.</param>
+    /// <param name="Factor">To the channel's own unit (s, W, bpm, rpm, m/s, m, min).</param>
+    /// <param name="IsUtc">Its times are universal where they do not say otherwise.</param>
+    internal readonly record struct Column(int Index, string Header, CsvChannel Channel, double Factor, bool IsUtc);
 }

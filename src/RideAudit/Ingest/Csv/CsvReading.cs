@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using CsvHelper;
+using RideAudit.Ingest.Text;
 
 namespace RideAudit.Ingest.Csv;
 
@@ -28,12 +29,12 @@ internal static class CsvReading
         {
             return RideEndings.IsCsv(name)
                 ? FileContent.Unusable(name, "not a CSV file", $"The rows could not be read: {e.Message.TrimEnd('.')}; write the file again as CSV.")
-                : FileOpener.Refuse(name, FileKind.Text);
+                : NoRide.Refuse(name, FileKind.Text);
         }
     }
 
     /// <summary>True when a cell of the column can be read: also of the first one, whose row may lack the field.</summary>
-    public static bool Has(CsvReader csv, CsvColumn column) => column.Index < csv.FieldCount && !csv.IsEmpty(column.Index);
+    public static bool Has(CsvReader csv, CsvHeader.Column column) => column.Index < csv.FieldCount && !csv.IsEmpty(column.Index);
 
     private static FileContent Read(string name, CsvReader csv, IngestContext context)
     {
@@ -41,14 +42,14 @@ internal static class CsvReading
         var first = csv.Headers.ToArray();
         if (OwnTables.Are(first))
             return FileContent.Nothing(name);
-        var columns = FindHeader(csv, first, context.Rider.CsvColumns);
+        var columns = FindHeader(csv, first, context.CsvColumns);
         if (IsLog(columns))
             return RideLogReader.Read(name, csv, columns, context);
         if (IsRecording(columns))
             return CsvRideReader.Read(name, csv, columns, context);
         // Text that is not named as CSV never promised columns.
         if (!RideEndings.IsCsv(name))
-            return FileOpener.Refuse(name, FileKind.Text);
+            return NoRide.Refuse(name, FileKind.Text);
         var missing = Has(columns, CsvChannel.Time)
             ? ("no data column", "no power, heart rate, cadence, speed, altitude or distance")
             : ("no time column", "no column of seconds or timestamps");
@@ -56,7 +57,7 @@ internal static class CsvReading
     }
 
     /// <summary>The first row is the header, but for files that begin with lines about themselves.</summary>
-    private static ImmutableArray<CsvColumn> FindHeader(CsvReader csv, string[] first, ImmutableDictionary<string, string> map)
+    private static ImmutableArray<CsvHeader.Column> FindHeader(CsvReader csv, string[] first, ImmutableDictionary<string, string> map)
     {
         var columns = CsvHeader.Understand(first, map);
         if (IsLog(columns) || IsRecording(columns))
@@ -73,17 +74,41 @@ internal static class CsvReading
         return columns;
     }
 
-    private static bool IsLog(ImmutableArray<CsvColumn> columns) =>
-        Has(columns, CsvChannel.Minutes) && (Has(columns, CsvChannel.Date) || Has(columns, CsvChannel.Start));
+    private static bool IsLog(ImmutableArray<CsvHeader.Column> columns)
+    {
+        bool Any(params ReadOnlySpan<CsvChannel> channels)
+        {
+            foreach (var channel in channels)
+                if (Has(columns, channel))
+                    return true;
+            return false;
+        }
+        return (Any(CsvChannel.Date, CsvChannel.Start) && Any(CsvChannel.Minutes, CsvChannel.Kind))
+            || (Any(CsvChannel.RideFile) && Any(CsvChannel.Kind, CsvChannel.Rating, CsvChannel.Note));
+    }
 
-    private static bool IsRecording(ImmutableArray<CsvColumn> columns) =>
-        Has(columns, CsvChannel.Time) && columns.Any(c => c.Channel is >= CsvChannel.Power and <= CsvChannel.Distance);
+    private static bool IsRecording(ImmutableArray<CsvHeader.Column> columns) =>
+        Has(columns, CsvChannel.Time) && columns.Any(c => c.Channel is >= CsvChannel.Power and <= CsvChannel.Altitude);
 
-    private static bool Has(ImmutableArray<CsvColumn> columns, CsvChannel channel) => columns.Any(c => c.Channel == channel);
+    private static bool Has(ImmutableArray<CsvHeader.Column> columns, CsvChannel channel) => columns.Any(c => c.Channel == channel);
 
     private static string Shown(string[] headers)
     {
         var shown = string.Join(", ", headers.Take(12).Select(h => ShownName.Of(h.Length > 24 ? h[..24] + "…" : h)));
         return headers.Length == 0 ? "none" : headers.Length > 12 ? shown + ", …" : shown;
+    }
+
+    /// <summary>Knows the tables that this program writes itself: left in the folder of rides they are no rides, and no mistake either.</summary>
+    private static class OwnTables
+    {
+        private static readonly string[][] FirstHeaders =
+        [
+            ["file", "parts", "starts_at", "duration_seconds"],
+            ["starts_on", "iso_week", "finished", "hours"],
+            ["rule", "limits", "evidence", "source"],
+        ];
+
+        public static bool Are(IReadOnlyList<string> headers) =>
+            FirstHeaders.Any(own => headers.Take(own.Length).SequenceEqual(own));
     }
 }

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using CsvHelper;
 using NodaTime;
+using RideAudit.Ingest.Text;
 using RideAudit.Ingest.Tracks;
 using RideAudit.Rides;
 
@@ -10,16 +11,16 @@ namespace RideAudit.Ingest.Csv;
 internal sealed class CsvRideReader
 {
     private readonly CsvReader _csv;
-    private readonly ImmutableArray<CsvColumn> _channels;
-    private readonly CsvColumn _timeColumn;
-    private readonly CsvColumn? _dateColumn;
+    private readonly ImmutableArray<CsvHeader.Column> _channels;
+    private readonly CsvHeader.Column _timeColumn;
+    private readonly CsvHeader.Column? _dateColumn;
     private readonly bool _decimalComma;
     private readonly CsvTimes _times;
     private readonly CsvFaults _faults = new();
     private readonly SampleRows _rows = new();
     private LocalDate? _date;
 
-    private CsvRideReader(CsvReader csv, ImmutableArray<CsvColumn> columns, IngestContext context)
+    private CsvRideReader(CsvReader csv, ImmutableArray<CsvHeader.Column> columns, IngestContext context)
     {
         _csv = csv;
         _channels = [.. columns.Where(c => c.Channel is >= CsvChannel.Power and <= CsvChannel.Distance)];
@@ -29,7 +30,7 @@ internal sealed class CsvRideReader
         _times = new CsvTimes(context, _timeColumn, _decimalComma);
     }
 
-    public static FileContent Read(string name, CsvReader csv, ImmutableArray<CsvColumn> columns, IngestContext context)
+    public static FileContent Read(string name, CsvReader csv, ImmutableArray<CsvHeader.Column> columns, IngestContext context)
     {
         var reader = new CsvRideReader(csv, columns, context);
         reader.ReadRows();
@@ -58,20 +59,20 @@ internal sealed class CsvRideReader
         _rows.Add(second, row);
     }
 
-    private float Cell(CsvColumn column)
+    private float Cell(CsvHeader.Column column)
     {
         if (!CsvReading.Has(_csv, column))
             return float.NaN;
         var text = _csv.GetString(column.Index);
-        if (CsvNumbers.Parse(text, _decimalComma) is { } number)
+        if (WrittenNumbers.Parse(text, _decimalComma) is { } number)
             return (float)(number * column.Factor);
-        if (!CsvNumbers.IsMissing(text))
+        if (!WrittenNumbers.IsMissing(text))
             _faults.Cell(_csv.LineNumber, column.Header, text);
         return float.NaN;
     }
 
     /// <summary>Some programs write a row of units under the header: no cell of it is a number.</summary>
-    private bool IsUnitRow() => _channels.All(c => !CsvReading.Has(_csv, c) || CsvNumbers.Parse(_csv.GetString(c.Index), _decimalComma) is null);
+    private bool IsUnitRow() => _channels.All(c => !CsvReading.Has(_csv, c) || WrittenNumbers.Parse(_csv.GetString(c.Index), _decimalComma) is null);
 
     private bool IsBlank() => Enumerable.Range(0, _csv.FieldCount).All(_csv.IsEmpty);
 
@@ -117,6 +118,6 @@ internal sealed class CsvRideReader
         if (_faults.First is not null)
             yield return new FileNotice(name, "unreadable cells", $"{_rows.Count} rows", _faults.Sentence, false);
         if (_rows.UsualStep() > GridBuilder.LongestHeldGapSeconds)
-            yield return SparseNotice.For(name);
+            yield return TrackRemarks.Sparse(name);
     }
 }

@@ -26,13 +26,15 @@ internal static class CsvSpellings
         (NormalisedPower, "normalisedpower normalizedpower"),
         (AverageHeartRate, "averageheartrate avgheartrate meanheartrate aveheartrate averagehr avghr meanhr"),
         (Rating, "rating rpe sessionrating effort perceivedexertion"),
+        (Kind, "kind ridekind"),
+        (RideFile, "file filename ridefile"),
         (Note, "note notes comment comments remark remarks"),
     }
         .SelectMany(c => c.Spellings.Split(' ').Select(s => (Spelling: s, Value: (c.Channel, 1.0))))
         .Concat([("kph", (Speed, 1 / 3.6)), ("kmh", (Speed, 1 / 3.6)), ("km/h", (Speed, 1 / 3.6)), ("mph", (Speed, 0.44704)), ("m/s", (Speed, 1)), ("km", (Distance, 1000)), ("hours", (Minutes, 60))])
         .ToFrozenDictionary(s => s.Item1, s => s.Item2);
 
-    public static IReadOnlyList<CsvUnit> Units { get; } =
+    public static IReadOnlyList<Unit> Units { get; } =
     [
         new("w", 1, Power, AveragePower, NormalisedPower), new("watt", 1, Power, AveragePower, NormalisedPower), new("watts", 1, Power, AveragePower, NormalisedPower),
         new("bpm", 1, HeartRate, AverageHeartRate), new("1/min", 1, HeartRate, AverageHeartRate, Cadence), new("rpm", 1, Cadence),
@@ -50,4 +52,10 @@ internal static class CsvSpellings
 
     /// <summary>Names and units after which a time without offset is universal.</summary>
     public static bool SaysUtc(string word) => word is "utc" or "gmt" or "timestamputc";
+
+    /// <summary>A unit that a header may carry.</summary>
+    /// <param name="Name">Its spelling in lower case, without blanks.</param>
+    /// <param name="Factor">To the channel's own unit.</param>
+    /// <param name="For">Channels that may carry it; after others it means something else.</param>
+    internal readonly record struct Unit(string Name, double Factor, params CsvChannel[] For);
 }

@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text.RegularExpressions;
 using NodaTime;
+using RideAudit.Ingest.Text;
 
 namespace RideAudit.Ingest.Csv;
 
@@ -8,7 +9,7 @@ namespace RideAudit.Ingest.Csv;
 /// <param name="context">The rider, for the zone of times without offset.</param>
 /// <param name="column">The time column, for its unit.</param>
 /// <param name="decimalComma">A comma stands for the decimal point.</param>
-internal sealed partial class CsvTimes(IngestContext context, CsvColumn column, bool decimalComma)
+internal sealed partial class CsvTimes(IngestContext context, CsvHeader.Column column, bool decimalComma)
 {
     private const double HalfDaySeconds = 43_200;
     private const double DaySeconds = 86_400;
@@ -28,7 +29,7 @@ internal sealed partial class CsvTimes(IngestContext context, CsvColumn column, 
     /// <summary>Seconds since the Unix epoch, or since the start (or its midnight) when <see cref="NeedsDate"/>; null when the cell is no time.</summary>
     public double? Read(string cell)
     {
-        if (CsvNumbers.Parse(cell, decimalComma) is { } number)
+        if (WrittenNumbers.Parse(cell, decimalComma) is { } number)
             return Numeric(number * column.Factor);
         if (Elapsed().Match(cell) is { Success: true } clock)
             return Clock(clock);

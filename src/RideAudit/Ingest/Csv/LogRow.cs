@@ -3,15 +3,20 @@ using System.Globalization;
 using System.Text.RegularExpressions;
 using CsvHelper;
 using NodaTime;
+using RideAudit.Ingest.Text;
+using RideAudit.Units;
 
 namespace RideAudit.Ingest.Csv;
 
 /// <summary>The current row of a ride log.</summary>
-internal readonly partial struct LogRow(CsvReader csv, ImmutableArray<CsvColumn> columns, bool decimalComma, CsvFaults faults)
+internal readonly partial struct LogRow(CsvReader csv, ImmutableArray<CsvHeader.Column> columns, bool decimalComma, CsvFaults faults)
 {
     public string Text(CsvChannel channel) => Find(channel) is { } column && CsvReading.Has(csv, column) ? csv.GetString(column.Index).Trim() : "";
 
     public string HeaderOf(CsvChannel channel) => Find(channel)?.Header ?? channel.ToString().ToLowerInvariant();
+
+    /// <summary>True without the column, and where its cell says that there is no value.</summary>
+    public bool IsMissing(CsvChannel channel) => WrittenNumbers.IsMissing(Text(channel));
 
     public bool IsBlank => columns.All(Missing);
 
@@ -30,7 +35,7 @@ internal readonly partial struct LogRow(CsvReader csv, ImmutableArray<CsvColumn>
     public double? Minutes()
     {
         var text = Text(CsvChannel.Minutes);
-        if (CsvNumbers.Parse(text, decimalComma) is { } number)
+        if (WrittenNumbers.Parse(text, decimalComma) is { } number)
             return number * Find(CsvChannel.Minutes)!.Value.Factor;
         var match = HoursAndMinutes().Match(text);
         if (!match.Success)
@@ -42,25 +47,42 @@ internal readonly partial struct LogRow(CsvReader csv, ImmutableArray<CsvColumn>
     public double? Number(CsvChannel channel, double least, double most)
     {
         var text = Text(channel);
-        if (CsvNumbers.IsMissing(text))
+        if (WrittenNumbers.IsMissing(text))
             return null;
         var column = Find(channel)!.Value;
-        if (CsvNumbers.Parse(text, decimalComma) * column.Factor is { } value && value >= least && value <= most)
+        if (WrittenNumbers.Parse(text, decimalComma) * column.Factor is { } value && value >= least && value <= most)
             return value;
         faults.Cell(csv.LineNumber, column.Header, text);
         return null;
     }
 
+    /// <summary>The ride's file as the row names it; null without one.</summary>
+    public string? RideFile() => Text(CsvChannel.RideFile) is var file && WrittenNumbers.IsMissing(file) ? null : ShownName.OfEntry(file);
+
+    public RideKind? Kind()
+    {
+        var text = Text(CsvChannel.Kind);
+        if (WrittenNumbers.IsMissing(text))
+            return null;
+        if (RideKinds.Of(text) is { } kind)
+            return kind;
+        faults.Kind(csv.LineNumber, HeaderOf(CsvChannel.Kind), text);
+        return null;
+    }
+
+    /// <summary>Kept as written but for what would move a cursor; null without one.</summary>
+    public string? Note() => Text(CsvChannel.Note) is { Length: > 0 } note ? ShownName.Of(note) : null;
+
     private LocalTime? Unread(CsvChannel channel, string text)
     {
-        if (!CsvNumbers.IsMissing(text))
+        if (!WrittenNumbers.IsMissing(text))
             faults.Cell(csv.LineNumber, HeaderOf(channel), text);
         return null;
     }
 
-    private bool Missing(CsvColumn column) => !CsvReading.Has(csv, column) || CsvNumbers.IsMissing(csv.GetString(column.Index));
+    private bool Missing(CsvHeader.Column column) => !CsvReading.Has(csv, column) || WrittenNumbers.IsMissing(csv.GetString(column.Index));
 
-    private CsvColumn? Find(CsvChannel channel)
+    private CsvHeader.Column? Find(CsvChannel channel)
     {
         foreach (var column in columns)
             if (column.Channel == channel)

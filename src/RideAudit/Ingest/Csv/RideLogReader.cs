@@ -15,7 +15,7 @@ internal static class RideLogReader
     private const double MostBpm = 230;
     private const double HighestRating = 10;
 
-    public static FileContent Read(string name, CsvReader csv, ImmutableArray<CsvColumn> columns, IngestContext context)
+    public static FileContent Read(string name, CsvReader csv, ImmutableArray<CsvHeader.Column> columns, IngestContext context)
     {
         var rides = ImmutableArray.CreateBuilder<LoggedRide>();
         var faults = new CsvFaults();
@@ -26,7 +26,7 @@ internal static class RideLogReader
         {
             File = name,
             LoggedRides = rides.ToImmutable(),
-            Notices = faults.First is not null
+            Notices = faults.Any
                 ? [new FileNotice(name, "unreadable cells", $"{rides.Count} rows", faults.Sentence, rides.Count == 0)]
                 : rides.Count == 0 ? [new FileNotice(name, "no rows", null, "This ride log has a header and no ride under it.", true)] : [],
         };
@@ -40,13 +40,16 @@ internal static class RideLogReader
         // Riders who keep a log write their rest days down as well.
         if (minutes == 0)
             return null;
-        var (day, start) = row.When();
-        if (day is not { } date)
+        var (date, start) = row.When();
+        var (file, kind) = (row.RideFile(), row.Kind());
+        if (date is null && file is null)
         {
             faults.Row(line, row.HeaderOf(CsvChannel.Date), row.Text(CsvChannel.Date));
             return null;
         }
-        if (minutes is not (>= LeastMinutes and <= MostMinutes))
+        // A row that says what a recorded ride was needs no length of its own.
+        var speaksOfARide = file is not null || kind is not null;
+        if (minutes is not (>= LeastMinutes and <= MostMinutes) && !(speaksOfARide && row.IsMissing(CsvChannel.Minutes)))
         {
             faults.Row(line, row.HeaderOf(CsvChannel.Minutes), row.Text(CsvChannel.Minutes));
             return null;
@@ -54,15 +57,18 @@ internal static class RideLogReader
         return new LoggedRide
         {
             File = $"{name}#{line}",
+            RideFile = file,
             Date = date,
             Start = start,
-            Minutes = minutes.Value,
+            Minutes = minutes,
+            Kind = kind,
+            Note = row.Note(),
             Figures = new LoggedFigures(
                 row.Number(CsvChannel.AveragePower, 0, MostWatts) ?? row.Number(CsvChannel.Power, 0, MostWatts),
                 row.Number(CsvChannel.NormalisedPower, 0, MostWatts),
                 row.Number(CsvChannel.AverageHeartRate, LeastBpm, MostBpm) ?? row.Number(CsvChannel.HeartRate, LeastBpm, MostBpm)),
             Rating = row.Number(CsvChannel.Rating, 0, HighestRating),
-            Offset = context.OffsetAt(context.AtLocal(date.At(start ?? LocalTime.Noon))),
+            Offset = date is { } day ? context.OffsetAt(context.AtLocal(day.At(start ?? LocalTime.Noon))) : Offset.Zero,
         };
     }
 }

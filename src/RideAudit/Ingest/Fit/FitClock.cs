@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using RideAudit.Fit;
 using RideAudit.Fit.Messages;
-
 using RideAudit.Ingest.Tracks;
 
 namespace RideAudit.Ingest.Fit;
@@ -34,7 +33,7 @@ internal sealed class FitClock
     public long Unix(uint fitSeconds) => _repair.Map(FitTime.ToUnixSeconds(fitSeconds)) + _shift;
 
     /// <summary>Repairs a part's clock.</summary>
-    /// <param name="part">The part.</param>
+    /// <param name="part">Any part, also one without a record that has a time.</param>
     /// <param name="name">The file's name, for its date.</param>
     /// <param name="context">The rider, for the zone of that date.</param>
     /// <param name="before">The clock of the part before, which may count on from the same power-on; null without one.</param>
@@ -45,7 +44,7 @@ internal sealed class FitClock
         var seconds = new long?[times.Length];
         for (var i = 0; i < times.Length; i++)
             seconds[i] = times[i] == RecordChannels.NoTime ? null : FitTime.ToUnixSeconds(times[i]);
-        var repair = ClockRepair.Of(seconds);
+        var repair = ClockRepair.Of(seconds, TimerOf(part));
         if (FirstSecond(part, repair) is not { } first || IsDate(Latest(repair) ?? first))
             return new FitClock(repair, 0, false);
         if (before is { DateFromName: true } && Latest(before._repair) is { } end && first >= end)
@@ -53,6 +52,18 @@ internal sealed class FitClock
         if (before is { DateFromName: true } || NameDates.In(name) is not { } named)
             return null;
         return new FitClock(repair, context.AtLocal(named.At).ToUnixTimeSeconds() - first, true);
+    }
+
+    /// <summary>The timer ran from one moment to another when it was started before, and no stop lies between.</summary>
+    private static Func<long, long, bool> TimerOf(FitPart part)
+    {
+        var timer = part.Events
+            .Where(e => e.Timestamp is not null && (e.StartsTimer || e.StopsTimer))
+            .Select(e => (At: FitTime.ToUnixSeconds(e.Timestamp!.Value), e.StartsTimer))
+            .ToArray();
+        return (from, to) =>
+            Array.Exists(timer, e => e.StartsTimer && e.At <= from)
+            && !Array.Exists(timer, e => !e.StartsTimer && e.At >= from && e.At <= to);
     }
 
     private static long? FirstSecond(FitPart part, ClockRepair repair) =>

@@ -17,7 +17,7 @@ internal sealed class FitPartReader(string name, FitPart part, FitClock clock, I
     public IEnumerable<Recording> Recordings() =>
         FitSessions.Of(part, clock).Select(s => Build(s.Session, s.Window)).OfType<Recording>();
 
-    private Recording? Build(FitSession? session, FitWindow window)
+    private Recording? Build(FitSession? session, FitSessions.Window window)
     {
         var sport = FitSports.Of(session?.Sport ?? part.Sport?.Sport, session?.SubSport ?? part.Sport?.SubSport);
         var track = FitTracks.Of(part, clock, session, window, withPower: sport != RideSport.EBike);
@@ -38,7 +38,7 @@ internal sealed class FitPartReader(string name, FitPart part, FitClock clock, I
             ElapsedSeconds = gridded.ElapsedSeconds,
             StoredThreshold = StoredThreshold(session),
             StoredRating = Rating(session),
-            Remarks = [.. clock.Remarks, .. Remarks(sport, session), .. GridRemarks.Of(gridded)],
+            Remarks = [.. clock.Remarks, .. Remarks(sport, session), .. TrackRemarks.Of(gridded)],
         };
     }
 
@@ -65,15 +65,18 @@ internal sealed class FitPartReader(string name, FitPart part, FitClock clock, I
     }
 
     /// <summary>In order of trust: the closing message, a correlation of clocks, the rider's zone; the device's setting, often left wrong, only where no zone is given. Never the position.</summary>
-    private (Offset Offset, OffsetSource From) LocalOffset(Instant start)
+    private (Offset Offset, OffsetSource From) LocalOffset(Instant start) =>
+        LocalOffsets.Decide(clock.DateFromName ? [] : StoredOffsets(), start, context);
+
+    private IEnumerable<long?> StoredOffsets()
     {
-        IEnumerable<long?> stored =
-        [
-            part.Activity?.LocalOffsetSeconds,
-            .. part.TimestampCorrelations.Select(t => t.LocalOffsetSeconds),
-            .. context.Rider.TimeZone is null ? part.DeviceSettings.Select(d => (long?)d.TimeOffsetSeconds) : [],
-        ];
-        return LocalOffsets.Decide(clock.DateFromName ? [] : stored, start, context);
+        yield return part.Activity?.LocalOffsetSeconds;
+        foreach (var correlation in part.TimestampCorrelations)
+            yield return correlation.LocalOffsetSeconds;
+        if (!context.ZoneIsTheMachines)
+            yield break;
+        foreach (var settings in part.DeviceSettings)
+            yield return settings.TimeOffsetSeconds;
     }
 
     private Watts? StoredThreshold(FitSession? session)
@@ -89,13 +92,13 @@ internal sealed class FitPartReader(string name, FitPart part, FitClock clock, I
         var power = part.Records.PowerFacts;
         var hasDeveloper = part.Records.DeveloperPower.Length > 0;
         if (sport == RideSport.EBike && (power.Values > 0 || hasDeveloper))
-            yield return PowerRemarks.EBike;
+            yield return TrackRemarks.EBike;
         else if (hasDeveloper && (power.Values == 0 || power.IsAllZero))
-            yield return PowerRemarks.Developer;
+            yield return TrackRemarks.Developer;
         else if (power.IsAllZero)
-            yield return PowerRemarks.AllZero;
+            yield return TrackRemarks.AllZero;
         else if (hasDeveloper && power.Invalid + power.Absent > 0)
-            yield return PowerRemarks.DeveloperInGaps;
+            yield return TrackRemarks.DeveloperInGaps;
         if (session is null)
             yield return "The recording has no summary of its own; times come from its records.";
         if (session?.Sport is null && part.Sport?.Sport is null)

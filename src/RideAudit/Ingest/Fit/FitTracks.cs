@@ -7,12 +7,12 @@ namespace RideAudit.Ingest.Fit;
 /// <summary>Cuts one session's samples and timer events out of a part.</summary>
 internal static class FitTracks
 {
-    /// <param name="part">The part.</param>
-    /// <param name="clock">Its repaired clock.</param>
-    /// <param name="session">The session; null without one.</param>
-    /// <param name="window">The session's time.</param>
+    /// <param name="part">May hold other sessions as well.</param>
+    /// <param name="clock">Gives the part's times after repair.</param>
+    /// <param name="session">For its totals; null where the part has no summary.</param>
+    /// <param name="window">The time whose samples and events are taken.</param>
     /// <param name="withPower">False where the power is not the rider's.</param>
-    public static Track Of(FitPart part, FitClock clock, FitSession? session, FitWindow window, bool withPower)
+    public static Track Of(FitPart part, FitClock clock, FitSession? session, FitSessions.Window window, bool withPower)
     {
         var rows = new List<int>(part.Records.Count);
         for (var i = 0; i < part.Records.Count; i++)
@@ -26,8 +26,7 @@ internal static class FitTracks
             HeartRateBpm = Pick(records.HeartRate, rows),
             CadenceRpm = Pick(records.Cadence, rows),
             SpeedMps = Pick(records.SpeedMps, rows),
-            AltitudeM = Pick(records.AltitudeM, rows),
-            DistanceM = Distance(records, rows),
+            DistanceM = Distance(part, clock, rows, window),
             TimerEvents = clock.EventsCount ? Timer(part, clock, window) : [],
             StoredTimerSeconds = session?.TotalTimerSeconds,
             StoredElapsedSeconds = session?.TotalElapsedSeconds,
@@ -35,18 +34,18 @@ internal static class FitTracks
     }
 
     /// <summary>Events by time, never by place: some devices write them all at the end.</summary>
-    private static List<TimerEvent> Timer(FitPart part, FitClock clock, FitWindow window)
+    private static List<Track.TimerEvent> Timer(FitPart part, FitClock clock, FitSessions.Window window)
     {
         var all = part.Events
             .Where(e => e.Timestamp is not null && (e.StartsTimer || e.StopsTimer))
-            .Select(e => (Event: new TimerEvent(clock.Unix(e.Timestamp!.Value), e.StartsTimer), e.FileOrder))
+            .Select(e => (Event: new Track.TimerEvent(clock.Unix(e.Timestamp!.Value), e.StartsTimer), e.FileOrder))
             .OrderBy(e => e.Event.Second).ThenBy(e => e.FileOrder)
             .Select(e => e.Event)
             .ToList();
         var inside = all.Where(e => e.Second >= window.From && (e.Second < window.To || (!e.Starts && e.Second == window.To))).ToList();
         // A timer started in an earlier session runs on through this one.
         if (inside.Count == 0 && all.LastOrDefault(e => e.Second < window.From) is { Starts: true })
-            inside.Add(new TimerEvent(window.From, true));
+            inside.Add(new Track.TimerEvent(window.From, true));
         return inside;
     }
 
@@ -72,12 +71,20 @@ internal static class FitTracks
         return picked;
     }
 
-    private static float[] Distance(RecordChannels records, List<int> rows)
+    /// <summary>Distance from the session's own start: most devices count on from the session before, some begin again.</summary>
+    private static float[] Distance(FitPart part, FitClock clock, List<int> rows, FitSessions.Window window)
     {
-        var distances = records.DistanceM;
+        var distances = part.Records.DistanceM;
+        var before = 0.0;
+        for (var i = 0; i < distances.Length; i++)
+            if (!double.IsNaN(distances[i]) && clock.SecondOf(i) < window.From)
+                before = distances[i];
         var picked = new float[rows.Count];
+        foreach (var row in rows)
+            if (distances[row] < before)
+                before = 0;
         for (var i = 0; i < picked.Length; i++)
-            picked[i] = (float)distances[rows[i]];
+            picked[i] = (float)(distances[rows[i]] - before);
         return picked;
     }
 }

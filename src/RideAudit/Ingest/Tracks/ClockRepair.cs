@@ -8,6 +8,9 @@ internal sealed class ClockRepair
     /// <summary>A jump of more than this inside one recording is a clock being set, not a pause, s.</summary>
     private const long JumpSeconds = 30L * 86_400;
 
+    /// <summary>The same while the timer ran over the jump.</summary>
+    private const long RunningJumpSeconds = 86_400;
+
     /// <summary>A step back of more than this is a clock being set, not rows out of order, s.</summary>
     private const long StepBackSeconds = 60;
 
@@ -19,13 +22,15 @@ internal sealed class ClockRepair
     /// <summary>Overlap, as a share of the shorter run, from which two that start together are the same rows.</summary>
     private const double SameRowsOverlap = 0.8;
 
+    private readonly Func<long, long, bool> _ranOver;
     private readonly List<ClockRun> _runs;
     private readonly long[] _shifts;
     private readonly List<string> _remarks = [];
 
-    private ClockRepair(long?[] seconds)
+    private ClockRepair(long?[] seconds, Func<long, long, bool> ranOver)
     {
         Seconds = seconds;
+        _ranOver = ranOver;
         DropStrays();
         _runs = Runs();
         _shifts = new long[_runs.Count];
@@ -42,7 +47,8 @@ internal sealed class ClockRepair
     public ImmutableArray<string> Remarks => [.. _remarks];
 
     /// <param name="seconds">Times in the order of the file; the array is taken over.</param>
-    public static ClockRepair Of(long?[] seconds) => new(seconds);
+    /// <param name="ranOver">Tells of two times, the earlier first, whether the timer is known to have run from one to the other; null where nothing is known.</param>
+    public static ClockRepair Of(long?[] seconds, Func<long, long, bool>? ranOver = null) => new(seconds, ranOver ?? ((_, _) => false));
 
     /// <summary>The repaired time of something that is no row, such as an event: by the clock its time is nearest to.</summary>
     public long Map(long second)
@@ -61,13 +67,18 @@ internal sealed class ClockRepair
         {
             if (Seconds[i] is not { } second)
                 continue;
-            var step = runs.Count == 0 ? 0 : second - runs[^1].Last;
-            if (runs.Count == 0 || step is > JumpSeconds or < -StepBackSeconds)
+            if (runs.Count == 0 || second - runs[^1].Last < -StepBackSeconds || IsJump(runs[^1].Last, second))
                 runs.Add(ClockRun.At(i, second));
             else
                 runs[^1] = runs[^1].With(i, second);
         }
         return runs;
+    }
+
+    private bool IsJump(long from, long to)
+    {
+        var (low, high) = (Math.Min(from, to), Math.Max(from, to));
+        return high - low > JumpSeconds || (high - low > RunningJumpSeconds && _ranOver(low, high));
     }
 
     private void DropStrays()
@@ -77,8 +88,8 @@ internal sealed class ClockRepair
         for (var k = 1; k < runs.Count; k++)
         {
             var isLast = k == runs.Count - 1;
-            var isStray = Math.Abs(runs[k].First - runs[k - 1].Last) > JumpSeconds
-                && (isLast ? runs[k - 1].Count > FewRows : Math.Abs(runs[k + 1].First - runs[k - 1].Last) <= JumpSeconds);
+            var isStray = IsJump(runs[k - 1].Last, runs[k].First)
+                && (isLast ? runs[k - 1].Count > FewRows : !IsJump(runs[k - 1].Last, runs[k + 1].First));
             if (runs[k].Count > FewRows || !isStray)
                 continue;
             Array.Fill(Seconds, null, runs[k].From, runs[k].To - runs[k].From);
@@ -125,5 +136,23 @@ internal sealed class ClockRepair
         }
         if (steps > FewStepsBack)
             _remarks.Add($"The records step back in time {steps} times and were put in order.");
+    }
+
+    /// <summary>Neighbouring rows of one clock.</summary>
+    /// <param name="From">Its first row.</param>
+    /// <param name="To">The row after its last.</param>
+    /// <param name="Count">Rows with a time.</param>
+    /// <param name="First">Time of the first such row, s.</param>
+    /// <param name="Last">Time of the last.</param>
+    /// <param name="Low">The earliest time.</param>
+    /// <param name="High">The latest.</param>
+    private readonly record struct ClockRun(int From, int To, int Count, long First, long Last, long Low, long High)
+    {
+        public static ClockRun At(int row, long second) => new(row, row + 1, 1, second, second, second, second);
+
+        public ClockRun With(int row, long second) =>
+            this with { To = row + 1, Count = Count + 1, Last = second, Low = Math.Min(Low, second), High = Math.Max(High, second) };
+
+        public long DistanceTo(long second) => second < Low ? Low - second : second > High ? second - High : 0;
     }
 }

@@ -13,14 +13,13 @@ internal static class LocalOffsets
     /// <summary>The first offset of the file's own that can be one.</summary>
     /// <param name="stored">Local minus universal time as the file tells it, s, most trusted first.</param>
     /// <param name="start">The start of the riding.</param>
-    /// <param name="context">The rider.</param>
+    /// <param name="context">For the zone where no stored offset can be one, and for doubting a 0.</param>
     /// <remarks>0 also stands for "never set": where the rider's zone says otherwise it is not believed.</remarks>
     public static (Offset Offset, OffsetSource From) Decide(IEnumerable<long?> stored, Instant start, IngestContext context)
     {
-        var zone = context.OffsetAt(start);
         foreach (var seconds in stored)
-            if (seconds is { } s && s % StepSeconds == 0 && s is >= LeastSeconds and <= MostSeconds && (s != 0 || zone == Offset.Zero))
+            if (seconds is { } s && s % StepSeconds == 0 && s is >= LeastSeconds and <= MostSeconds && (s != 0 || context.OffsetAt(start) == Offset.Zero))
                 return (Offset.FromSeconds((int)s), OffsetSource.File);
-        return (zone, context.ZoneSource);
+        return (context.OffsetAt(start), context.ZoneSource);
     }
 }

@@ -6,7 +6,7 @@ namespace RideAudit.Ingest.Tracks;
 [InlineArray(Channels)]
 internal struct SampleRow
 {
-    public const int Channels = 6;
+    public const int Channels = 5;
 
     private float _first;
 
@@ -20,9 +20,19 @@ internal struct SampleRow
         }
     }
 
-    public float this[SampleChannel channel]
+    public float this[Channel channel]
     {
         readonly get => this[(int)channel];
         set => this[(int)channel] = value;
+    }
+
+    /// <summary>What a sample can hold.</summary>
+    internal enum Channel
+    {
+        Power,
+        HeartRate,
+        Cadence,
+        Speed,
+        Distance,
     }
 }

@@ -28,14 +28,14 @@ internal sealed class SampleRows
     /// <summary>The track.</summary>
     /// <param name="zero">Unix second of the rows' second 0.</param>
     /// <param name="storedTimerSeconds">The recording's own timer time; null without one.</param>
-    /// <param name="remarks">Told of clock repairs.</param>
+    /// <param name="remarks">Gets a sentence for each kind of clock repair.</param>
     public Track ToTrack(long zero, double? storedTimerSeconds, List<string> remarks)
     {
         var (whole, rows) = WholeSeconds();
         var clock = ClockRepair.Of([.. whole.Select(s => (long?)(zero + s))]);
         remarks.AddRange(clock.Remarks);
         var kept = Enumerable.Range(0, rows.Count).Where(i => clock.Seconds[i] is not null).ToArray();
-        float[]? Column(SampleChannel channel)
+        float[]? Column(SampleRow.Channel channel)
         {
             var column = Array.ConvertAll(kept, i => rows[i][channel]);
             return Array.TrueForAll(column, float.IsNaN) ? null : column;
@@ -43,12 +43,11 @@ internal sealed class SampleRows
         return new Track
         {
             Seconds = Array.ConvertAll(kept, i => clock.Seconds[i]!.Value),
-            PowerW = Column(SampleChannel.Power),
-            HeartRateBpm = Column(SampleChannel.HeartRate),
-            CadenceRpm = Column(SampleChannel.Cadence),
-            SpeedMps = Column(SampleChannel.Speed),
-            AltitudeM = Column(SampleChannel.Altitude),
-            DistanceM = Column(SampleChannel.Distance),
+            PowerW = Column(SampleRow.Channel.Power),
+            HeartRateBpm = Column(SampleRow.Channel.HeartRate),
+            CadenceRpm = Column(SampleRow.Channel.Cadence),
+            SpeedMps = Column(SampleRow.Channel.Speed),
+            DistanceM = Column(SampleRow.Channel.Distance),
             StoredTimerSeconds = storedTimerSeconds,
         };
     }
@@ -75,14 +74,7 @@ internal sealed class SampleRows
     {
         var mean = SampleRow.Missing;
         for (var channel = 0; channel < SampleRow.Channels; channel++)
-        {
-            var (sum, count) = (0.0, 0);
-            for (var i = from; i < to; i++)
-                if (!float.IsNaN(_rows[i][channel]))
-                    (sum, count) = (sum + _rows[i][channel], count + 1);
-            if (count > 0)
-                mean[channel] = (float)(sum / count);
-        }
+            mean[channel] = SampleGrid.MeanValue([.. _rows[from..to].Select(r => r[channel])]);
         return mean;
     }
 }

@@ -11,14 +11,14 @@ internal static class TrackRecording
 
     public const string TotalsOnly = "The recording has totals and no records: only its hours count.";
 
-    /// <param name="name">The file.</param>
-    /// <param name="sport">What was ridden.</param>
-    /// <param name="rows">Its samples.</param>
+    /// <param name="name">The name the recording is shown under.</param>
+    /// <param name="sport">Decides whether samples and power are kept.</param>
+    /// <param name="rows">At least one, in the order of the file.</param>
     /// <param name="zero">Unix second of the rows' second 0.</param>
     /// <param name="storedTimerSeconds">The recording's own timer time; null without one.</param>
     /// <param name="fileOffset">Local minus universal time as its timestamps write it, s; null without one.</param>
-    /// <param name="context">The rider.</param>
-    /// <param name="said">Remarks of the reader's own.</param>
+    /// <param name="context">For the zone where the file has no offset.</param>
+    /// <param name="said">Sentences of the reader's own about the data.</param>
     /// <returns>Null when no second was ridden.</returns>
     public static Recording? Of(
         string name, RideSport sport, SampleRows rows, long zero, double? storedTimerSeconds, long? fileOffset, IngestContext context, params IEnumerable<string> said)
@@ -26,9 +26,9 @@ internal static class TrackRecording
         var remarks = new List<string>(said);
         var track = rows.ToTrack(zero, storedTimerSeconds, remarks);
         if (sport == RideSport.EBike && track.PowerW is not null)
-            remarks.Add(PowerRemarks.EBike);
+            remarks.Add(TrackRemarks.EBike);
         else if (track.PowerW is not null && Array.TrueForAll(track.PowerW, p => p is not > 0))
-            remarks.Add(PowerRemarks.AllZero);
+            remarks.Add(TrackRemarks.AllZero);
         var gridded = GridBuilder.Build(track);
         if (gridded.Grid.Length == 0)
             return null;
@@ -49,7 +49,7 @@ internal static class TrackRecording
             },
             TimerSeconds = gridded.TimerSeconds,
             ElapsedSeconds = gridded.ElapsedSeconds,
-            Remarks = [.. remarks, .. GridRemarks.Of(gridded)],
+            Remarks = [.. remarks, .. TrackRemarks.Of(gridded)],
         };
     }
 

@@ -1,5 +1,5 @@
 using System.Xml;
-using RideAudit.Ingest.Csv;
+using RideAudit.Ingest.Text;
 using RideAudit.Rides;
 
 namespace RideAudit.Ingest.Xml;
@@ -35,7 +35,7 @@ internal static class TcxReader
                 activity.StartSecond = (long?)XmlPoint.Time(start, activity);
                 break;
             case "TotalTimeSeconds" when !xml.IsEmptyElement && xml.Read() && xml.NodeType == XmlNodeType.Text:
-                if (CsvNumbers.Parse(xml.Value, decimalComma: false) is { } seconds and > 0)
+                if (WrittenNumbers.Parse(xml.Value, decimalComma: false) is { } seconds and > 0)
                     activity.TimerSeconds = (activity.TimerSeconds ?? 0) + seconds;
                 break;
             case "Track" when !xml.IsEmptyElement:

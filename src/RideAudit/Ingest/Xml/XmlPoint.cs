@@ -1,6 +1,6 @@
 using System.Xml;
 using NodaTime;
-using RideAudit.Ingest.Csv;
+using RideAudit.Ingest.Text;
 using RideAudit.Ingest.Tracks;
 
 namespace RideAudit.Ingest.Xml;
@@ -51,25 +51,24 @@ internal static class XmlPoint
         return stamp.Local.WithOffset(offset).ToInstant().ToUnixTimeTicks() / 1e7;
     }
 
-    private static void Take(string text, SampleChannel channel, ref SampleRow row, XmlActivity activity)
+    private static void Take(string text, SampleRow.Channel channel, ref SampleRow row, XmlActivity activity)
     {
-        if (CsvNumbers.Parse(text, decimalComma: false) is { } number)
+        if (WrittenNumbers.Parse(text, decimalComma: false) is { } number)
             row[channel] = (float)number;
-        else if (!CsvNumbers.IsMissing(text.Trim()))
+        else if (!WrittenNumbers.IsMissing(text.Trim()))
             activity.Unreadable++;
     }
 
     private static bool IsTime(string name) => name.Equals("time", StringComparison.OrdinalIgnoreCase);
 
-    private static SampleChannel? ChannelOf(string name, string parent) => name.ToLowerInvariant() switch
+    private static SampleRow.Channel? ChannelOf(string name, string parent) => name.ToLowerInvariant() switch
     {
-        "watts" or "power" or "powerinwatts" => SampleChannel.Power,
-        "hr" or "heartrate" => SampleChannel.HeartRate,
-        "value" when parent.Equals("HeartRateBpm", StringComparison.OrdinalIgnoreCase) => SampleChannel.HeartRate,
-        "cadence" or "cad" => SampleChannel.Cadence,
-        "speed" => SampleChannel.Speed,
-        "altitudemeters" or "ele" => SampleChannel.Altitude,
-        "distancemeters" or "distance" => SampleChannel.Distance,
+        "watts" or "power" or "powerinwatts" => SampleRow.Channel.Power,
+        "hr" or "heartrate" => SampleRow.Channel.HeartRate,
+        "value" when parent.Equals("HeartRateBpm", StringComparison.OrdinalIgnoreCase) => SampleRow.Channel.HeartRate,
+        "cadence" or "cad" => SampleRow.Channel.Cadence,
+        "speed" => SampleRow.Channel.Speed,
+        "distancemeters" or "distance" => SampleRow.Channel.Distance,
         _ => null,
     };
 }

@@ -1,4 +1,5 @@
 using System.Xml;
+using RideAudit.Ingest.Text;
 using RideAudit.Ingest.Tracks;
 using RideAudit.Rides;
 
@@ -8,16 +9,16 @@ namespace RideAudit.Ingest.Xml;
 internal static class XmlRecordings
 {
     /// <summary>Reads activities until the text ends or breaks.</summary>
-    /// <param name="name">The file.</param>
-    /// <param name="bytes">Its text.</param>
+    /// <param name="name">The name the recordings are shown under.</param>
+    /// <param name="bytes">The text in whatever encoding.</param>
     /// <param name="format">The format's name, for sentences.</param>
     /// <param name="read">Fills the list; what it holds when the text breaks is kept.</param>
-    /// <param name="context">The rider.</param>
+    /// <param name="context">For the zone where timestamps have no offset.</param>
     public static FileContent Read(
         string name, byte[] bytes, string format, Action<XmlReader, List<XmlActivity>> read, IngestContext context)
     {
         var activities = new List<XmlActivity>();
-        XmlBreak? broken = null;
+        Break? broken = null;
         try
         {
             using var xml = XmlSource.Open(bytes);
@@ -25,7 +26,7 @@ internal static class XmlRecordings
         }
         catch (XmlException e)
         {
-            broken = new XmlBreak(e.LineNumber);
+            broken = new Break(e.LineNumber);
         }
         var recordings = activities.Select(a => Recording(name, a, context)).OfType<Recording>().ToList();
         if (recordings.Count == 0)
@@ -48,7 +49,7 @@ internal static class XmlRecordings
             : null;
     }
 
-    private static FileContent Refuse(string name, string format, List<XmlActivity> activities, XmlBreak? broken)
+    private static FileContent Refuse(string name, string format, List<XmlActivity> activities, Break? broken)
     {
         if (broken is { } at)
             return FileContent.Unusable(name, "damaged", $"This {format} file cannot be read from line {at.Line} on, and no ride stands before it: export it again.");
@@ -57,7 +58,7 @@ internal static class XmlRecordings
             : FileContent.Unusable(name, "not a ride", $"This {format} file holds no recorded ride: there is nothing in it to review.");
     }
 
-    private static IEnumerable<FileNotice> Notices(string name, List<XmlActivity> activities, XmlBreak? broken)
+    private static IEnumerable<FileNotice> Notices(string name, List<XmlActivity> activities, Break? broken)
     {
         var points = activities.Sum(a => a.Rows.Count);
         if (broken is { } at)
@@ -68,6 +69,27 @@ internal static class XmlRecordings
         if (unreadable > 0)
             yield return new FileNotice(name, "unreadable values", $"{points} points", $"{unreadable} {(unreadable == 1 ? "value is no number and counts" : "values are no numbers and count")} as missing.", false);
         if (activities.Exists(a => a.Rows.UsualStep() > GridBuilder.LongestHeldGapSeconds))
-            yield return SparseNotice.For(name);
+            yield return TrackRemarks.Sparse(name);
+    }
+
+    /// <summary>Where the text of an XML file broke off or was no XML.</summary>
+    /// <param name="Line">Its line, 1 first.</param>
+    private readonly record struct Break(int Line);
+
+    /// <summary>Opens XML without ever looking outside the file: no document type, no entities, no other files.</summary>
+    private static class XmlSource
+    {
+        private static readonly XmlReaderSettings Settings = new()
+        {
+            DtdProcessing = DtdProcessing.Prohibit,
+            XmlResolver = null,
+            IgnoreComments = true,
+            IgnoreProcessingInstructions = true,
+            IgnoreWhitespace = true,
+            CheckCharacters = false,
+            CloseInput = true,
+        };
+
+        public static XmlReader Open(byte[] bytes) => XmlReader.Create(TextBytes.Reader(bytes), Settings);
     }
 }

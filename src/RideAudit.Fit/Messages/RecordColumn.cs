@@ -1,4 +1,4 @@
-namespace RideAudit.Fit.Reading;
+namespace RideAudit.Fit.Messages;
 
 /// <summary>The channels that are kept of records; those before <see cref="Distance"/> are single-precision arrays.</summary>
 internal enum RecordColumn : byte

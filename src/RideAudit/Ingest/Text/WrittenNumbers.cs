@@ -1,12 +1,12 @@
 using System.Globalization;
 
-namespace RideAudit.Ingest.Csv;
+namespace RideAudit.Ingest.Text;
 
-/// <summary>Reads cells as numbers.</summary>
-internal static class CsvNumbers
+/// <summary>Reads numbers as people and programs write them.</summary>
+internal static class WrittenNumbers
 {
-    /// <summary>A number, finite; null when the cell is none.</summary>
-    /// <param name="text">The cell.</param>
+    /// <summary>A number, finite; null when the text is none.</summary>
+    /// <param name="text">A cell, or the text of an element.</param>
     /// <param name="decimalComma">A comma stands for the decimal point, as it does where the separator is a semicolon or a tab.</param>
     public static double? Parse(string text, bool decimalComma)
     {

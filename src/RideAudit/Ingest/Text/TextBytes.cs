@@ -1,7 +1,7 @@
 using System.Text;
 using System.Text.Unicode;
 
-namespace RideAudit.Ingest;
+namespace RideAudit.Ingest.Text;
 
 /// <summary>Finds out how text is encoded: by its byte-order mark, else by what its bytes can be.</summary>
 internal static class TextBytes

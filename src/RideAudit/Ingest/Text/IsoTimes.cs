@@ -2,7 +2,7 @@ using System.Globalization;
 using System.Text.RegularExpressions;
 using NodaTime;
 
-namespace RideAudit.Ingest.Csv;
+namespace RideAudit.Ingest.Text;
 
 /// <summary>Reads timestamps as ISO 8601 writes them, and dates.</summary>
 internal static partial class IsoTimes

@@ -1,6 +1,4 @@
-using RideAudit.Fit.Messages;
-
-namespace RideAudit.Fit.Reading;
+namespace RideAudit.Fit.Messages;
 
 /// <summary>The growing store behind <see cref="RecordChannels"/>. Rows start out as missing; readers only write what is there.</summary>
 internal sealed class RecordColumns

@@ -1,9 +1,0 @@
-namespace RideAudit.Ingest.Archives;
-
-/// <summary>How unpacking went.</summary>
-internal enum UnpackOutcome
-{
-    Whole,
-    Damaged,
-    TooLarge,
-}

@@ -1,0 +1,88 @@
+namespace RideAudit.Cli.Tests.Layout;
+
+/// <summary>Folders look one way, in the compiled code and not only in its text. Data flow from Ingest over Rides, Figures, Weeks and Rules to Review.</summary>
+public sealed class FolderTests
+{
+    private const string Core = "RideAudit.Core.dll";
+
+    /// <summary>Folders of the core, each with the others it may mention.</summary>
+    private static readonly Dictionary<string, string[]> MayUse = new()
+    {
+        ["Formatting"] = [],
+        ["Units"] = ["Formatting"],
+        ["Plan"] = ["Units", "Formatting"],
+        ["Rides"] = ["Units", "Formatting"],
+        ["Ingest"] = ["Units", "Rides", "Plan", "Formatting"],
+        ["Figures"] = ["Units", "Rides", "Plan", "Formatting"],
+        ["Weeks"] = ["Units", "Figures", "Plan", "Formatting"],
+        ["Sessions"] = ["Units", "Plan", "Rides", "Figures", "Formatting"],
+        ["Held"] = ["Units", "Figures", "Plan", "Formatting"],
+        ["Rules"] = ["Units", "Figures", "Weeks", "Plan", "Formatting"],
+        ["Document"] = ["Units", "Rides", "Figures", "Weeks", "Plan", "Rules", "Formatting"],
+        ["Next"] = ["Units", "Figures", "Weeks", "Plan", "Rules", "Formatting", "Document", "Review", "Rides", "Ingest", "Sessions", "Held"],
+        ["Review"] = ["Units", "Rides", "Ingest", "Figures", "Weeks", "Plan", "Rules", "Formatting", "Document", "Sessions", "Held"],
+    };
+
+    private static readonly (string Root, string Circle)[] CirclesStillToBeOpened =
+    [
+        ("RideAudit.Report", "Ink Look Text"),
+        ("RideAudit.Cli", "Options Work"),
+    ];
+
+    [Theory]
+    [InlineData("RideAudit.Fit.dll", "RideAudit.Fit")]
+    [InlineData(Core, "RideAudit")]
+    [InlineData("RideAudit.Report.dll", "RideAudit.Report")]
+    [InlineData("rideaudit.dll", "RideAudit.Cli")]
+    [InlineData(Core, "RideAudit.Ingest")]
+    public void No_way_from_a_folder_leads_back_to_it(string assembly, string root)
+    {
+        var graph = FolderGraph.Of(assembly, root);
+        Assert.NotEmpty(graph.Folders);
+        var allowed = CirclesStillToBeOpened.Where(c => c.Root == root).Select(c => c.Circle).ToArray();
+        var unknown = graph.Circles().Where(c => !Array.Exists(allowed, a => Within(c, a))).ToArray();
+        Assert.True(unknown.Length == 0, string.Join('\n', unknown.Select(c => $"{root}: {c}\n{graph.Why(c)}")));
+        Assert.All(allowed, a => Assert.True(graph.Circles().Any(c => Within(c, a)), $"{root}: {a} is open now and leaves the list."));
+    }
+
+    [Fact]
+    public void A_folder_of_the_core_mentions_only_those_its_data_come_from()
+    {
+        var graph = FolderGraph.Of(Core, "RideAudit");
+        Assert.Equal(MayUse.Keys.Order(StringComparer.Ordinal), graph.Folders);
+        Assert.All(graph.References.Where(r => MayUse.ContainsKey(graph.NodeOf(r.From)) && IsOfTheCore(r.To)), r =>
+            Assert.True(
+                graph.NodeOf(r.From) == graph.NodeOf(r.To) || MayUse[graph.NodeOf(r.From)].Contains(graph.NodeOf(r.To)),
+                $"{graph.NodeOf(r.From)}: {r.From.Name} mentions {r.To.Name} of {graph.NodeOf(r.To)}"));
+
+        bool IsOfTheCore(CompiledReferences.Type type) => type.Namespace.StartsWith("RideAudit.", StringComparison.Ordinal) && MayUse.ContainsKey(graph.NodeOf(type));
+    }
+
+    private static bool Within(string circle, string allowed) => !circle.Split(' ').Except(allowed.Split(' ')).Any();
+
+    [Fact]
+    public void Only_the_ingest_and_the_workout_files_know_the_FIT_protocol()
+    {
+        var graph = FolderGraph.Of(Core, "RideAudit");
+        var knowing = graph.References.Where(r => r.To.Namespace.StartsWith("RideAudit.Fit", StringComparison.Ordinal)).Select(r => r.From.Namespace).Distinct().ToArray();
+        Assert.NotEmpty(knowing);
+        Assert.All(knowing, n => Assert.Matches("^RideAudit.(Ingest|Sessions)", n));
+    }
+
+    [Fact]
+    public void Only_the_walk_through_a_folder_touches_a_file_system()
+    {
+        string[] doors = ["File", "FileInfo", "FileStream", "FileSystemInfo", "Directory", "DirectoryInfo"];
+        var graph = FolderGraph.Of(Core, "RideAudit");
+        var touching = graph.References.Where(r => r.To.Namespace == "System.IO" && doors.Contains(r.To.Name)).Select(r => r.From.Name).Distinct();
+        Assert.Equal(["FolderReader", "FolderWalker", "RealPath"], touching.Order(StringComparer.Ordinal));
+    }
+
+    [Fact]
+    public void What_a_method_body_alone_mentions_is_seen()
+    {
+        var references = CompiledReferences.In(Path.Combine(AppContext.BaseDirectory, Core));
+        Assert.Contains(references, r => r is { From.Name: "FileOpener", To.Name: "TcxReader" });
+        Assert.Contains(references, r => r is { From.Name: "FolderReader", To.Name: "FileStream" });
+    }
+}

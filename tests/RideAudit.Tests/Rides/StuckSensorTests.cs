@@ -1,0 +1,79 @@
+using RideAudit.Rides;
+using static RideAudit.Tests.Support.Made;
+
+namespace RideAudit.Tests.Rides;
+
+/// <summary>Five minutes without any change are a stuck sensor: common practice, no source.</summary>
+public sealed class StuckSensorTests
+{
+    [Theory]
+    [InlineData(299, 0)]
+    [InlineData(300, 300)]
+    [InlineData(1500, 1500)]
+    public void Power_that_stands_still_for_five_minutes_while_the_cadence_changes_is_missing(int seconds, int stuck)
+    {
+        // A meter whose radio died on the climb: the head unit shows the last 243 W from there on.
+        var power = (float[])[.. Noisy(600, 200), .. Flat(seconds, 243), .. Noisy(600, 200)];
+        var built = Build(power, cadence: Noisy(power.Length, 85));
+        Assert.Equal(stuck, built.StuckPowerSeconds);
+        Assert.Equal(power.Length - stuck, SampleGrid.CountValues(built.Grid.PowerW));
+    }
+
+    [Fact]
+    public void Speed_tells_it_as_well_as_cadence()
+    {
+        var built = Build(Flat(900, 243), speed: Noisy(900, 9));
+        Assert.Equal((900, null), (built.StuckPowerSeconds, built.Grid.PowerW));
+    }
+
+    [Fact]
+    public void Heart_rate_that_stands_still_is_missing_and_power_stays()
+    {
+        // The strap slipped at a pause; the watch went on writing 134.
+        var built = Build(Noisy(1200, 200), cadence: Noisy(1200, 85), heart: [.. Noisy(600, 130), .. Flat(600, 134)]);
+        Assert.Equal((0, 600), (built.StuckPowerSeconds, built.StuckHeartRateSeconds));
+        Assert.Equal(600, SampleGrid.CountValues(built.Grid.HeartRateBpm));
+    }
+
+    [Fact]
+    public void Where_nothing_else_changes_a_steady_value_is_a_value()
+    {
+        Assert.Equal(0, Build(Flat(900, 200)).StuckPowerSeconds);
+        Assert.Equal(0, Build(Flat(900, 200), cadence: Flat(900, 90), speed: Flat(900, 9)).StuckPowerSeconds);
+    }
+
+    [Fact]
+    public void Coasting_down_a_pass_for_a_quarter_of_an_hour_is_0_W()
+    {
+        var built = Build([.. Noisy(900, 220), .. Flat(900, 0)], cadence: [.. Noisy(900, 80), .. Flat(895, 0), .. Noisy(5, 60)], speed: Noisy(1800, 12));
+        Assert.Equal(0, built.StuckPowerSeconds);
+        Assert.Equal(1800, SampleGrid.CountValues(built.Grid.PowerW));
+    }
+
+    [Fact]
+    public void Pedalling_for_ten_minutes_at_0_W_is_a_dead_meter()
+    {
+        var built = Build([.. Noisy(900, 220), .. Flat(600, 0)], cadence: Noisy(1500, 85));
+        Assert.Equal(600, built.StuckPowerSeconds);
+    }
+
+    [Fact]
+    public void A_run_goes_on_over_a_pause_at_the_lights()
+    {
+        long[] seconds = [.. Enumerable.Range(0, 200), .. Enumerable.Range(400, 200)];
+        var built = GridBuilder.Build(new Track { Seconds = seconds, PowerW = Flat(400, 243), CadenceRpm = Noisy(400, 85) });
+        Assert.Equal(400, built.StuckPowerSeconds);
+    }
+
+    private static GriddedTrack Build(float[] power, float[]? cadence = null, float[]? speed = null, float[]? heart = null) => GridBuilder.Build(new Track
+    {
+        Seconds = [.. Enumerable.Range(0, power.Length)],
+        PowerW = power,
+        CadenceRpm = cadence,
+        SpeedMps = speed,
+        HeartRateBpm = heart,
+    });
+
+    /// <summary>Goes up and down by one, as a true sensor does.</summary>
+    private static float[] Noisy(int seconds, float value) => [.. Enumerable.Range(0, seconds).Select(i => value + i % 3 - 1)];
+}
