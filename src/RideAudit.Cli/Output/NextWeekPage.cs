@@ -17,7 +17,7 @@ internal static class NextWeekPage
     public static void Write(Page page, NextWeekDocument document, string? calendar)
     {
         page.Text(Title(page, document), Tone.Strong);
-        page.Text($"{document.Rider.Label}{page.Marks.Dot}{Say.Number(document.Hours, 1)} h, about {Say.Number(document.ExpectedStress)} points of training stress", Tone.Quiet);
+        page.Text($"{document.Rider.Label}{page.Marks.Dot}{Shown.Hours(document.Hours)}, about {Shown.Points(document.ExpectedStress)} of training stress", Tone.Quiet);
         page.Blank();
         foreach (var day in document.Days)
             Day(page, day);
@@ -33,17 +33,17 @@ internal static class NextWeekPage
 
     private static string Title(Page page, NextWeekDocument document)
     {
-        var title = $"A layout for the week of {Say.Date(document.StartsOn)}";
+        var title = $"A layout for the week of {Shown.FullDate(document.StartsOn)}";
         if (document.IsoWeek is { } iso)
-            title += $"{page.Marks.Dot}ISO week {iso[(iso.IndexOf('W', StringComparison.Ordinal) + 1)..].TrimStart('0')}";
+            title += $"{page.Marks.Dot}ISO week {Summary.WeekNumber(iso)}";
         return document.Exception is { } exception ? $"{title}{page.Marks.Dot}{exception} week" : title;
     }
 
     private static void Day(Page page, NextDayEntry day)
     {
-        var time = day.Minutes > 0 ? Say.Duration(day.Minutes * 60L) : "";
-        var tone = day.Kind is "high" or "threshold" ? Tone.Strong : day.Minutes > 0 ? Tone.Plain : Tone.Quiet;
-        var lead = $"{Wrap.Pad(Say.Day(day.Date), 8)}{Wrap.Pad(day.Kind, 11)}{Wrap.PadLeft(time, 7)}  ";
+        var time = day.Minutes > 0 ? Shown.TableLength(day.Minutes * 60) : "";
+        var tone = day.Minutes > 0 ? Marks.ToneOf(day.Kind) : Tone.Quiet;
+        var lead = $"{Wrap.Pad(Shown.ShortDay(day.Date), 8)}{Wrap.Pad(day.Kind, 11)}{Wrap.PadLeft(time, 7)}  ";
         page.Hanging(new Piece(lead, tone), day.Minutes > 0 || day.Kind is "event" or "away" ? day.Sentence : "", column: TextColumn);
     }
 

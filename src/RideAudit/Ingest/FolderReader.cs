@@ -9,7 +9,7 @@ namespace RideAudit.Ingest;
 public static class FolderReader
 {
     /// <summary>Reads a folder at any depth.</summary>
-    /// <param name="folder">The folder.</param>
+    /// <param name="folder">The folder, or one file.</param>
     /// <param name="rider">For the time zone and the CSV column map.</param>
     /// <param name="machineZone">Used when the rider file names no zone.</param>
     /// <param name="progress">Told after each file; may be null.</param>
@@ -24,7 +24,7 @@ public static class FolderReader
     internal static FolderContent Read(
         string folder, IngestContext context, ReadLimits limits, IProgress<IngestProgress>? progress, CancellationToken cancel)
     {
-        if (!Directory.Exists(folder))
+        if (!Path.Exists(folder))
             throw new DirectoryNotFoundException($"There is no folder {folder}.");
         var (files, walkNotices) = FolderWalker.Walk(folder);
         var opener = new FileOpener(context, limits, cancel);
