@@ -32,6 +32,9 @@ internal static class Mistakes
         }
         if (lines.Count == 0)
             return;
+        // An argument that takes all that is left would take the option as well.
+        foreach (var argument in command.Arguments)
+            argument.Arity = ArgumentArity.ExactlyOne;
         var nearest = unknown.Select(u => Nearest(root, [command.Name, .. command.Arguments.Select(_ => StandIn), u])).Where(n => n.Length > 0);
         throw new UserError(string.Join('\n', [.. lines, .. nearest, .. Help(command, args)]));
     }

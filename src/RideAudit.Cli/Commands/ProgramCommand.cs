@@ -37,10 +37,10 @@ internal sealed class ProgramCommand(string name, string description, params IRe
 
     /// <summary>One or more folders of ride files.</summary>
     public Argument<string[]> Folders() =>
-        Takes(new Argument<string[]>("FOLDER") { Description = RideFiles + " Several give a review each.", Arity = ArgumentArity.OneOrMore });
+        Takes(new Argument<string[]>("FOLDER") { Description = RideFiles + " Several give a review each.", Arity = ArgumentArity.OneOrMore, CustomParser = Words });
 
     /// <summary>Exactly one folder, for a command that shares what it does with one that takes several.</summary>
-    public Argument<string[]> OneFolder() => Takes(new Argument<string[]>("FOLDER") { Description = RideFiles, Arity = ArgumentArity.ExactlyOne });
+    public Argument<string[]> OneFolder() => Takes(new Argument<string[]>("FOLDER") { Description = RideFiles, Arity = ArgumentArity.ExactlyOne, CustomParser = Words });
 
     /// <summary>The rider file.</summary>
     public Option<string?> Rider() => File("--rider", "Rider file. Without it: rider.toml in FOLDER; without that: defaults, and a notice.");
@@ -127,6 +127,9 @@ internal sealed class ProgramCommand(string name, string description, params IRe
 
     /// <summary>What it does when it is run.</summary>
     public void Does(Func<ParseResult, ExitCode> action) => SetAction(asked => (int)action(asked));
+
+    // The library reads several words only where several may stand.
+    private static string[] Words(ArgumentResult result) => [.. result.Tokens.Select(t => t.Value)];
 
     private static string Listed(string[] words) =>
         words.Length == 1 ? $"'{words[0]}'" : string.Join(", ", words[..^1].Select(w => $"'{w}'")) + $" or '{words[^1]}'";
