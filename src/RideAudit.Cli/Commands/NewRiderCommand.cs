@@ -54,7 +54,9 @@ internal sealed class NewRiderCommand(Shell shell, ProgramCommand command)
         var file = OutputFile.Named(shell, typed, OutputKind.Rider);
         var text = RiderFileTemplate.Write(Answers(asked, Questions.Begin(shell, asked.GetValue(_noQuestions))));
         file.Write(s => s.Write(Encoding.UTF8.GetBytes(text)), shell.Cancel);
-        new Page(shell, PageMeasure).Text($"Wrote {typed}. Open it to change or add to it; 'rideaudit rules --rider {typed}' shows the limits that follow.");
+        var page = new Page(shell, PageMeasure);
+        page.Text($"Wrote {typed}. Open it to change or add to it.");
+        page.Text($"'rideaudit rules --rider {typed}' shows the limits that follow.");
         return ExitCode.Done;
     }
 

@@ -50,16 +50,15 @@ public class KilledTests
     }
 
     [Fact]
-    public void Two_runs_at_once_leave_one_whole_file()
+    public async Task Two_runs_at_once_leave_one_whole_file()
     {
         using var folder = new TempFolder();
         Demo.CopyTo(folder, from: "2026-06-20");
         Directory.CreateDirectory(folder.At("out"));
         var alone = RealProgram.Run(folder.Path, Plain, Line);
         var whole = File.ReadAllBytes(folder.At("out/a.pdf"));
-        var both = new[] { 1, 2 }.Select(_ => Task.Run(() => RealProgram.Run(folder.Path, Plain, Line))).ToArray();
-        Task.WaitAll(both);
-        Assert.All(both.Select(b => b.Result).Append(alone), e => Assert.Equal((0, ""), (e.Code, e.Error)));
+        var both = await Task.WhenAll(Enumerable.Range(1, 2).Select(_ => Task.Run(() => RealProgram.Run(folder.Path, Plain, Line))));
+        Assert.All(both.Append(alone), e => Assert.Equal((0, ""), (e.Code, e.Error)));
         Assert.Equal(whole, File.ReadAllBytes(folder.At("out/a.pdf")));
         Assert.Equal(Outputs, folder.Names().Where(n => n.StartsWith("out/", StringComparison.Ordinal)));
     }

@@ -11,7 +11,7 @@ internal sealed class TestShell : IDisposable
 
     public TestShell(
         int width = 80, bool unicode = true, bool colour = false, string? answers = null, string? folder = null,
-        bool ownsWindow = false, string documents = "", CancellationToken cancel = default)
+        bool ownsWindow = false, bool terminal = false, string documents = "", CancellationToken cancel = default)
     {
         Shell = new Shell
         {
@@ -23,6 +23,7 @@ internal sealed class TestShell : IDisposable
             Colour = colour,
             Interactive = answers is not null,
             OwnsWindow = ownsWindow,
+            ShowsProgress = terminal,
             OpenFile = Opened.Add,
             WaitForKey = () => KeysWaitedFor++,
             Documents = documents,
