@@ -28,7 +28,7 @@ internal sealed class ExamplesHelp(HelpAction help, Shell shell) : SynchronousCo
         var command = parseResult.CommandResult.Command;
         Print((command as ProgramCommand)?.Examples ?? OfProgram);
         if (command is RootCommand)
-            shell.Out.Write("Exit codes:\n  0 done, 1 a rule broken (--fail-on), 2 wrong use, 3 no usable ride,\n  4 files not used (--strict), 130 interrupted\n\n");
+            PrintCodes();
         return code;
     }
 
@@ -41,6 +41,15 @@ internal sealed class ExamplesHelp(HelpAction help, Shell shell) : SynchronousCo
         var lines = text.ToString().ReplaceLineEndings("\n").Split('\n').Select(l => l.TrimEnd());
         shell.Out.Write(string.Join('\n', lines).TrimEnd('\n') + "\n\n");
         return code;
+    }
+
+    private void PrintCodes()
+    {
+        var page = new Page(shell, Widest);
+        page.Text("Exit codes:");
+        page.Text("0 done, 1 a rule broken (--fail-on), 2 wrong use, 3 no usable ride,", indent: 2);
+        page.Text("4 files not used (--strict), 130 interrupted", indent: 2);
+        page.Blank();
     }
 
     private void Print(IReadOnlyList<(string Line, string Meaning)> examples)
