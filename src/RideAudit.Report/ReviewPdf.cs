@@ -13,23 +13,24 @@ public static class ReviewPdf
     /// <param name="review">The review.</param>
     /// <param name="output">Where to write; left open.</param>
     /// <param name="options">Paper and room for notes.</param>
+    /// <param name="traces">What the ride strips draw; null: strips without traces.</param>
     /// <remarks>
     /// The same review and options give the same bytes on one machine: dates and identifier come from the content. Language and an
     /// outline are set; the file is not tagged and is not PDF/A.
     /// </remarks>
     /// <exception cref="IOException">The output cannot be written.</exception>
-    public static void Write(ReviewDocument review, Stream output, PageOptions options)
+    public static void Write(ReviewDocument review, Stream output, PageOptions options, ReviewTraces? traces = null)
     {
         ArgumentNullException.ThrowIfNull(review);
         ArgumentNullException.ThrowIfNull(output);
         ArgumentNullException.ThrowIfNull(options);
-        Write(review, output, options, FontSet.OfThisMachine);
+        Write(review, output, options, FontSet.OfThisMachine, traces);
     }
 
-    /// <summary>As <see cref="Write(ReviewDocument, Stream, PageOptions)"/>, with given fonts.</summary>
-    internal static void Write(ReviewDocument review, Stream output, PageOptions options, FontSet fonts)
+    /// <summary>As <see cref="Write(ReviewDocument, Stream, PageOptions, ReviewTraces)"/>, with given fonts.</summary>
+    internal static void Write(ReviewDocument review, Stream output, PageOptions options, FontSet fonts, ReviewTraces? traces = null)
     {
-        var pages = new ReviewPages(review, options, fonts);
+        var pages = new ReviewPages(review, options, fonts, traces);
         string title = $"{review.Rider.Label}, week of {Say.Date(review.Week.StartsOn)}";
         PdfDrawing.Write(pages, fonts, title, review.Summary.Headline, review.AsOf.ToDateTimeUnspecified(), output);
     }

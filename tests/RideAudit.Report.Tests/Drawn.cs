@@ -25,7 +25,7 @@ public static class Drawn
     public static byte[] Write(ReviewDocument review, Paper paper = Paper.A4, bool roomForNotes = false)
     {
         using var stream = new MemoryStream();
-        ReviewPdf.Write(review, stream, new PageOptions { Paper = paper, RoomForNotes = roomForNotes });
+        ReviewPdf.Write(review, stream, new PageOptions { Paper = paper, RoomForNotes = roomForNotes }, RideMaker.TracesOf(review));
         return stream.ToArray();
     }
 

@@ -82,12 +82,12 @@ internal sealed class ReviewCommand(Shell shell, ProgramCommand command, Argumen
         var targets = Targets(asked, folder.Path, prefix, [.. new[] { folder.RiderFile, note.File }.OfType<string>()]);
         var request = folder.Request(asked.GetValue(_asOf), asked.GetValue(_week)) with { Note = note.Text };
         var content = folder.Read(asked.GetValue(_quiet));
-        var document = ReviewBuilder.Review(content, folder.Rider, request) ?? throw folder.NoRide(content);
+        var (document, traces) = ReviewBuilder.ReviewWithTraces(content, folder.Rider, request) ?? throw folder.NoRide(content);
         var written = new List<OutputFile>();
         foreach (var (place, write) in targets)
         {
             var file = place(document.Week.StartsOn);
-            file.Write(s => write(s, document), shell.Cancel);
+            file.Write(s => write(s, document, traces), shell.Cancel);
             written.Add(file);
         }
         Print(asked, document, written);
@@ -100,22 +100,22 @@ internal sealed class ReviewCommand(Shell shell, ProgramCommand command, Argumen
     /// <param name="prefix">Stands before the name of a PDF that has no name given.</param>
     /// <param name="inputs">Other files that are read, full paths.</param>
     /// <exception cref="UserError">Something cannot be written, or would be lost.</exception>
-    public IReadOnlyList<(Func<LocalDate, OutputFile> Place, Action<Stream, ReviewDocument> Write)> Targets(
+    public IReadOnlyList<(Func<LocalDate, OutputFile> Place, Action<Stream, ReviewDocument, ReviewTraces> Write)> Targets(
         ParseResult asked, string folder, string prefix = "", params IReadOnlyList<string> inputs)
     {
-        var targets = new List<(Func<LocalDate, OutputFile> Place, Action<Stream, ReviewDocument> Write)>();
+        var targets = new List<(Func<LocalDate, OutputFile> Place, Action<Stream, ReviewDocument, ReviewTraces> Write)>();
         var named = new List<OutputFile>();
         var options = new PageOptions { Paper = asked.GetValue(_paper), RoomForNotes = asked.GetValue(_room) };
         if (asked.GetValue(_pdf) is null && !asked.GetValue(_noPdf))
             targets.Add((OutputPlace.Beside(shell, folder, week => $"{prefix}review-{Shown.Iso(week)}.pdf"), Pdf));
         Add(asked.GetValue(_pdf), OutputKind.Pdf, Pdf);
-        Add(asked.GetValue(_png), OutputKind.Png, (s, d) => Drawing.WritePng(s, d, options));
-        Add(asked.GetValue(_json) is "-" ? null : asked.GetValue(_json), OutputKind.Json, (s, d) => s.Write(Encoding.UTF8.GetBytes(ReviewJson.Write(d))));
+        Add(asked.GetValue(_png), OutputKind.Png, (s, d, _) => Drawing.WritePng(s, d, options));
+        Add(asked.GetValue(_json) is "-" ? null : asked.GetValue(_json), OutputKind.Json, (s, d, _) => s.Write(Encoding.UTF8.GetBytes(ReviewJson.Write(d))));
         return targets;
 
-        void Pdf(Stream stream, ReviewDocument document) => Drawing.WritePdf(stream, document, options);
+        void Pdf(Stream stream, ReviewDocument document, ReviewTraces traces) => Drawing.WritePdf(stream, document, traces, options);
 
-        void Add(string? typed, OutputKind kind, Action<Stream, ReviewDocument> write)
+        void Add(string? typed, OutputKind kind, Action<Stream, ReviewDocument, ReviewTraces> write)
         {
             if (typed is null)
                 return;

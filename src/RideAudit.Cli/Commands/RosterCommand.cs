@@ -129,15 +129,11 @@ internal sealed class RosterCommand(Shell shell, ProgramCommand command)
         var folder = RiderFolder.Open(shell, path);
         var request = folder.Request(asked.GetValue(_asOf), asked.GetValue(_week)) with { Note = folder.Note(null).Text };
         var content = folder.Read(quiet: true);
-        var document = ReviewBuilder.Review(content, folder.Rider, request) ?? throw new UserError(NoRides.Sentence(name, content), ExitCode.NoRide);
+        var (document, traces) = ReviewBuilder.ReviewWithTraces(content, folder.Rider, request) ?? throw new UserError(NoRides.Sentence(name, content), ExitCode.NoRide);
         var file = OutputFile.In(output, $"{name}-review-{Shown.Iso(document.Week.StartsOn)}.pdf");
-        file.Write(s => Drawing.WritePdf(s, document, new PageOptions { Paper = asked.GetValue(_paper) }), shell.Cancel);
-        return new RosterInput(name, WithoutTraces(document), null, file.Shown) { HasRiderFile = folder.RiderFile is not null };
+        file.Write(s => Drawing.WritePdf(s, document, traces, new PageOptions { Paper = asked.GetValue(_paper) }), shell.Cancel);
+        return new RosterInput(name, document, null, file.Shown) { HasRiderFile = folder.RiderFile is not null };
     }
-
-    // Traces are what the pages drew: forty riders' worth of them would only take memory.
-    private static ReviewDocument WithoutTraces(ReviewDocument document) =>
-        document with { Rides = [.. document.Rides.Select(r => r with { Trace = null })] };
 
     private void WriteOverview(ParseResult asked, RosterDocument roster, string output)
     {
@@ -162,16 +158,16 @@ internal sealed class RosterCommand(Shell shell, ProgramCommand command)
 
     private void TellUnusable(RosterDocument roster)
     {
-        foreach (var rider in roster.Riders.Where(r => r.Need == "no review" || r.FilesNotUsed > 0))
+        foreach (var rider in roster.Riders.Where(r => r.Need == RosterNeed.NoReview || r.FilesNotUsed > 0))
             shell.Tell($"{rider.Folder}: {(rider.FilesNotUsed is { } files ? $"{Shown.Tally(files, "file")} could not be used." : rider.Why)}");
     }
 
     private ExitCode CodeOf(ParseResult asked, RosterDocument roster)
     {
-        if (roster.Riders.All(r => r.Need == "no review"))
+        if (roster.Riders.All(r => r.Need == RosterNeed.NoReview))
             return ExitCode.NoRide;
-        if (asked.GetValue(_strict) && roster.Riders.Any(r => r.Need == "no review" || r.FilesNotUsed > 0))
+        if (asked.GetValue(_strict) && roster.Riders.Any(r => r.Need == RosterNeed.NoReview || r.FilesNotUsed > 0))
             return ExitCode.FilesNotUsed;
-        return asked.GetValue(_failOn) is not null && roster.Riders.Any(r => r.Need == "broken") ? ExitCode.RuleBroken : ExitCode.Done;
+        return asked.GetValue(_failOn) is not null && roster.Riders.Any(r => r.Need == RosterNeed.Broken) ? ExitCode.RuleBroken : ExitCode.Done;
     }
 }

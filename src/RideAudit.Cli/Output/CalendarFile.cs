@@ -37,7 +37,7 @@ internal static class CalendarFile
         Line(text, $"DTSTAMP:{Stamp.Format(now)}");
         Line(text, $"DTSTART;VALUE=DATE:{Date.Format(day.Date)}");
         Line(text, $"DTEND;VALUE=DATE:{Date.Format(day.Date.PlusDays(1))}");
-        Line(text, $"SUMMARY:{Escaped($"{Shown.Capital(day.Kind)} ride, {Shown.Length(day.Minutes * 60)}")}");
+        Line(text, $"SUMMARY:{Escaped($"{Shown.Capital(day.KindInWords)} ride, {Shown.Length(day.Minutes * 60)}")}");
         Line(text, $"DESCRIPTION:{Escaped($"{day.Sentence} About {Shown.Points(day.ExpectedStress)}.")}");
         Line(text, "TRANSP:TRANSPARENT");
         Line(text, "END:VEVENT");

@@ -9,7 +9,8 @@ internal static class Drawing
     private static readonly Lock OneAtATime = new();
 
     /// <summary>All pages.</summary>
-    public static void WritePdf(Stream stream, ReviewDocument document, PageOptions options) => Into(stream, buffer => ReviewPdf.Write(document, buffer, options));
+    public static void WritePdf(Stream stream, ReviewDocument document, ReviewTraces traces, PageOptions options) =>
+        Into(stream, buffer => ReviewPdf.Write(document, buffer, options, traces));
 
     /// <summary>Page one.</summary>
     public static void WritePng(Stream stream, ReviewDocument document, PageOptions options) => Into(stream, buffer => ReviewPicture.WritePageOne(document, buffer, options));

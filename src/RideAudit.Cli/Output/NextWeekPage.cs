@@ -2,6 +2,7 @@ using RideAudit.Cli.Terminal;
 using RideAudit.Document;
 using RideAudit.Formatting;
 using RideAudit.Rules;
+using RideAudit.Weeks;
 
 namespace RideAudit.Cli.Output;
 
@@ -35,16 +36,16 @@ internal static class NextWeekPage
     {
         var title = $"A layout for the week of {Shown.FullDate(document.StartsOn)}";
         if (document.IsoWeek is { } iso)
-            title += $"{page.Marks.Dot}ISO week {Summary.WeekNumber(iso)}";
-        return document.Exception is { } exception ? $"{title}{page.Marks.Dot}{exception} week" : title;
+            title += $"{page.Marks.Dot}ISO week {Shown.Number(iso.Number)}";
+        return document.Exception is { } exception ? $"{title}{page.Marks.Dot}{Words.Of(exception)} week" : title;
     }
 
     private static void Day(Page page, NextDayEntry day)
     {
         var time = day.Minutes > 0 ? Shown.TableLength(day.Minutes * 60) : "";
-        var tone = day.Minutes > 0 ? Marks.ToneOf(day.Kind) : Tone.Quiet;
-        var lead = $"{Wrap.Pad(Shown.ShortDay(day.Date), 8)}{Wrap.Pad(day.Kind, 11)}{Wrap.PadLeft(time, 7)}  ";
-        page.Hanging(new Piece(lead, tone), day.Minutes > 0 || day.Kind is "event" or "away" ? day.Sentence : "", column: TextColumn);
+        var tone = day.Kind is DayKind.High or DayKind.Threshold ? Tone.Strong : day.Minutes > 0 ? Tone.Plain : Tone.Quiet;
+        var lead = $"{Wrap.Pad(Shown.ShortDay(day.Date), 8)}{Wrap.Pad(day.KindInWords, 11)}{Wrap.PadLeft(time, 7)}  ";
+        page.Hanging(new Piece(lead, tone), day.Minutes > 0 || day.Exception is not null ? day.Sentence : "", column: TextColumn);
     }
 
     private static void Judged(Page page, NextWeekDocument document)

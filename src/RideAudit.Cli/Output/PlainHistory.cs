@@ -17,7 +17,7 @@ internal static class PlainHistory
         new("stress", h => Shown.Number(h.Stress)) { Right = true },
         new("chronic", h => Shown.Number(h.ChronicLoad, 1)) { Right = true },
         new("ramp", h => Shown.Signed(h.RampPerWeek, 1)) { Right = true },
-        new("note", h => string.Join(", ", new[] { h.Exception, h.SettlingIn ? "settling in" : null }.Where(n => n is not null))),
+        new("note", h => string.Join(", ", new[] { Words.OrNull(h.Exception), h.SettlingIn ? "settling in" : null }.Where(n => n is not null))),
     ];
 
     /// <summary>Writes a row a week.</summary>
@@ -29,5 +29,5 @@ internal static class PlainHistory
         TextTable.Write(page, Columns, document.History);
     }
 
-    private static string Hours(long seconds) => Shown.Number(seconds / 3600.0, 1);
+    private static string Hours(double seconds) => Shown.Number(seconds / 3600.0, 1);
 }

@@ -1,6 +1,7 @@
 using RideAudit.Cli.Terminal;
 using RideAudit.Document;
 using RideAudit.Formatting;
+using RideAudit.Units;
 
 namespace RideAudit.Cli.Output;
 
@@ -19,7 +20,7 @@ internal static class PlainRides
 
     private static void Ride(Page page, RideEntry ride)
     {
-        page.Line([new(Wrap.Pad(Shown.Start(ride.StartsAt), 22), Tone.Strong), new(ride.Kind ?? "no kind", Tone.Strong), $"  {Shown.Length(ride.DurationSeconds)}"]);
+        page.Line([new(Wrap.Pad(Shown.Start(ride.StartsAt), 22), Tone.Strong), new(ride.Kind == RideKind.None ? "no kind" : Words.Of(ride.Kind), Tone.Strong), $"  {Shown.Length(ride.DurationSeconds)}"]);
         page.Text(ride.File, Tone.Quiet, indent: 2);
         page.Text(Sums(ride), indent: 2);
         var bands = ride.BandSeconds;
@@ -37,11 +38,11 @@ internal static class PlainRides
     {
         var parts = new List<string>();
         if (ride.Stress is { } stress)
-            parts.Add($"stress {Shown.Points(stress, 1)} (from {ride.StressFrom})");
+            parts.Add($"stress {Shown.Points(stress, 1)} (from {Words.Of(ride.StressFrom)})");
         if (ride.NormalisedPowerW is { } power)
             parts.Add($"normalised power {Shown.Watts(power)}");
         if (ride.IntensityRatio is { } ratio)
-            parts.Add($"intensity ratio {Shown.Number(ratio, 2)} of {Shown.Watts(ride.ThresholdPowerW)} ({ride.ThresholdFrom})");
+            parts.Add($"intensity ratio {Shown.Number(ratio, 2)} of {Shown.Watts(ride.ThresholdPowerW)} ({Words.OrNull(ride.ThresholdFrom)})");
         if (ride.MeanHeartRateBpm is { } rate)
             parts.Add($"mean heart rate {Shown.HeartRate(rate)}");
         if (ride.HeartRateDriftPercent is { } drift)

@@ -1,6 +1,7 @@
 using RideAudit.Cli.Terminal;
 using RideAudit.Document;
 using RideAudit.Formatting;
+using RideAudit.Units;
 
 namespace RideAudit.Cli.Output;
 
@@ -13,7 +14,7 @@ internal static class RideTable
     [
         new("date", r => Shown.DayAndIso(r.StartsAt.Date)),
         new("start", r => Shown.Time(r.StartsAt.TimeOfDay)) { Priority = 4 },
-        new("kind", r => new Piece(r.Kind ?? Shown.Missing, Marks.ToneOf(r.Kind))),
+        new("kind", r => new Piece(Words.OrNull<RideKind>(r.Kind) ?? Shown.Missing, r.IsHard ? Tone.Strong : Tone.Plain)),
         new("time", r => Shown.TableLength(r.DurationSeconds)) { Right = true },
         new("stress", r => Shown.Number(r.Stress, 1)) { Right = true },
         new("norm. W", r => Shown.Number(r.NormalisedPowerW)) { Right = true, Priority = 2 },
@@ -27,7 +28,7 @@ internal static class RideTable
         new("drift", r => r.HeartRateDriftPercent is { } d ? Shown.Signed(d) + Shown.Joint + "%" : Shown.Missing) { Right = true, Priority = 11 },
         new("thresh. W", r => Shown.Number(r.ThresholdPowerW)) { Right = true, Priority = 8 },
         new("power", r => Shown.Share(r.PowerCoverage)) { Right = true, Priority = 12 },
-        new("sport", r => r.Sport) { Priority = 7 },
+        new("sport", r => Words.Of(r.Sport)) { Priority = 7 },
         new("file", r => r.File) { Elastic = true },
     ];
 

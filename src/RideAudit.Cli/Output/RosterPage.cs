@@ -1,7 +1,7 @@
 using RideAudit.Cli.Terminal;
 using RideAudit.Document;
-using RideAudit.Rules;
 using RideAudit.Formatting;
+using RideAudit.Rules;
 
 namespace RideAudit.Cli.Output;
 
@@ -33,9 +33,9 @@ internal static class RosterPage
 
     private static Verdict VerdictOf(RosterEntry rider) => rider.Need switch
     {
-        "broken" => Verdict.Broken,
-        "watch" => Verdict.Watch,
-        "kept" => Verdict.Kept,
+        RosterNeed.Broken => Verdict.Broken,
+        RosterNeed.Watch => Verdict.Watch,
+        RosterNeed.Kept => Verdict.Kept,
         _ => Verdict.NotJudged,
     };
 
@@ -51,7 +51,7 @@ internal static class RosterPage
         counts.Add(rider.PlannedHours is { } planned ? $"{Shown.Number(hours, 1)} of {Shown.Hours(planned)}" : Shown.Hours(hours));
         counts.Add($"ramp {Shown.Signed(rider.RampPerWeek, 1)}");
         if (rider.Exception is { } exception)
-            counts.Add($"{exception} week");
+            counts.Add($"{Words.Of(exception)} week");
         return "  " + string.Join(", ", counts);
     }
 }

@@ -1,6 +1,5 @@
 using RideAudit.Cli.Terminal;
 using RideAudit.Document;
-using RideAudit.Rules;
 using RideAudit.Formatting;
 
 namespace RideAudit.Cli.Output;
@@ -37,12 +36,12 @@ internal static class Summary
         var week = document.Week;
         var line = $"Week of {Shown.FullDate(week.StartsOn)}";
         if (week.IsoWeek is { } iso)
-            line += $"{dot}ISO week {WeekNumber(iso)}";
+            line += $"{dot}ISO week {Shown.Number(iso.Number)}";
         line += week.Finished ? ", finished" : ", unfinished";
         if (week.PlanWeek is { } number)
             line += week.PlanWeeks is { } of ? $"{dot}week {number} of {of}" : $"{dot}week {number}";
         if (week.Exception is { } exception)
-            line += $"{dot}{exception} week";
+            line += $"{dot}{Words.Of(exception)} week";
         page.Text(line, Tone.Quiet);
         page.Text(Rider(document.Rider, dot), Tone.Quiet);
         page.Blank();
@@ -65,15 +64,11 @@ internal static class Summary
             + $"ramp {Shown.Signed(week.RampPerWeek, 1)}, longest {Shown.Length(week.LongestRideSeconds)}{asked}";
     }
 
-    /// <summary>An ISO week's number without its year: <c>19</c>.</summary>
-    /// <param name="isoWeek">Such as <c>2026-W19</c>.</param>
-    public static string WeekNumber(string isoWeek) => isoWeek[(isoWeek.IndexOf('W', StringComparison.Ordinal) + 1)..].TrimStart('0');
-
     private static string Rider(RiderEntry rider, string dot)
     {
         var line = rider.Label;
         if (rider.Tier is { } tier)
-            line += $"{dot}{tier} volume";
+            line += $"{dot}{Words.Of(tier)} volume";
         if (rider.PlannedHours is { } hours)
             line += $", {Shown.Hours(hours)} planned{(rider.PlannedHoursFromHistory ? " (mean of the weeks before)" : "")}";
         return line;
@@ -111,7 +106,7 @@ internal static class Summary
         foreach (var advice in document.Summary.ToChange)
         {
             number++;
-            var verdict = document.Findings.FirstOrDefault(f => f.Rule == advice.Rule)?.Verdict ?? Verdict.Watch;
+            var verdict = advice.Verdict;
             page.Hanging(new Piece($"{number} {page.Marks.Of(verdict)} ", Marks.ToneOf(verdict)), advice.Title);
             if (details)
                 page.Text(advice.Detail, Tone.Quiet, indent: 4);

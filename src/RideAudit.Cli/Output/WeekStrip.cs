@@ -16,7 +16,7 @@ internal static class WeekStrip
         var days = document.Week.Days;
         Spans(page, document.Week);
         Row(page, days, d => new Piece(Shown.ShortDay(d.Date), Ridden(d) ? Tone.Strong : Tone.Quiet));
-        Row(page, days, d => new Piece(d.Kind, Ridden(d) ? Marks.ToneOf(d.Kind) : Tone.Quiet));
+        Row(page, days, d => new Piece(d.KindInWords, d.IsHard ? Tone.Strong : Ridden(d) ? Tone.Plain : Tone.Quiet));
         Row(page, days, d => d.Hours > 0 ? Shown.TableLength(d.Hours * 3600) : "");
         Row(page, days, d => d.Hours <= 0 ? "" : d.Stress is { } stress ? Shown.Points(stress) : "– points");
     }
@@ -39,7 +39,7 @@ internal static class WeekStrip
             if (to - from < 8)
                 continue;
             pieces.Add(new string(' ', from - column));
-            pieces.Add(new Piece(Drawn(page, span, to - from), span.Verdict switch { "broken" => Tone.Broken, "watch" => Tone.Watch, _ => Tone.Quiet }));
+            pieces.Add(new Piece(Drawn(page, span, to - from), span.Verdict switch { Rules.Verdict.Broken => Tone.Broken, Rules.Verdict.Watch => Tone.Watch, _ => Tone.Quiet }));
             column = to;
         }
         page.Line([.. pieces]);
@@ -48,7 +48,7 @@ internal static class WeekStrip
     private static string Drawn(Page page, SpanEntry span, int cells)
     {
         var (left, right) = page.Marks.SpanEnds;
-        var mark = span.Verdict == "broken" ? page.Marks.Of(Rules.Verdict.Broken) + " " : span.Verdict == "watch" ? "! " : "";
+        var mark = span.Verdict is Rules.Verdict.Broken or Rules.Verdict.Watch ? page.Marks.Of(span.Verdict) + " " : "";
         var label = $"{mark}{Shown.Hours(span.Hours, 0)}";
         if (label.Length + 4 <= cells)
             label = $" {label} ";

@@ -1,5 +1,4 @@
 using System.Text;
-using RideAudit.Document;
 using RideAudit.Rules;
 
 namespace RideAudit.Cli.Terminal;
@@ -60,9 +59,6 @@ internal sealed class Marks(bool unicode)
     /// <summary>A no-break space keeps a figure and its unit on one line; once the lines are broken it has done its work.</summary>
     /// <param name="text">The text of one line.</param>
     public static string Spaced(string text) => text.Replace('\u00A0', ' ').Replace('\u202F', ' ');
-
-    /// <summary>The tone of a ride's or a day's kind: hard ones stand out.</summary>
-    public static Tone ToneOf(string? kind) => EntryFigures.IsHard(kind) ? Tone.Strong : Tone.Plain;
 
     // A file name may hold an escape sequence: it must not reach the terminal.
     private static string WithoutControls(string text) =>

@@ -54,7 +54,7 @@ internal sealed class HoursTopic(string title, string caption) : TrendTopic(titl
                 Bands.Fill(ink, Area(low, low + (week.BandSeconds.Middle / 3600.0)), 1);
             if (week.Hours - banded > 0.05)
                 ink.Frame(Area(banded, week.Hours), Palette.Quiet, 0.5f);
-            string letter = week.Exception is { Length: > 0 } exception ? exception[..1].ToUpperInvariant() : "";
+            string letter = week.Exception is { } exception ? Formatting.Words.Of(exception)[..1].ToUpperInvariant() : "";
             string hours = place == review.History.Length - 1 ? Say.Number(week.Hours, 1) : "";
             string label = string.Join('\u00A0', new[] { letter, hours }.Where(part => part.Length > 0));
             if (label.Length > 0)

@@ -145,7 +145,7 @@ internal sealed class TraceChart(RideEntry ride, RideTrace trace, ImmutableArray
         }
     }
 
-    private static int TickStep(long duration) => duration switch
+    private static int TickStep(double duration) => duration switch
     {
         <= 1200 => 300,
         <= 3600 => 600,

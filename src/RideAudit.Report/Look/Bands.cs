@@ -18,10 +18,10 @@ internal static class Bands
     private static readonly SKColor[] Fills = [Palette.Low, Palette.Middle, Palette.High];
 
     /// <summary>Seconds of a band, 0 low to 2 high.</summary>
-    public static long Seconds(BandEntry bands, int band) => band switch { 0 => bands.Low, 1 => bands.Middle, _ => bands.High };
+    public static double Seconds(BandEntry bands, int band) => band switch { 0 => bands.Low, 1 => bands.Middle, _ => bands.High };
 
     /// <summary>All banded seconds.</summary>
-    public static long Total(BandEntry bands) => bands.Low + bands.Middle + bands.High;
+    public static double Total(BandEntry bands) => bands.Low + bands.Middle + bands.High;
 
     /// <summary>Fills an area as a band: 0 low, 1 middle, 2 high.</summary>
     public static void Fill(Ink ink, SKRect area, int band)

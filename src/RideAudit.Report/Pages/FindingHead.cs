@@ -2,7 +2,6 @@ using RideAudit.Report.Flow;
 using RideAudit.Report.Fonts;
 using RideAudit.Report.Look;
 using RideAudit.Report.Text;
-using RideAudit.Report.Words;
 using RideAudit.Rules;
 
 namespace RideAudit.Report.Pages;
@@ -22,7 +21,7 @@ internal sealed class FindingHead : Block
         this.finding = finding;
         this.width = width;
         this.indent = indent;
-        Span name = new(RuleWords.Name(finding.Rule) + "  ", Styles.Strong);
+        Span name = new(finding.Name + "  ", Styles.Strong);
         lines = LineBreaker.Break(fonts, [name, new Span(finding.Sentence + (after.Length > 0 ? "  " : ""), Styles.Body), .. after], width - indent);
     }
 
@@ -39,7 +38,7 @@ internal sealed class FindingHead : Block
         bool wanting = finding.Verdict is Verdict.Broken or Verdict.Watch;
         VerdictMark.Draw(ink, finding.Verdict, x, baseline, Styles.Body.Size);
         TextStyle style = (wanting ? Styles.Strong : Styles.Body) with { Colour = wanting ? Palette.Rust : Palette.Ink };
-        ink.Text(RuleWords.Verdict(finding.Verdict), style, x + MarkRoom, baseline);
+        ink.Text(Formatting.Words.Of(finding.Verdict), style, x + MarkRoom, baseline);
         foreach (TextLine line in lines)
         {
             line.Draw(ink, x + indent, y + line.Ascent);

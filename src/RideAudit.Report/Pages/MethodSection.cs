@@ -25,7 +25,7 @@ internal sealed class MethodSection(ReviewDocument review, FontSet fonts, float 
     }
 
     private string Origin() =>
-        $"Reviewed as of {Say.Date(review.AsOf)}, time zone {review.Rider.TimeZone}. Training of a rider described as {review.Rider.Experience}.";
+        $"Reviewed as of {Say.Date(review.AsOf)}, time zone {review.Rider.TimeZone}. Training of a rider described as {Formatting.Words.Of(review.Rider.Experience)}.";
 
     private IEnumerable<(string Term, string Meaning)> Terms()
     {

@@ -22,7 +22,7 @@ internal sealed class PageHead : Block
         TextStyle strong = Styles.Strong with { Size = 10.5f };
         TextStyle quiet = Styles.Quiet with { Size = 10.5f };
         week = TextLine.Of(fonts, [new Span($"Week of {Say.Date(review.Week.StartsOn)}", strong), new Span(Details(review.Week), quiet)]);
-        string tier = review.Rider.Tier is { } known ? $"  {known} volume" : "";
+        string tier = review.Rider.Tier is { } known ? $"  {Formatting.Words.Of(known)} volume" : "";
         float tierWidth = Shaper.Measure(fonts, tier, quiet);
         stacked = Shaper.Measure(fonts, review.Rider.Label, strong) + tierWidth + Gap + week.Width > width;
         float room = (stacked ? width : width - week.Width - Gap) - tierWidth;
@@ -47,12 +47,12 @@ internal sealed class PageHead : Block
     private static string Details(WeekEntry week)
     {
         string text = "";
-        if (Say.IsoNumber(week.IsoWeek) is { } number)
+        if (week.IsoWeek is { Number: var number })
             text += $", ISO week {number}";
         if (week.PlanWeek is { } planWeek && week.PlanWeeks is { } planWeeks)
             text += $", week {planWeek} of {planWeeks}";
         if (week.Exception is { } exception)
-            text += $", {exception}";
+            text += $", {Formatting.Words.Of(exception)}";
         return week.Finished ? text : text + ", not finished";
     }
 }

@@ -12,12 +12,14 @@ namespace RideAudit.Report.Pages;
 internal sealed class ReviewPages : IPages
 {
     private readonly ReviewDocument review;
+    private readonly ReviewTraces traces;
     private readonly FontSet fonts;
     private readonly PageOne first;
     private readonly IReadOnlyList<IReadOnlyList<Placed>> flow;
 
-    public ReviewPages(ReviewDocument review, PageOptions options, FontSet fonts)
+    public ReviewPages(ReviewDocument review, PageOptions options, FontSet fonts, ReviewTraces? traces = null)
     {
+        this.traces = traces ?? ReviewTraces.None;
         this.review = review;
         this.fonts = fonts;
         Sheet = new Sheet(options.Paper);
@@ -75,7 +77,7 @@ internal sealed class ReviewPages : IPages
         AddNote(pages);
         pages.Add(new RulesSection(review, fonts, width).Blocks());
         pages.Add(new TrendSection(review, fonts, Sheet).Blocks());
-        pages.Add(new RidesSection(review, fonts, width).Blocks());
+        pages.Add(new RidesSection(review, traces, fonts, width).Blocks());
         pages.Add(new NoticesSection(review, fonts, width).Blocks());
         pages.Add(new MethodSection(review, fonts, width).Blocks());
         return pages.Finish();

@@ -24,7 +24,7 @@ internal sealed class RideBlock(RideEntry ride, float hourWidth, float unit)
     public SKRect Draw(Ink ink, float left, float baseline)
     {
         double share = HeightShare(ride);
-        float width = hourWidth * ride.DurationSeconds / 3600f;
+        float width = hourWidth * (float)(ride.DurationSeconds / 3600);
         float height = unit * (float)(share > 0 ? share : UnknownHeight);
         var area = new SKRect(left, baseline - height, left + width, baseline);
         if (ride.IntensityRatio is null)
@@ -36,11 +36,11 @@ internal sealed class RideBlock(RideEntry ride, float hourWidth, float unit)
 
     private void FillBands(Ink ink, SKRect area)
     {
-        long total = Bands.Total(ride.BandSeconds);
+        double total = Bands.Total(ride.BandSeconds);
         float left = area.Left;
         for (int band = 0; band < 3; band++)
         {
-            float right = total == 0 ? area.Right : left + (area.Width * Bands.Seconds(ride.BandSeconds, band) / total);
+            float right = total == 0 ? area.Right : left + (area.Width * (float)(Bands.Seconds(ride.BandSeconds, band) / total));
             Bands.Fill(ink, new SKRect(left, area.Top, right, area.Bottom), band);
             left = right;
         }

@@ -1,11 +1,13 @@
 using System.Collections.Immutable;
 using RideAudit.Document;
+using RideAudit.Figures;
 using RideAudit.Report.Charts;
 using RideAudit.Report.Flow;
 using RideAudit.Report.Fonts;
 using RideAudit.Report.Look;
 using RideAudit.Report.Text;
 using RideAudit.Report.Words;
+using RideAudit.Units;
 
 namespace RideAudit.Report.Pages;
 
@@ -25,7 +27,7 @@ internal sealed class RideStrip : Block
     private readonly List<TextLine> facts;
     private readonly TraceChart? chart;
 
-    public RideStrip(RideEntry ride, int index, ImmutableArray<double> cuts, FontSet fonts, float width)
+    public RideStrip(RideEntry ride, RideTrace? trace, int index, ImmutableArray<double> cuts, FontSet fonts, float width)
     {
         this.ride = ride;
         this.index = index;
@@ -33,8 +35,8 @@ internal sealed class RideStrip : Block
         title = TextLine.Of(fonts, [new Span(Title(ride), Styles.Strong), new Span(Measures(ride), Styles.Body)]);
         file = TextLine.Fit(fonts, ride.File, Styles.Small, Math.Max(60, width - title.Width - 14));
         facts = LineBreaker.Break(fonts, Facts(ride), width);
-        traceDepth = ride.Trace is { Power30W.IsEmpty: true } ? HeartDepth : PowerDepth;
-        chart = ride.Trace is { } trace && TraceChart.HasSomething(trace) ? new TraceChart(ride, trace, cuts, width, traceDepth) : null;
+        traceDepth = trace is { Power30W.IsEmpty: true } ? HeartDepth : PowerDepth;
+        chart = trace is not null && TraceChart.HasSomething(trace) ? new TraceChart(ride, trace, cuts, width, traceDepth) : null;
     }
 
     /// <inheritdoc/>
@@ -63,7 +65,7 @@ internal sealed class RideStrip : Block
     }
 
     private static string Title(RideEntry ride) =>
-        $"{Say.Day(ride.StartsAt.Date)} {Say.Time(ride.StartsAt.TimeOfDay)}, {ride.Kind ?? "short ride"}";
+        $"{Say.Day(ride.StartsAt.Date)} {Say.Time(ride.StartsAt.TimeOfDay)}, {(ride.Kind == RideKind.None ? "short ride" : Formatting.Words.Of(ride.Kind))}";
 
     private static string Measures(RideEntry ride)
     {
@@ -71,7 +73,7 @@ internal sealed class RideStrip : Block
         if (ride.DistanceKm is { } distance)
             text += $" · {Say.Unit(distance, 1, "km")}";
         if (ride.Stress is { } stress)
-            text += $" · {Say.Unit(stress, 0, "points")}" + (ride.StressFrom is "power" or null ? "" : $" from {ride.StressFrom}");
+            text += $" · {Say.Unit(stress, 0, "points")}" + (ride.StressFrom is StressSource.Power or StressSource.Unknown ? "" : $" from {Formatting.Words.Of(ride.StressFrom)}");
         return text;
     }
 
@@ -79,7 +81,7 @@ internal sealed class RideStrip : Block
     {
         var parts = new List<string>();
         if (ride.NormalisedPowerW is { } normalised)
-            parts.Add($"Normalised power {Say.Unit(normalised, 0, "W")}, mean {Say.Number(ride.MeanPowerW)} W, threshold {Say.Number(ride.ThresholdPowerW)} W ({ride.ThresholdFrom}).");
+            parts.Add($"Normalised power {Say.Unit(normalised, 0, "W")}, mean {Say.Number(ride.MeanPowerW)} W, threshold {Say.Number(ride.ThresholdPowerW)} W ({Formatting.Words.OrNull(ride.ThresholdFrom)}).");
         if (!ride.BestPowers.IsEmpty)
             parts.Add("Best: " + string.Join(", ", ride.BestPowers.Select(best => $"{Say.Window(best.Seconds)} {Say.Unit(best.MeanPowerW, 0, "W")}")) + ".");
         if (!ride.Stretches.IsEmpty)

@@ -4,6 +4,7 @@ using RideAudit.Report.Fonts;
 using RideAudit.Report.Look;
 using RideAudit.Report.Text;
 using RideAudit.Report.Words;
+using RideAudit.Units;
 
 namespace RideAudit.Report.Pages;
 
@@ -43,11 +44,11 @@ internal sealed class RideTable(ReviewDocument review, FontSet fonts, float widt
 
     private static Span[] Row(RideEntry ride, int index)
     {
-        long total = Bands.Total(ride.BandSeconds);
-        string Share(int band) => total == 0 ? Say.Missing : Say.Percent((double)Bands.Seconds(ride.BandSeconds, band) / total);
+        double total = Bands.Total(ride.BandSeconds);
+        string Share(int band) => total == 0 ? Say.Missing : Say.Percent(Bands.Seconds(ride.BandSeconds, band) / total);
         string[] texts =
         [
-            $"{Say.ShortDay(ride.StartsAt.Date)} {Say.Time(ride.StartsAt.TimeOfDay)}", ride.Kind ?? "short", Say.Length(ride.DurationSeconds),
+            $"{Say.ShortDay(ride.StartsAt.Date)} {Say.Time(ride.StartsAt.TimeOfDay)}", ride.Kind == RideKind.None ? "short" : Formatting.Words.Of(ride.Kind), Say.Length(ride.DurationSeconds),
             Say.Number(ride.NormalisedPowerW), Say.Number(ride.IntensityRatio, 2), Say.Number(ride.Stress), Share(0), Share(1), Share(2),
             Say.Number(ride.MeanHeartRateBpm), ride.HeartRateDriftPercent is { } drift ? Say.Change(drift) + "\u00A0%" : Say.Missing,
         ];

@@ -3,14 +3,16 @@ using RideAudit.Report.Flow;
 using RideAudit.Report.Fonts;
 using RideAudit.Report.Look;
 using RideAudit.Report.Words;
+using RideAudit.Units;
 
 namespace RideAudit.Report.Pages;
 
 /// <summary>The week's rides: a table and a strip each.</summary>
 /// <param name="review">The review.</param>
+/// <param name="traces">What its ride strips draw.</param>
 /// <param name="fonts">Fonts.</param>
 /// <param name="width">Width, pt.</param>
-internal sealed class RidesSection(ReviewDocument review, FontSet fonts, float width)
+internal sealed class RidesSection(ReviewDocument review, ReviewTraces traces, FontSet fonts, float width)
 {
     private const string Strips =
         "In the strips, tints part the bands, a dotted line is threshold power, bars on top are sustained stretches, brackets below best efforts.";
@@ -33,11 +35,11 @@ internal sealed class RidesSection(ReviewDocument review, FontSet fonts, float w
             yield return block;
         yield return new TextBlock(fonts, Strips, Styles.Small, width) { SpaceBefore = 12, KeepWithNext = true };
         for (int i = 0; i < review.Rides.Length; i++)
-            yield return new RideStrip(review.Rides[i], i, review.BandCutsPercent, fonts, width) { SpaceBefore = i == 0 ? 4 : 9, Outline = OutlineOf(review.Rides[i]) };
+            yield return new RideStrip(review.Rides[i], traces.Of(review.Rides[i].File), i, review.BandCutsPercent, fonts, width) { SpaceBefore = i == 0 ? 4 : 9, Outline = OutlineOf(review.Rides[i]) };
     }
 
     private static string OutlineOf(RideEntry ride) =>
-        $"{Say.Day(ride.StartsAt.Date)} {Say.Time(ride.StartsAt.TimeOfDay)}{(ride.Kind is { } kind ? ", " + kind : "")}";
+        $"{Say.Day(ride.StartsAt.Date)} {Say.Time(ride.StartsAt.TimeOfDay)}{(ride.Kind == RideKind.None ? "" : ", " + Formatting.Words.Of(ride.Kind))}";
 
     private string Reading()
     {

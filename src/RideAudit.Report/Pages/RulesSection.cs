@@ -64,9 +64,9 @@ internal sealed class RulesSection(ReviewDocument review, FontSet fonts, float w
 
     private static string Source(Finding finding)
     {
-        string named = RuleWords.Limits(finding.Limits);
+        string named = NamedNumbers.Of(finding.Limits);
         string limits = named.Length == 0 ? "" : $"Limits: {named}. ";
-        string grade = RuleWords.Grade(finding.Evidence);
+        string grade = Formatting.Words.Of(finding.Evidence);
         bool graded = finding.Source.StartsWith(grade, StringComparison.OrdinalIgnoreCase);
         return limits + (graded ? Say.Capital(finding.Source) : $"{Say.Capital(grade)}: {finding.Source}").TrimEnd('.') + ".";
     }
@@ -76,7 +76,7 @@ internal sealed class RulesSection(ReviewDocument review, FontSet fonts, float w
     private IEnumerable<Span> Of(Occurrence occurrence)
     {
         string days = string.Join(", ", occurrence.Dates.Select(Say.Day));
-        string numbers = RuleWords.Numbers(occurrence.Numbers);
+        string numbers = NamedNumbers.Of(occurrence.Numbers);
         yield return new Span(days + (days.Length > 0 && numbers.Length > 0 ? ": " : "") + numbers, Styles.SmallInk);
         foreach (string file in occurrence.Rides)
         {

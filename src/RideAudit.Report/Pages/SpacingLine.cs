@@ -98,7 +98,7 @@ internal sealed class SpacingLine : Block
     {
         bool ridden = rides.Length > 0;
         ink.Text(Say.ShortDay(day.Date), ridden ? Styles.Strong : Styles.Quiet, centre, baseline + 13, Align.Middle);
-        ink.Text(day.Kind, ridden ? Styles.Body : Styles.Quiet, centre, baseline + 25.5f, Align.Middle);
+        ink.Text(day.KindInWords, ridden ? Styles.Body : Styles.Quiet, centre, baseline + 25.5f, Align.Middle);
         if (ridden)
             ink.Text(Say.Length(rides.Sum(ride => ride.DurationSeconds)), Styles.Quiet, centre, baseline + 38, Align.Middle);
         if (day.OtherActivityHours > 0)

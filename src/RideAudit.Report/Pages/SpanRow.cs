@@ -4,6 +4,7 @@ using RideAudit.Report.Fonts;
 using RideAudit.Report.Look;
 using RideAudit.Report.Text;
 using RideAudit.Report.Words;
+using RideAudit.Rules;
 using SkiaSharp;
 
 namespace RideAudit.Report.Pages;
@@ -47,13 +48,13 @@ internal sealed class SpanRow(ImmutableArray<SpanEntry> spans, IReadOnlyDictiona
     }
 
     // A span that no rule judged (an event week) is drawn like a kept one.
-    private static bool IsWanting(SpanEntry span) => span.Verdict is "watch" or "broken";
+    private static bool IsWanting(SpanEntry span) => span.Verdict is Verdict.Watch or Verdict.Broken;
 
     private static SKColor Colour(SpanEntry span) => IsWanting(span) ? Palette.Rust : Palette.Quiet;
 
     private static void DrawLine(Ink ink, SpanEntry span, float start, float end, float y, bool before)
     {
-        float width = span.Verdict switch { "broken" => 1.8f, "watch" => 1.2f, _ => 0.7f };
+        float width = span.Verdict switch { Verdict.Broken => 1.8f, Verdict.Watch => 1.2f, _ => 0.7f };
         SKColor colour = Colour(span);
         ink.Line(start, y, end, y, colour, width, before ? 3 : 0);
         if (!before)
@@ -65,7 +66,7 @@ internal sealed class SpanRow(ImmutableArray<SpanEntry> spans, IReadOnlyDictiona
     {
         if (IsWanting(span))
         {
-            VerdictMark.Draw(ink, span.Verdict == "broken" ? Rules.Verdict.Broken : Rules.Verdict.Watch, x, baseline, MarkSize);
+            VerdictMark.Draw(ink, span.Verdict, x, baseline, MarkSize);
             x += MarkRoom;
         }
 

@@ -47,7 +47,7 @@ internal sealed class ThresholdLines(ReviewDocument review, FontSet fonts, float
         }
     }
 
-    private static string Step(ThresholdStepEntry step) => $"{Say.Unit(step.PowerW, 0, "W")} from {Say.Date(step.From)} ({step.Source})";
+    private static string Step(ThresholdStepEntry step) => $"{Say.Unit(step.PowerW, 0, "W")} from {Say.Date(step.From)} ({Formatting.Words.Of(step.Source)})";
 
     private IEnumerable<Span> Effort(EffortEntry effort, string end)
     {

@@ -39,7 +39,7 @@ internal sealed class TrendSection(ReviewDocument review, FontSet fonts, Sheet s
         float depth = (sheet.FlowHeight - 262) / 5.6f;
         yield return Chart(Hours(), depth * 1.3f, 4);
         yield return Chart(Stress(), depth, ChartGap);
-        yield return Chart(new LoadTopic(Title("chronic-ramp", "Chronic load"), LoadCaption()), depth, ChartGap);
+        yield return Chart(new LoadTopic(Title(Trend.Load, "Chronic load"), LoadCaption()), depth, ChartGap);
         yield return Chart(Ramp(), depth * 0.9f, ChartGap);
         yield return Chart(Longest(), depth, ChartGap);
     }
@@ -50,14 +50,14 @@ internal sealed class TrendSection(ReviewDocument review, FontSet fonts, Sheet s
 
     private TrendChart Chart(TrendTopic topic, float depth, float gap) => new(review, topic, fonts, sheet.ContentWidth, depth) { SpaceBefore = gap };
 
-    private string Title(string rule, string otherwise) =>
-        review.Findings.FirstOrDefault(finding => finding.Rule == rule && finding.Verdict != Verdict.NotJudged)?.Sentence ?? otherwise;
+    private string Title(Trend topic, string otherwise) =>
+        review.Findings.FirstOrDefault(finding => finding.Standing.Heads == topic && finding.Verdict != Verdict.NotJudged)?.Sentence ?? otherwise;
 
     private HoursTopic Hours()
     {
         string planned = review.Rider.PlannedHours is { } hours ? $", dashed line {Say.Unit(hours, 1, "h")} planned" : "";
         string marks = Weeks.Any(week => week.Exception is not null) ? " L lighter week, E event, A away." : "";
-        return new HoursTopic(Title("weekly-hours", "Hours a week"), $"Hours a week by band: low light, middle hatched, high dark{planned}. {Range(week => week.Hours, 1, "h")}{marks}");
+        return new HoursTopic(Title(Trend.Hours, "Hours a week"), $"Hours a week by band: low light, middle hatched, high dark{planned}. {Range(week => week.Hours, 1, "h")}{marks}");
     }
 
     private BarTopic Stress() => new(
@@ -75,7 +75,7 @@ internal sealed class TrendSection(ReviewDocument review, FontSet fonts, Sheet s
     {
         string asked = review.Week.LongRideAskedSeconds is { } seconds ? $", dashed line {Say.Length(seconds)} asked" : "";
         return new BarTopic(
-            Title("long-ride", "The longest ride"), $"Longest ride of each week, h{asked}. {Range(week => week.LongestRideSeconds / 3600.0, 1, "h")}",
+            Title(Trend.LongestRide, "The longest ride"), $"Longest ride of each week, h{asked}. {Range(week => week.LongestRideSeconds / 3600.0, 1, "h")}",
             week => week.LongestRideSeconds / 3600.0, 1)
         { Level = review.Week.LongRideAskedSeconds / 3600.0 };
     }

@@ -73,7 +73,7 @@ internal sealed class RosterPages : IPages
         if (roster.Riders.IsEmpty)
             yield break;
         yield return heads;
-        string need = "";
+        RosterNeed? need = null;
         for (int i = 0; i < roster.Riders.Length; i++)
         {
             RosterEntry rider = roster.Riders[i];
@@ -83,7 +83,7 @@ internal sealed class RosterPages : IPages
             {
                 RunningHead = heads,
                 SpaceBefore = opens && i > 0 ? GroupGap : 0,
-                Outline = opens ? Say.Capital(need) : null,
+                Outline = opens ? Say.Capital(Formatting.Words.Of(rider.Need)) : null,
             };
         }
 

@@ -86,9 +86,9 @@ internal sealed class RosterRow : Block
     {
         ink.Text(Say.Number(number), Styles.Quiet, x + RosterColumns.Number, baseline, Align.End);
         VerdictMark.Draw(ink, RosterWords.Mark(rider.Need), x + RosterColumns.Mark, baseline, Styles.Body.Size);
-        bool wanting = rider.Need is "broken" or "watch";
+        bool wanting = rider.Need is RosterNeed.Broken or RosterNeed.Watch;
         TextStyle style = (wanting ? Styles.Strong : Styles.Body) with { Colour = wanting ? Palette.Rust : Palette.Ink };
-        ink.Text(rider.Need, style, x + RosterColumns.Need, baseline);
+        ink.Text(Formatting.Words.Of(rider.Need), style, x + RosterColumns.Need, baseline);
         float under = y + Styles.Body.Leading;
         foreach (TextLine line in counts)
         {

@@ -13,7 +13,7 @@ internal static class RosterWords
     /// <summary>How many broke a rule and how many have no review: <c>7 of 40 riders broke a rule; 3 have no review.</c></summary>
     public static string Headline(RosterDocument roster)
     {
-        int all = roster.Riders.Length, broken = Needing(roster, "broken"), unseen = Needing(roster, "no review");
+        int all = roster.Riders.Length, broken = Needing(roster, RosterNeed.Broken), unseen = Needing(roster, RosterNeed.NoReview);
         if (all == 0)
             return "No riders.";
         if (all == 1)
@@ -25,7 +25,7 @@ internal static class RosterWords
     /// <summary>The other counts, and what the order is.</summary>
     public static string Subline(RosterDocument roster)
     {
-        int all = roster.Riders.Length, watch = Needing(roster, "watch"), kept = Needing(roster, "kept");
+        int all = roster.Riders.Length, watch = Needing(roster, RosterNeed.Watch), kept = Needing(roster, RosterNeed.Kept);
         if (all < 2)
             return "";
         int unused = roster.Riders.Count(rider => rider.FilesNotUsed > 0);
@@ -41,11 +41,11 @@ internal static class RosterWords
     }
 
     /// <summary>A need's mark.</summary>
-    public static Verdict Mark(string need) => need switch
+    public static Verdict Mark(RosterNeed need) => need switch
     {
-        "broken" => Verdict.Broken,
-        "watch" => Verdict.Watch,
-        "kept" => Verdict.Kept,
+        RosterNeed.Broken => Verdict.Broken,
+        RosterNeed.Watch => Verdict.Watch,
+        RosterNeed.Kept => Verdict.Kept,
         _ => Verdict.NotJudged,
     };
 
@@ -64,13 +64,13 @@ internal static class RosterWords
     public static string Hours(RosterEntry rider) => rider.Hours is not { } hours ? Say.Missing
         : rider.PlannedHours is { } planned ? $"{Say.Number(hours, 1)}{Say.Joint}of{Say.Joint}{Say.Number(planned, 1)}" : Say.Number(hours, 1);
 
-    private static int Needing(RosterDocument roster, string need) => roster.Riders.Count(rider => rider.Need == need);
+    private static int Needing(RosterDocument roster, RosterNeed need) => roster.Riders.Count(rider => rider.Need == need);
 
     private static string OneRider(RosterEntry rider) => rider.Need switch
     {
-        "broken" => "The one rider broke a rule.",
-        "no review" => "The one rider has no review.",
-        "watch" => "The one rider has a rule to watch.",
+        RosterNeed.Broken => "The one rider broke a rule.",
+        RosterNeed.NoReview => "The one rider has no review.",
+        RosterNeed.Watch => "The one rider has a rule to watch.",
         _ => "The one rider kept every rule that could be judged.",
     };
 }

@@ -80,10 +80,6 @@ internal static class Say
     /// <summary><c>18:05</c>.</summary>
     public static string Time(LocalTime time) => TimePattern.Format(time);
 
-    /// <summary><c>24</c> of <c>2026-W24</c>; null for a week without a number.</summary>
-    public static string? IsoNumber(string? isoWeek) =>
-        isoWeek is { Length: > 2 } && isoWeek.IndexOf('W', StringComparison.Ordinal) is var at and > 0 ? isoWeek[(at + 1)..].TrimStart('0') : null;
-
     /// <summary>With a capital first letter.</summary>
     public static string Capital(string text) => text.Length == 0 ? text : char.ToUpperInvariant(text[0]) + text[1..];
 

@@ -13,7 +13,7 @@ internal static class WeekInWords
     }
 
     private static string Span(SpanEntry span) =>
-        $"{Say.ShortDay(span.From.Date)} to {Say.ShortDay(span.To.Date)} {Say.Unit(span.Hours, 1, "h")} ({span.Verdict})";
+        $"{Say.ShortDay(span.From.Date)} to {Say.ShortDay(span.To.Date)} {Say.Unit(span.Hours, 1, "h")} ({Formatting.Words.Of(span.Verdict)})";
 
     private static string Split(WeekEntry week)
     {

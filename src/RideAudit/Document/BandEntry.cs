@@ -1,7 +1,17 @@
+using System.Text.Json.Serialization;
+
 namespace RideAudit.Document;
 
-/// <summary>Seconds in the bands, whole seconds.</summary>
+/// <summary>Seconds in the bands.</summary>
 /// <param name="Low">Low, s.</param>
 /// <param name="Middle">Middle, s.</param>
 /// <param name="High">High, s.</param>
-public sealed record BandEntry(long Low, long Middle, long High);
+public sealed record BandEntry(
+    [property: JsonConverter(typeof(Rounded.To0))] double Low,
+    [property: JsonConverter(typeof(Rounded.To0))] double Middle,
+    [property: JsonConverter(typeof(Rounded.To0))] double High)
+{
+    /// <summary>All seconds that have a band.</summary>
+    [JsonIgnore]
+    public double Total => Low + Middle + High;
+}

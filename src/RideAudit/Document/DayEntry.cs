@@ -1,5 +1,8 @@
 using System.Collections.Immutable;
+using System.Text.Json.Serialization;
 using NodaTime;
+using RideAudit.Formatting;
+using RideAudit.Weeks;
 
 namespace RideAudit.Document;
 
@@ -9,18 +12,32 @@ public sealed record DayEntry
     /// <summary>Local date.</summary>
     public required LocalDate Date { get; init; }
 
-    /// <summary><c>rest</c>, <c>recovery</c>, <c>endurance</c>, <c>unrated</c>, <c>long</c>, <c>threshold</c>, <c>high</c>; <c>to come</c> for a day of an unfinished week that is not over.</summary>
-    public required string Kind { get; init; }
+    /// <summary>What the day was; null for a day of an unfinished week that is not over.</summary>
+    [JsonConverter(typeof(DayKindJson))]
+    public required DayKind? Kind { get; init; }
 
-    /// <summary>Hours ridden, two decimals.</summary>
+    /// <summary>Hours ridden.</summary>
+    [JsonConverter(typeof(Rounded.To2))]
     public required double Hours { get; init; }
 
-    /// <summary>Training stress, points, one decimal; null when none of the day's rides has one.</summary>
+    /// <summary>Training stress, points; null when none of the day's rides has one.</summary>
+    [JsonConverter(typeof(Rounded.To1))]
     public required double? Stress { get; init; }
 
     /// <summary>The rides, by file.</summary>
     public required ImmutableArray<string> Rides { get; init; }
 
-    /// <summary>Hours of other activity, two decimals.</summary>
+    /// <summary>Hours of other activity.</summary>
+    [JsonConverter(typeof(Rounded.To2))]
     public double OtherActivityHours { get; init; }
+
+    /// <summary>The kind in a word or two: <c>to come</c> where there is none yet.</summary>
+    [JsonIgnore]
+    public string KindInWords => WordOf(Kind);
+
+    /// <summary>Hard: a high or a threshold day.</summary>
+    [JsonIgnore]
+    public bool IsHard => Kind is DayKind.High or DayKind.Threshold;
+
+    internal static string WordOf(DayKind? kind) => Words.OrNull(kind) ?? "to come";
 }

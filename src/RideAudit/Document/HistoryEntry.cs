@@ -1,4 +1,6 @@
+using System.Text.Json.Serialization;
 using NodaTime;
+using RideAudit.Plan;
 
 namespace RideAudit.Document;
 
@@ -8,29 +10,35 @@ public sealed record HistoryEntry
     /// <summary>First day.</summary>
     public required LocalDate StartsOn { get; init; }
 
-    /// <summary>Hours ridden, two decimals.</summary>
+    /// <summary>Hours ridden.</summary>
+    [JsonConverter(typeof(Rounded.To2))]
     public required double Hours { get; init; }
 
-    /// <summary>Training stress, points, one decimal.</summary>
+    /// <summary>Training stress, points.</summary>
+    [JsonConverter(typeof(Rounded.To1))]
     public required double Stress { get; init; }
 
     /// <summary>Seconds in the bands.</summary>
     public required BandEntry BandSeconds { get; init; }
 
-    /// <summary>Chronic load at the week's end, one decimal.</summary>
+    /// <summary>Chronic load at the week's end.</summary>
+    [JsonConverter(typeof(Rounded.To1))]
     public required double ChronicLoad { get; init; }
 
-    /// <summary>Acute load at the week's end, one decimal.</summary>
+    /// <summary>Acute load at the week's end.</summary>
+    [JsonConverter(typeof(Rounded.To1))]
     public double AcuteLoad { get; init; }
 
-    /// <summary>Change in chronic load, one decimal.</summary>
+    /// <summary>Change in chronic load.</summary>
+    [JsonConverter(typeof(Rounded.To1))]
     public required double RampPerWeek { get; init; }
 
-    /// <summary>Longest ride, whole seconds.</summary>
-    public long LongestRideSeconds { get; init; }
+    /// <summary>Longest ride, s.</summary>
+    [JsonConverter(typeof(Rounded.To0))]
+    public double LongestRideSeconds { get; init; }
 
-    /// <summary><c>lighter</c>, <c>event</c>, <c>away</c>; null for an ordinary week.</summary>
-    public string? Exception { get; init; }
+    /// <summary>What the rider file excepts the week for; null for an ordinary week.</summary>
+    public ExceptionKind? Exception { get; init; }
 
     /// <summary>Within the first 42 days of riding.</summary>
     public bool SettlingIn { get; init; }

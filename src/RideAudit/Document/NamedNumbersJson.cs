@@ -15,7 +15,7 @@ internal sealed class NamedNumbersJson : JsonConverter<ImmutableArray<NamedNumbe
         {
             var name = reader.GetString()!;
             reader.Read();
-            numbers.Add(new NamedNumber(name, reader.TokenType == JsonTokenType.Null ? null : reader.GetDouble()));
+            numbers.Add(new NamedNumber(name, reader.TokenType == JsonTokenType.Null ? null : reader.GetDouble(), ""));
         }
         return numbers.ToImmutable();
     }
@@ -27,7 +27,7 @@ internal sealed class NamedNumbersJson : JsonConverter<ImmutableArray<NamedNumbe
         {
             writer.WritePropertyName(number.Name);
             if (number.Value is { } known && double.IsFinite(known))
-                writer.WriteNumberValue(known.To(4));
+                writer.WriteNumberValue(known.To(number.Decimals));
             else
                 writer.WriteNullValue();
         }

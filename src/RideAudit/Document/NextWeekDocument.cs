@@ -1,5 +1,8 @@
 using System.Collections.Immutable;
+using System.Text.Json.Serialization;
 using NodaTime;
+using RideAudit.Formatting;
+using RideAudit.Plan;
 using RideAudit.Rules;
 
 namespace RideAudit.Document;
@@ -19,16 +22,18 @@ public sealed record NextWeekDocument
     /// <summary>First day of the week laid out.</summary>
     public required LocalDate StartsOn { get; init; }
 
-    /// <summary>ISO 8601 week; null for a week that does not start on Monday.</summary>
-    public required string? IsoWeek { get; init; }
+    /// <summary>The week of ISO 8601; null for a week that does not start on Monday.</summary>
+    public required IsoWeek? IsoWeek { get; init; }
 
-    /// <summary><c>lighter</c>, <c>event</c>, <c>away</c>; null for an ordinary week. A lighter week may be the layout's own proposal: the notes say so.</summary>
-    public required string? Exception { get; init; }
+    /// <summary>What the week is excepted for; null for an ordinary week. A lighter week may be the layout's own proposal: the notes say so.</summary>
+    public required ExceptionKind? Exception { get; init; }
 
-    /// <summary>Hours laid out, two decimals.</summary>
+    /// <summary>Hours laid out.</summary>
+    [JsonConverter(typeof(Rounded.To2))]
     public required double Hours { get; init; }
 
-    /// <summary>Training stress to expect, points, whole: an estimate from the sessions' intended intensity.</summary>
+    /// <summary>Training stress to expect, points: an estimate from the sessions' intended intensity.</summary>
+    [JsonConverter(typeof(Rounded.To0))]
     public required double ExpectedStress { get; init; }
 
     /// <summary>The seven days; empty when no layout could be made, and the notes say why.</summary>

@@ -6,7 +6,7 @@ using RideAudit.Rules.Changes;
 namespace RideAudit.Document;
 
 /// <summary>One reviewed week, complete: the PDF, the picture, the terminal summary, the plain text and the JSON are all drawn from it.</summary>
-/// <remarks>Numbers are already rounded as the JSON prints them, so that no two outputs can disagree; verdicts were reached on the unrounded values.</remarks>
+/// <remarks>Figures are unrounded: each output rounds one once, as its sentence did, so that no two outputs can disagree.</remarks>
 public sealed record ReviewDocument
 {
     /// <summary>Name and version of the document's shape.</summary>

@@ -1,11 +1,38 @@
 using System.Text.Json.Serialization;
+using RideAudit.Figures;
+using RideAudit.Plan;
+using RideAudit.Rides;
+using RideAudit.Rules;
+using RideAudit.Rules.Changes;
+using RideAudit.Units;
+using RideAudit.Weeks;
 
 namespace RideAudit.Document;
 
 [JsonSourceGenerationOptions(
     PropertyNamingPolicy = JsonKnownNamingPolicy.SnakeCaseLower,
     WriteIndented = true,
-    Converters = [typeof(LocalDateJson), typeof(OffsetDateTimeJson), typeof(VerdictJson), typeof(EvidenceJson), typeof(ChangeKindJson), typeof(NamedNumbersJson)])]
+    Converters =
+    [
+        typeof(LocalDateJson),
+        typeof(OffsetDateTimeJson),
+        typeof(IsoWeekJson),
+        typeof(NamedNumbersJson),
+        typeof(EnumJson<Verdict>),
+        typeof(EnumJson<Evidence>),
+        typeof(EnumJson<ChangeKind>),
+        typeof(EnumJson<Tier>),
+        typeof(EnumJson<Experience>),
+        typeof(EnumJson<ExceptionKind>),
+        typeof(EnumJson<RideSport>),
+        typeof(EnumJson<RideKind>),
+        typeof(EnumJson<DayKind>),
+        typeof(EnumJson<StressSource>),
+        typeof(EnumJson<MeasureSource>),
+        typeof(EnumJson<ThresholdSource>),
+        typeof(EnumJson<WeekStructure>),
+        typeof(EnumJson<RosterNeed>),
+    ])]
 [JsonSerializable(typeof(ReviewDocument))]
 [JsonSerializable(typeof(RidesDocument))]
 [JsonSerializable(typeof(WeeksDocument))]

@@ -1,6 +1,9 @@
 using System.Collections.Immutable;
 using System.Text.Json.Serialization;
 using NodaTime;
+using RideAudit.Figures;
+using RideAudit.Rides;
+using RideAudit.Units;
 
 namespace RideAudit.Document;
 
@@ -16,76 +19,92 @@ public sealed record RideEntry
     /// <summary>Local start with offset.</summary>
     public required OffsetDateTime StartsAt { get; init; }
 
-    /// <summary>Timer time, whole seconds.</summary>
-    public required long DurationSeconds { get; init; }
+    /// <summary>Timer time, s.</summary>
+    [JsonConverter(typeof(Rounded.To0))]
+    public required double DurationSeconds { get; init; }
 
-    /// <summary>Time on the clock, whole seconds.</summary>
-    public required long ElapsedSeconds { get; init; }
+    /// <summary>Time on the clock, s.</summary>
+    [JsonConverter(typeof(Rounded.To0))]
+    public required double ElapsedSeconds { get; init; }
 
-    /// <summary><c>cycling</c>, <c>road</c>, <c>mountain</c>, <c>gravel</c>, <c>indoor</c>, <c>virtual</c>, <c>e-bike</c>.</summary>
-    public required string Sport { get; init; }
+    /// <summary>What was ridden.</summary>
+    public required RideSport Sport { get; init; }
 
-    /// <summary><c>recovery</c>, <c>endurance</c>, <c>unrated</c>, <c>long</c>, <c>threshold</c>, <c>high</c>; null under ten minutes.</summary>
-    public required string? Kind { get; init; }
+    /// <summary>What kind of ride it was; none under ten minutes.</summary>
+    public required RideKind Kind { get; init; }
 
-    /// <summary><c>power</c>, <c>heart rate</c>; null for an unrated ride.</summary>
-    public string? MeasuredBy { get; init; }
+    /// <summary>Which channel kind and bands came from; none for an unrated ride.</summary>
+    public MeasureSource MeasuredBy { get; init; }
 
-    /// <summary>Mean power, W, one decimal.</summary>
+    /// <summary>Mean power, W.</summary>
+    [JsonConverter(typeof(Rounded.To1))]
     public required double? MeanPowerW { get; init; }
 
-    /// <summary>Normalised power, W, one decimal.</summary>
+    /// <summary>Normalised power, W.</summary>
+    [JsonConverter(typeof(Rounded.To1))]
     public required double? NormalisedPowerW { get; init; }
 
-    /// <summary>Intensity ratio, three decimals.</summary>
+    /// <summary>Intensity ratio.</summary>
+    [JsonConverter(typeof(Rounded.To3))]
     public required double? IntensityRatio { get; init; }
 
-    /// <summary>Training stress, points, one decimal.</summary>
+    /// <summary>Training stress, points.</summary>
+    [JsonConverter(typeof(Rounded.To1))]
     public required double? Stress { get; init; }
 
-    /// <summary><c>power</c>, <c>heart rate</c>, <c>rating</c>; null when unknown.</summary>
-    public required string? StressFrom { get; init; }
+    /// <summary>Where the stress came from.</summary>
+    public required StressSource StressFrom { get; init; }
 
-    /// <summary>Work, kJ, one decimal.</summary>
+    /// <summary>Work, kJ.</summary>
+    [JsonConverter(typeof(Rounded.To1))]
     public required double? WorkKj { get; init; }
 
-    /// <summary>Threshold power in force, W, one decimal.</summary>
+    /// <summary>Threshold power in force, W.</summary>
+    [JsonConverter(typeof(Rounded.To1))]
     public required double? ThresholdPowerW { get; init; }
 
-    /// <summary><c>rider file</c>, <c>rider file, first entry</c>, <c>recording</c>, <c>estimate</c>; null without one.</summary>
-    public required string? ThresholdFrom { get; init; }
+    /// <summary>Where the threshold power came from; null without one.</summary>
+    public required ThresholdSource? ThresholdFrom { get; init; }
 
     /// <summary>Seconds in the bands.</summary>
     public required BandEntry BandSeconds { get; init; }
 
     /// <summary>Seconds in the seven power zones.</summary>
-    public required ImmutableArray<long> ZoneSeconds { get; init; }
+    [JsonConverter(typeof(Rounded.To0))]
+    public required ImmutableArray<double> ZoneSeconds { get; init; }
 
-    /// <summary>Mean heart rate, bpm, one decimal.</summary>
+    /// <summary>Mean heart rate, bpm.</summary>
+    [JsonConverter(typeof(Rounded.To1))]
     public required double? MeanHeartRateBpm { get; init; }
 
-    /// <summary>Heart-rate drift, %, one decimal.</summary>
+    /// <summary>Heart-rate drift, %.</summary>
+    [JsonConverter(typeof(Rounded.To1))]
     public required double? HeartRateDriftPercent { get; init; }
 
     /// <summary>Share of timer time with power, 0 to 1.</summary>
+    [JsonConverter(typeof(Rounded.To3))]
     public required double PowerCoverage { get; init; }
 
     /// <summary>Share of timer time with heart rate, 0 to 1.</summary>
+    [JsonConverter(typeof(Rounded.To3))]
     public required double HeartRateCoverage { get; init; }
 
     /// <summary>Power covers between half and nine tenths of the ride.</summary>
     public required bool Partial { get; init; }
 
-    /// <summary>Distance, km, one decimal.</summary>
+    /// <summary>Distance, km.</summary>
+    [JsonConverter(typeof(Rounded.To1))]
     public double? DistanceKm { get; init; }
 
     /// <summary>Rating from the ride log, 0 to 10.</summary>
+    [JsonConverter(typeof(Rounded.To1))]
     public double? Rating { get; init; }
 
     /// <summary>Best mean powers.</summary>
     public ImmutableArray<BestPowerEntry> BestPowers { get; init; } = [];
 
-    /// <summary>Best mean power over every whole duration, W, one decimal, 1 s first; null unless asked for, and without power.</summary>
+    /// <summary>Best mean power over every whole duration, W, 1 s first; null unless asked for, and without power.</summary>
+    [JsonConverter(typeof(Rounded.To1))]
     public ImmutableArray<double>? PowerCurveW { get; init; }
 
     /// <summary>Sustained stretches at or above 84 and 91 % of threshold power.</summary>
@@ -94,7 +113,7 @@ public sealed record RideEntry
     /// <summary>Plain sentences about the ride's data.</summary>
     public ImmutableArray<string> Remarks { get; init; } = [];
 
-    /// <summary>What the ride's strip draws; null where a trace is not wanted.</summary>
+    /// <summary>Hard: a high or a threshold ride.</summary>
     [JsonIgnore]
-    public RideTrace? Trace { get; init; }
+    public bool IsHard => Kind is RideKind.High or RideKind.Threshold;
 }

@@ -1,3 +1,6 @@
+using System.Text.Json.Serialization;
+using RideAudit.Plan;
+
 namespace RideAudit.Document;
 
 /// <summary>The rider of a review: a label, no other personal detail.</summary>
@@ -6,16 +9,17 @@ public sealed record RiderEntry
     /// <summary>As the rider file says.</summary>
     public required string Label { get; init; }
 
-    /// <summary><c>low</c>, <c>middle</c>, <c>high</c>, <c>very high</c>; null without planned hours.</summary>
-    public required string? Tier { get; init; }
+    /// <summary>The plan’s volume; null without planned hours.</summary>
+    public required Tier? Tier { get; init; }
 
-    /// <summary><c>new</c>, <c>regular</c>, <c>racing</c>.</summary>
-    public required string Experience { get; init; }
+    /// <summary>How long and how seriously the rider has ridden.</summary>
+    public required Experience Experience { get; init; }
 
     /// <summary>IANA name.</summary>
     public required string TimeZone { get; init; }
 
     /// <summary>Planned hours, h; null when neither given nor derivable.</summary>
+    [JsonConverter(typeof(Rounded.To2))]
     public double? PlannedHours { get; init; }
 
     /// <summary>Planned hours are the mean of the weeks before.</summary>

@@ -1,5 +1,7 @@
 using System.Collections.Immutable;
+using System.Text.Json.Serialization;
 using NodaTime;
+using RideAudit.Plan;
 
 namespace RideAudit.Document;
 
@@ -12,8 +14,8 @@ public sealed record RosterEntry
     /// <summary>The rider's label; the folder's name where there is no review.</summary>
     public required string Label { get; init; }
 
-    /// <summary><c>broken</c>, <c>no review</c>, <c>watch</c>, <c>kept</c>.</summary>
-    public required string Need { get; init; }
+    /// <summary>Why the rider stands where.</summary>
+    public required RosterNeed Need { get; init; }
 
     /// <summary>Why the rider stands here, one line.</summary>
     public required string Why { get; init; }
@@ -30,19 +32,24 @@ public sealed record RosterEntry
     /// <summary>Rules not judged; null without a review.</summary>
     public int? NotJudged { get; init; }
 
-    /// <summary>Hours ridden, two decimals; null without a review.</summary>
+    /// <summary>Hours ridden; null without a review.</summary>
+    [JsonConverter(typeof(Rounded.To2))]
     public double? Hours { get; init; }
 
-    /// <summary>Planned hours, two decimals; null when unknown.</summary>
+    /// <summary>Planned hours; null when unknown.</summary>
+    [JsonConverter(typeof(Rounded.To2))]
     public double? PlannedHours { get; init; }
 
-    /// <summary>Training stress, points, one decimal; null without a review.</summary>
+    /// <summary>Training stress, points; null without a review.</summary>
+    [JsonConverter(typeof(Rounded.To1))]
     public double? Stress { get; init; }
 
     /// <summary>Low share by time, 0 to 1; null without banded time.</summary>
+    [JsonConverter(typeof(Rounded.To4))]
     public double? LowShare { get; init; }
 
-    /// <summary>The week's change in chronic load, one decimal; null without a review.</summary>
+    /// <summary>The week's change in chronic load; null without a review.</summary>
+    [JsonConverter(typeof(Rounded.To1))]
     public double? RampPerWeek { get; init; }
 
     /// <summary>Files that could not be used; null without a review.</summary>
@@ -51,6 +58,6 @@ public sealed record RosterEntry
     /// <summary>The review's file beside the overview; null without one.</summary>
     public string? ReviewFile { get; init; }
 
-    /// <summary>What the week is excepted for: <c>lighter</c>, <c>event</c> or <c>away</c>; null for an ordinary week and without a review.</summary>
-    public string? Exception { get; init; }
+    /// <summary>What the week is excepted for; null for an ordinary week and without a review.</summary>
+    public ExceptionKind? Exception { get; init; }
 }

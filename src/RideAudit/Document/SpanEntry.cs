@@ -1,4 +1,6 @@
+using System.Text.Json.Serialization;
 using NodaTime;
+using RideAudit.Rules;
 
 namespace RideAudit.Document;
 
@@ -17,9 +19,10 @@ public sealed record SpanEntry
     /// <summary>The later ride's file.</summary>
     public required string ToRide { get; init; }
 
-    /// <summary>Hours between, one decimal.</summary>
+    /// <summary>Hours between.</summary>
+    [JsonConverter(typeof(Rounded.To1))]
     public required double Hours { get; init; }
 
-    /// <summary><c>kept</c>, <c>watch</c>, <c>broken</c>: what the spacing rule says of it.</summary>
-    public required string Verdict { get; init; }
+    /// <summary>What the rule that looks at it says.</summary>
+    public required Verdict Verdict { get; init; }
 }

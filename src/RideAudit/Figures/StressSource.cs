@@ -1,9 +1,12 @@
+using RideAudit.Formatting;
+
 namespace RideAudit.Figures;
 
 /// <summary>Where a ride's training stress came from.</summary>
 public enum StressSource
 {
     /// <summary>No source: the week names the hours not covered.</summary>
+    [Word(null)]
     Unknown,
 
     /// <summary>Normalised power against threshold power.</summary>

@@ -1,3 +1,5 @@
+using RideAudit.Formatting;
+
 namespace RideAudit.Figures;
 
 /// <summary>Where the threshold power in force on a ride's date came from.</summary>
@@ -7,6 +9,7 @@ public enum ThresholdSource
     RiderFile,
 
     /// <summary>The rider file's first entry, used for a ride before it.</summary>
+    [Word("rider file, first entry")]
     RiderFileFirstEntry,
 
     /// <summary>The recording's own session or zones-target value.</summary>

@@ -1,77 +1,62 @@
-using RideAudit.Figures;
-using RideAudit.Plan;
-using RideAudit.Rides;
-using RideAudit.Rules;
-using RideAudit.Rules.Changes;
-using RideAudit.Units;
-using RideAudit.Weeks;
+using System.Collections.Frozen;
+using System.Diagnostics.CodeAnalysis;
+using System.Reflection;
+using System.Text;
 
 namespace RideAudit.Formatting;
 
-/// <summary>The words the document uses for what the core names in types.</summary>
+/// <summary>The words for what the core names in enumerations, the same in sentences and in JSON.</summary>
+/// <remarks>A member's name in lower case, its parts apart (<c>VeryHigh</c> is <c>very high</c>), unless it carries a <see cref="WordAttribute"/>.</remarks>
 public static class Words
 {
-    /// <summary>A verdict: <c>kept</c>, <c>watch</c>, <c>broken</c>, <c>not judged</c>.</summary>
-    public static string Of(Verdict verdict) => verdict switch
+    /// <summary>A member's word; empty when it has none.</summary>
+    /// <typeparam name="T">The enumeration.</typeparam>
+    /// <param name="value">A named member.</param>
+    public static string Of<[DynamicallyAccessedMembers(DynamicallyAccessedMemberTypes.PublicFields)] T>(T value)
+        where T : struct, Enum => OrNull<T>(value) ?? "";
+
+    /// <summary>A member's word; null when it has none, or is null.</summary>
+    /// <typeparam name="T">The enumeration.</typeparam>
+    /// <param name="value">A named member.</param>
+    public static string? OrNull<[DynamicallyAccessedMembers(DynamicallyAccessedMemberTypes.PublicFields)] T>(T? value)
+        where T : struct, Enum => value is { } known ? Table<T>.Words[known] : null;
+
+    /// <summary>The member of a word.</summary>
+    /// <typeparam name="T">The enumeration.</typeparam>
+    /// <param name="word">Null for the member that has none.</param>
+    /// <returns>Null when no member has it.</returns>
+    public static T? Find<[DynamicallyAccessedMembers(DynamicallyAccessedMemberTypes.PublicFields)] T>(string? word)
+        where T : struct, Enum
     {
-        Verdict.Kept => "kept",
-        Verdict.Watch => "watch",
-        Verdict.Broken => "broken",
-        _ => "not judged",
-    };
+        foreach (var (value, known) in Table<T>.Words)
+        {
+            if (known == word)
+                return value;
+        }
+        return null;
+    }
 
-    /// <summary>An evidence grade: <c>published study</c>, <c>handbook</c>, <c>common practice</c>.</summary>
-    public static string Of(Evidence evidence) => evidence switch
+    private static string Spelled(string name)
     {
-        Evidence.PublishedStudy => "published study",
-        Evidence.Handbook => "handbook",
-        _ => "common practice",
-    };
+        var text = new StringBuilder(name.Length + 2);
+        foreach (var letter in name)
+        {
+            if (char.IsUpper(letter) && text.Length > 0)
+                text.Append(' ');
+            text.Append(char.ToLowerInvariant(letter));
+        }
+        return text.ToString();
+    }
 
-    /// <summary>A kind of change: <c>move</c>, <c>swap</c>, <c>ease</c>, <c>lengthen</c>.</summary>
-    public static string Of(ChangeKind kind) => kind.ToString().ToLowerInvariant();
-
-    /// <summary>A tier: <c>low</c>, <c>middle</c>, <c>high</c>, <c>very high</c>.</summary>
-    public static string Of(Tier tier) => tier == Tier.VeryHigh ? "very high" : tier.ToString().ToLowerInvariant();
-
-    /// <summary>An experience: <c>new</c>, <c>regular</c>, <c>racing</c>.</summary>
-    public static string Of(Experience experience) => experience.ToString().ToLowerInvariant();
-
-    /// <summary>A day's kind in one word.</summary>
-    public static string Of(DayKind kind) => kind.ToString().ToLowerInvariant();
-
-    /// <summary>A ride's kind in one word; null for a ride too short to have one.</summary>
-    public static string? Of(RideKind kind) => kind == RideKind.None ? null : kind.ToString().ToLowerInvariant();
-
-    /// <summary>An exception: <c>lighter</c>, <c>event</c>, <c>away</c>.</summary>
-    public static string Of(ExceptionKind kind) => kind.ToString().ToLowerInvariant();
-
-    /// <summary>A sport in one word.</summary>
-    public static string Of(RideSport sport) => sport == RideSport.EBike ? "e-bike" : sport.ToString().ToLowerInvariant();
-
-    /// <summary>Where stress came from; null when unknown.</summary>
-    public static string? Of(StressSource source) => source switch
+    private static class Table<[DynamicallyAccessedMembers(DynamicallyAccessedMemberTypes.PublicFields)] T>
+        where T : struct, Enum
     {
-        StressSource.Power => "power",
-        StressSource.HeartRate => "heart rate",
-        StressSource.Rating => "rating",
-        _ => null,
-    };
+        public static readonly FrozenDictionary<T, string?> Words = Enum.GetValues<T>().ToFrozenDictionary(v => v, WordOf);
 
-    /// <summary>Where kind and bands came from; null when the ride is unrated.</summary>
-    public static string? Of(MeasureSource source) => source switch
-    {
-        MeasureSource.Power => "power",
-        MeasureSource.HeartRate => "heart rate",
-        _ => null,
-    };
-
-    /// <summary>Where a threshold came from.</summary>
-    public static string Of(ThresholdSource source) => source switch
-    {
-        ThresholdSource.RiderFile => "rider file",
-        ThresholdSource.RiderFileFirstEntry => "rider file, first entry",
-        ThresholdSource.Recording => "recording",
-        _ => "estimate",
-    };
+        private static string? WordOf(T value)
+        {
+            var name = value.ToString();
+            return typeof(T).GetField(name)?.GetCustomAttribute<WordAttribute>() is { } given ? given.Word : Spelled(name);
+        }
+    }
 }

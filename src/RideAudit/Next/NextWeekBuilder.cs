@@ -48,14 +48,14 @@ public static class NextWeekBuilder
         if (exception is null && AsksForLighterWeek(startsOn, aim.Plan, past))
         {
             exception = ExceptionKind.Lighter;
-            notes.Add($"None of the last {Phrases.Count(plan.Limits.LighterWatchWeeks - 1)} weeks was lighter: this one is laid out as lighter. Add it to the rider file as [[exception]] with kind = \"lighter\", so that its review knows.");
+            notes.Add($"None of the last {Shown.Count(plan.Limits.LighterWatchWeeks - 1, "week")} was lighter: this one is laid out as lighter. Add it to the rider file as [[exception]] with kind = \"lighter\", so that its review knows.");
         }
         if (new NextWeekLayout(startsOn, aim.Plan, past, exception).Find() is not { } found)
             return NextWeekExcepted.Empty(startsOn, plan, Why(plan));
         var document = Document(startsOn, plan, past, exception, found.Days, threshold);
-        new NextWeekNotes(notes, startsOn, plan, aim, past, exception).Add(found, document.Findings);
+        new NextWeekNotes(notes, startsOn, plan, aim, past, exception).Add(found);
         if (estimated && threshold is { } watts)
-            notes.Add($"Threshold power is an estimate from the recordings ({Phrases.Decimal(watts.Value, 0)} W), and so are the watts above: a test entered in the rider file makes them sound.");
+            notes.Add($"Threshold power is an estimate from the recordings ({Shown.Watts(watts.Value)}), and so are the watts above: a test entered in the rider file makes them sound.");
         return document with { Notes = notes.ToImmutable() };
     }
 
@@ -66,12 +66,14 @@ public static class NextWeekBuilder
         var words = new PlannedWords(plan, threshold);
         return NextWeekExcepted.Empty(startsOn, plan, []) with
         {
-            Exception = exception is { } kind ? Words.Of(kind) : null,
-            Hours = (days.Sum(d => d.Minutes) / 60.0).To(2),
-            ExpectedStress = days.Sum(PlannedRides.StressOf).To(0),
-            Days = [.. days.Select((d, i) => new NextDayEntry(
-                startsOn.PlusDays(i), Words.Of(d.Kind), d.Minutes, PlannedRides.StressOf(d).To(0), words.Of(d)))],
-            Findings = RuleBook.Judge(NextWeekLayout.Judged(startsOn, plan, past, exception, days)),
+            Exception = exception,
+            Hours = days.Sum(d => d.Minutes) / 60.0,
+            ExpectedStress = days.Sum(PlannedRides.StressOf),
+            Days = [.. days.Select((d, i) => new NextDayEntry
+            {
+                Date = startsOn.PlusDays(i), Kind = d.Kind, Minutes = d.Minutes, ExpectedStress = PlannedRides.StressOf(d), Sentence = words.Of(d),
+            })],
+            Findings = RuleBook.Standard.Judge(NextWeekLayout.Judged(startsOn, plan, past, exception, days)),
         };
     }
 
@@ -81,8 +83,7 @@ public static class NextWeekBuilder
         if (plan.PlannedHours is not { } hours)
             return false;
         ImmutableArray<PlannedDay> full = [new PlannedDay(DayKind.Endurance, (int)(hours * 60)), .. Enumerable.Repeat(PlannedDay.Rest, 6)];
-        return RuleBook.Judge(NextWeekLayout.Judged(startsOn, plan, past, null, full))
-            .Any(f => f.Rule == "lighter-week" && f.Verdict is Verdict.Watch or Verdict.Broken);
+        return LighterWeek.Asks(new JudgedWeek(NextWeekLayout.Judged(startsOn, plan, past, null, full)));
     }
 
     private static PlanInForce PlanFor(Rider rider, Workbook book) => PlanInForce.For(

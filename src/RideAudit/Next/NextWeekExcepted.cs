@@ -21,8 +21,8 @@ internal static class NextWeekExcepted
             ? ["The rider file says away: nothing is laid out for those days."]
             : ["The week holds an event: its days are left to it, the days before are short and easy, and the two after are for rest."]) with
         {
-            Exception = exceptions.Leading is { } kind ? Words.Of(kind) : null,
-            Hours = (entries.Sum(e => e.Minutes) / 60.0).To(2),
+            Exception = exceptions.Leading,
+            Hours = entries.Sum(e => e.Minutes) / 60.0,
             ExpectedStress = entries.Sum(e => e.ExpectedStress),
             Days = entries,
             Findings = [],
@@ -36,14 +36,14 @@ internal static class NextWeekExcepted
         Rider = new RiderEntry
         {
             Label = plan.Rider.Label,
-            Tier = plan.Tier is { } tier ? Words.Of(tier) : null,
-            Experience = Words.Of(plan.Rider.Experience),
+            Tier = plan.Tier,
+            Experience = plan.Rider.Experience,
             TimeZone = plan.Rider.TimeZone?.Id ?? "",
-            PlannedHours = plan.PlannedHours.To(2),
+            PlannedHours = plan.PlannedHours,
             PlannedHoursFromHistory = plan.PlannedHoursFromHistory,
         },
         StartsOn = startsOn,
-        IsoWeek = IsoWeek.Name(startsOn),
+        IsoWeek = IsoWeek.StartingOn(startsOn),
         Exception = null,
         Hours = 0,
         ExpectedStress = 0,
@@ -55,16 +55,16 @@ internal static class NextWeekExcepted
     private static NextDayEntry Day(PlanInForce plan, LocalDate startsOn, LocalDate date)
     {
         if (Is(plan, date, ExceptionKind.Event))
-            return new NextDayEntry(date, "event", 0, 0, "The event.");
+            return new NextDayEntry { Date = date, Kind = DayKind.Rest, Exception = ExceptionKind.Event, Sentence = "The event." };
         if (Is(plan, date, ExceptionKind.Away))
-            return new NextDayEntry(date, "away", 0, 0, "Away.");
+            return new NextDayEntry { Date = date, Kind = DayKind.Rest, Exception = ExceptionKind.Away, Sentence = "Away." };
         var justAfter = Is(plan, date.PlusDays(-1), ExceptionKind.Event) || Is(plan, date.PlusDays(-2), ExceptionKind.Event);
         var everySecond = Period.DaysBetween(startsOn, date) % 2 == 1;
         var days = plan.Rider.Plan.Days;
         if (justAfter || !everySecond || !(days.IsDefaultOrEmpty || days.Contains(date.DayOfWeek)))
-            return new NextDayEntry(date, "rest", 0, 0, "Rest.");
+            return new NextDayEntry { Date = date, Kind = DayKind.Rest, Sentence = "Rest." };
         var easy = new PlannedDay(DayKind.Recovery, EasyMinutes);
-        return new NextDayEntry(date, "recovery", EasyMinutes, PlannedRides.StressOf(easy).To(0), "Very easy, or rest.");
+        return new NextDayEntry { Date = date, Kind = easy.Kind, Minutes = EasyMinutes, ExpectedStress = PlannedRides.StressOf(easy), Sentence = "Very easy, or rest." };
     }
 
     private static bool Is(PlanInForce plan, LocalDate date, ExceptionKind kind) =>

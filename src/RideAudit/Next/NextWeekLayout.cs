@@ -151,7 +151,7 @@ internal sealed class NextWeekLayout(LocalDate startsOn, PlanInForce plan, Immut
         var judged = new JudgedWeek(Judged(startsOn, plan, past, exception, days).Week, _background);
         var broken = 0;
         var watch = 0;
-        foreach (var rule in RuleBook.Rules)
+        foreach (var rule in RuleBook.Standard.Rules)
         {
             var verdict = rule.Decide(judged).Verdict;
             broken += verdict == Verdict.Broken ? 1 : 0;

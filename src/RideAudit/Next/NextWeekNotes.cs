@@ -19,15 +19,15 @@ internal sealed class NextWeekNotes(
 {
     private const double NearShare = 0.95;
 
-    public void Add(NextWeekFound found, ImmutableArray<Finding> findings)
+    public void Add(NextWeekFound found)
     {
         AddStep();
         AddHours(found);
         AddHardDays(found);
-        AddSplit(found.Days, findings);
+        AddSplit(found.Days);
         AddLongRide(found.Days);
         if (past[^1].Days[6] is { } last && (last.IsHard || last.Kind == DayKind.Long) && found.Days[0].Minutes == 0 && CanRide(startsOn))
-            notes.Add($"{Phrases.Day(startsOn)} is free after the loaded day before it.");
+            notes.Add($"{Shown.Weekday(startsOn)} is free after the loaded day before it.");
         if (plan.PlannedHoursFromHistory)
             notes.Add("The rider file plans no hours: those of the weeks before are used.");
     }
@@ -36,9 +36,9 @@ internal sealed class NextWeekNotes(
     {
         if (!aim.IsStep || aim.MeanHours is not { } mean)
             return;
-        var weeks = aim.WeeksBehindMean == 1 ? "The last ordinary week" : $"The last {Phrases.Count(aim.WeeksBehindMean)} ordinary weeks";
+        var weeks = aim.WeeksBehindMean == 1 ? "The last ordinary week" : $"The last {Shown.Count(aim.WeeksBehindMean, "ordinary week")}";
         var had = aim.WeeksBehindMean == 1 ? "had" : "had on average";
-        notes.Add($"The plan asks for {Hours(aim.PlannedHours)}. {weeks} {had} {Hours(mean)}, so this one aims at {Hours(aim.Hours)}, {Phrases.Decimal(plan.Limits.GrowthRatio, 1)} times that, "
+        notes.Add($"The plan asks for {Shown.Hours(aim.PlannedHours)}. {weeks} {had} {Shown.Hours(mean)}, so this one aims at {Shown.Hours(aim.Hours)}, {Shown.Number(plan.Limits.GrowthRatio, 1)} times that, "
             + "and its hard days, rest days and long ride are those of that volume. Until the plan is reached its review will find hours short of it: a lower weekly_hours in the rider file says what is meant now.");
     }
 
@@ -52,18 +52,18 @@ internal sealed class NextWeekNotes(
             : found.WithFullHours is null
                 ? "the days to ride on and the length of the longest ride of late leave no room for more."
                 : "the days that keep the hard days apart and rested leave no room for more.";
-        notes.Add($"{Phrases.Decimal(minutes / 60.0, 1)} h of {Hours(found.AimedMinutes / 60)}: {reason}");
+        notes.Add($"{Shown.Hours(minutes / 60.0)} of {Shown.Hours(found.AimedMinutes / 60)}: {reason}");
     }
 
     private void AddHardDays(NextWeekFound found)
     {
         var hard = found.Days.Count(d => d.IsHard);
-        var allowed = $"the plan allows {Phrases.Count(aim.Plan.Limits.HighDaysAtMost)} high {Phrases.Plural(aim.Plan.Limits.HighDaysAtMost, "day", "days")}.";
+        var allowed = $"the plan allows {Shown.Count(aim.Plan.Limits.HighDaysAtMost, "high day")}.";
         var count = hard switch
         {
             0 => "No hard day",
             1 => "One hard day",
-            _ => $"{Phrases.Capital(Phrases.Count(hard))} hard days with at least one easier day between",
+            _ => $"{Shown.Capital(Shown.Count(hard, "hard day"))} with at least one easier day between",
         };
         notes.Add($"{count}; {allowed}{WhyNotMore(found, hard)}");
     }
@@ -81,18 +81,18 @@ internal sealed class NextWeekNotes(
     private string Worse(ImmutableArray<PlannedDay> other, ImmutableArray<PlannedDay> chosen)
     {
         var kept = Judge(chosen).ToDictionary(f => f.Rule, f => f.Verdict);
-        return string.Join(" and ", Judge(other).Where(f => Weight(f.Verdict) > Weight(kept[f.Rule])).Select(f => f.Rule));
+        return Shown.List(Judge(other).Where(f => Weight(f.Verdict) > Weight(kept[f.Rule])).Select(f => f.Rule));
     }
 
     private ImmutableArray<Finding> Judge(ImmutableArray<PlannedDay> days) =>
-        RuleBook.Judge(NextWeekLayout.Judged(startsOn, aim.Plan, past, exception, days));
+        RuleBook.Standard.Judge(NextWeekLayout.Judged(startsOn, aim.Plan, past, exception, days));
 
     private static int Weight(Verdict verdict) => verdict switch { Verdict.Broken => 2, Verdict.Watch => 1, _ => 0 };
 
-    private void AddSplit(ImmutableArray<PlannedDay> days, ImmutableArray<Finding> findings)
+    private void AddSplit(ImmutableArray<PlannedDay> days)
     {
         var lowShare = 1 - days.Sum(d => d.WorkMinutes) / (double)Math.Max(1, days.Sum(d => d.Minutes));
-        if (exception is null && days.Any(d => d.IsHard) && lowShare > plan.Limits.IntendedLowShare && findings.Any(f => f.Rule == "intensity-split" && f.Verdict == Verdict.Watch))
+        if (exception is null && days.Any(d => d.IsHard) && lowShare > plan.Limits.IntendedLowShare && IntensitySplit.IsWatched(new JudgedWeek(NextWeekLayout.Judged(startsOn, plan, past, exception, days))))
             notes.Add("Easier than the plan intends: one hard session holds no more hard work than one repeat beyond what was ridden of late, and at most half an hour at high.");
     }
 
@@ -101,12 +101,10 @@ internal sealed class NextWeekNotes(
         var longRide = days.FirstOrDefault(d => d.Kind == DayKind.Long);
         var asked = aim.Plan.Limits.LongRideHours * 60;
         if (exception == ExceptionKind.Lighter)
-            notes.Add($"A lighter week: {Phrases.Decimal(100 * plan.Limits.LighterWeekFactor, 0)} % of the {(aim.IsStep ? "hours aimed at" : "planned hours")}, no long ride.");
+            notes.Add($"A lighter week: {Shown.Share(plan.Limits.LighterWeekFactor)} of the {(aim.IsStep ? "hours aimed at" : "planned hours")}, no long ride.");
         else if (longRide.Minutes > 0 && longRide.Minutes < asked)
-            notes.Add($"The long ride is {Phrases.Length(longRide.Minutes * 60)}, not yet the {Phrases.Length(asked * 60)} asked: no more than {Phrases.Decimal(plan.Limits.JumpRatio, 1)} times the longest ride of the last {plan.Limits.JumpDays} days.");
+            notes.Add($"The long ride is {Shown.Length(longRide.Minutes * 60)}, not yet the {Shown.Length(asked * 60)} asked: no more than {Shown.Number(plan.Limits.JumpRatio, 1)} times the longest ride of the last {Shown.Count(plan.Limits.JumpDays, "day")}.");
     }
 
     private bool CanRide(LocalDate date) => plan.Rider.Plan.Days.IsDefaultOrEmpty || plan.Rider.Plan.Days.Contains(date.DayOfWeek);
-
-    private static string Hours(double hours) => $"{Phrases.Decimal(hours, 1)} h";
 }

@@ -1,4 +1,4 @@
-using System.Globalization;
+using RideAudit.Formatting;
 using RideAudit.Plan;
 using RideAudit.Units;
 using RideAudit.Weeks;
@@ -16,8 +16,8 @@ internal sealed class PlannedWords(PlanInForce plan, Watts? threshold)
 
     public string Of(PlannedDay day) => day.Kind switch
     {
-        DayKind.High => $"Warm up for 15 min; {day.WorkMinutes / HighRepeat} × {HighRepeat} min at {Span(100, 106)}, 4 min easy between; easy to the end.",
-        DayKind.Threshold => $"Warm up for 15 min; {day.WorkMinutes / ThresholdRepeat} × {ThresholdRepeat} min at {Span(86, 90)}, 4 min easy between; easy to the end.",
+        DayKind.High => $"Warm up for {Shown.Minutes(15)}; {Repeats(day.WorkMinutes, HighRepeat)} at {Span(100, 106)}, {Shown.Minutes(4)} easy between; easy to the end.",
+        DayKind.Threshold => $"Warm up for {Shown.Minutes(15)}; {Repeats(day.WorkMinutes, ThresholdRepeat)} at {Span(86, 90)}, {Shown.Minutes(4)} easy between; easy to the end.",
         DayKind.Long => $"Easy throughout, {Easy()}; eat and drink from the first hour on.",
         DayKind.Endurance => $"Easy throughout, {Easy()}.",
         DayKind.Recovery => $"Very easy, {Below(plan.Limits.RecoveryPowerPercent)}, or rest.",
@@ -31,12 +31,13 @@ internal sealed class PlannedWords(PlanInForce plan, Watts? threshold)
         return $"at {Span(Math.Min(55, most - 15), most)}";
     }
 
-    private string Span(double from, double to) => $"{Number(from)} to {Number(to)} % of threshold power{Watts(from, to)}";
+    private static string Repeats(int minutes, int each) => Shown.Number(minutes / each) + Shown.Joint + "×" + Shown.Joint + Shown.Minutes(each);
 
-    private string Below(double percent) => $"below {Number(percent)} % of threshold power{(threshold is { } t ? $" ({Number(t.Value * percent / 100)} W)" : "")}";
+    private string Span(double from, double to) => $"{Shown.Range(from, to, "%")} of threshold power{Watts(from, to)}";
+
+    private string Below(double percent) =>
+        $"below {Shown.Percent(percent)} of threshold power{(threshold is { } t ? $" ({Shown.Watts(t.Value * percent / 100)})" : "")}";
 
     private string Watts(double from, double to) =>
-        threshold is { } t ? $" ({Number(t.Value * from / 100)} to {Number(t.Value * to / 100)} W)" : "";
-
-    private static string Number(double value) => Math.Round(value, MidpointRounding.AwayFromZero).ToString("0", CultureInfo.InvariantCulture);
+        threshold is { } t ? $" ({Shown.Range(t.Value * from / 100, t.Value * to / 100, "W")})" : "";
 }

@@ -1,3 +1,5 @@
+using RideAudit.Formatting;
+
 namespace RideAudit.Plan;
 
 /// <summary>One limit: its name in the rider file, its unit, the range a rider file may give it, and what it means.</summary>
@@ -21,7 +23,25 @@ public sealed record LimitDefinition
     /// <summary>What it means, a few words.</summary>
     public required string Meaning { get; init; }
 
+    /// <summary>How it reads beside a rule: <c>#</c> stands for the value with its unit, <c>*</c> for the value alone.</summary>
+    public required string Phrase { get; init; }
+
     internal Func<Limits, double?> Read { get; init; } = _ => null;
 
     internal Func<Limits, double, Limits> Write { get; init; } = (limits, _) => limits;
+
+    /// <summary>The limit with a value, in a few words: <c>looks at rides of at least 90 min</c>.</summary>
+    /// <param name="value">In its unit.</param>
+    public string InWords(double value) => Phrase
+        .Replace("#", Quantity(value), StringComparison.Ordinal)
+        .Replace("*", Shown.Plain(value), StringComparison.Ordinal);
+
+    private string Quantity(double value) => Unit switch
+    {
+        "share" => Shown.PlainShare(value),
+        "times" => Shown.Plain(value),
+        "days" or "weeks" or "rides" => Shown.Tally((long)value, Unit[..^1]),
+        "h" => Shown.Length(value * 3600),
+        _ => Shown.Plain(value) + Shown.Joint + Unit,
+    };
 }

@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
-using System.Globalization;
 using RideAudit.Document;
+using RideAudit.Figures;
 using RideAudit.Formatting;
 using RideAudit.Rules;
 using RideAudit.Units;
@@ -20,11 +20,17 @@ internal static class DataDoubts
         var rides = week.Week.Rides.ToArray();
         foreach (var ride in rides)
             if (notices.Any(n => n.File is { } file && Losses.Contains(n.Problem) && (file == ride.File || ride.Parts.Contains(file) || ride.File.StartsWith(file + "#", StringComparison.Ordinal))))
-                yield return $"{Phrases.Day(ride.Date)}’s recording is incomplete: its figures and kind are those of what was kept.";
+                yield return $"{Shown.Weekday(ride.Date)}’s recording is incomplete: its figures and kind are those of what was kept.";
         if (rides.Any(r => r.Threshold is { IsEstimate: true }))
             yield return "Threshold power is an estimate: put yours in the rider file.";
         var unrated = rides.Where(r => r.Kind == RideKind.Unrated).ToArray();
         if (unrated.Length > 0)
-            yield return string.Create(CultureInfo.InvariantCulture, $"Nothing could rate {Phrases.Count(unrated.Length)} {Phrases.Plural(unrated.Length, "ride", "rides")} of {Phrases.Length(unrated.Sum(r => r.DurationSeconds))} in all.");
+            yield return $"Nothing could rate {Unrated(unrated)}.";
+    }
+
+    private static string Unrated(RideFigures[] rides)
+    {
+        var length = Shown.Length(rides.Sum(r => r.DurationSeconds));
+        return rides.Length == 1 ? $"one ride of {length}" : $"{Shown.Count(rides.Length, "ride")} of {length} in all";
     }
 }

@@ -1,3 +1,4 @@
+using RideAudit.Document;
 using RideAudit.Units;
 
 namespace RideAudit.Review;
@@ -20,18 +21,18 @@ public static class IntensityStructure
         return Math.Log10(bands.Low * bands.High * 100 / (bands.Middle * bands.Total));
     }
 
-    /// <summary>The structure in one word; null without banded time.</summary>
+    /// <summary>The structure; null without banded time.</summary>
     /// <param name="bands">Seconds in the bands.</param>
-    public static string? Word(BandSeconds bands)
+    public static WeekStructure? Of(BandSeconds bands)
     {
         if (bands.Total <= 0)
             return null;
         if (bands.AboveLow == 0)
-            return "all low";
+            return WeekStructure.AllLow;
         if (bands.Low > bands.High && bands.High > bands.Middle)
-            return PolarizationIndex(bands) is null or > 2 ? "polarized" : "mixed";
+            return PolarizationIndex(bands) is null or > 2 ? WeekStructure.Polarized : WeekStructure.Mixed;
         if (bands.Low > bands.Middle && bands.Middle >= bands.High)
-            return "pyramidal";
-        return bands.High >= bands.Middle ? "mostly high" : "mostly middle";
+            return WeekStructure.Pyramidal;
+        return bands.High >= bands.Middle ? WeekStructure.MostlyHigh : WeekStructure.MostlyMiddle;
     }
 }

@@ -1,6 +1,4 @@
 using System.Collections.Immutable;
-using System.Globalization;
-using NodaTime.Text;
 using RideAudit.Formatting;
 using RideAudit.Document;
 using RideAudit.Figures;
@@ -21,9 +19,9 @@ internal static class NoticeWriter
         if (book is null)
             return notices.ToImmutable();
         if (book.AsOfFromLastRide)
-            notices.Add(Assumption($"No ride in the last four weeks: the last week ridden is judged, as of {LocalDatePattern.Iso.Format(book.AsOf)}."));
+            notices.Add(Assumption($"No ride in the last four weeks: the last week ridden is judged, as of {Shown.Iso(book.AsOf)}."));
         if (book.Plan.PlannedHoursFromHistory)
-            notices.Add(Assumption(string.Create(CultureInfo.InvariantCulture, $"No planned hours in the rider file: {book.Plan.PlannedHours!.Value.To(1):0.0} h is the mean of the {Count(book.Plan.HistoryWeeks)} before.")));
+            notices.Add(Assumption($"No planned hours in the rider file: {Shown.Hours(book.Plan.PlannedHours)} is the mean of the {Before(book.Plan.HistoryWeeks)} before."));
         Thresholds(book, notices);
         if (UncoveredHours.Sentence(book.Week) is { } uncovered)
             notices.Add(new NoticeEntry(null, "no stress", null, uncovered));
@@ -34,13 +32,13 @@ internal static class NoticeWriter
 
     /// <summary>The rows end with the last week ridden.</summary>
     public static NoticeEntry Stopped(NodaTime.LocalDate asOf) =>
-        Assumption($"No ride in the last four weeks: the weeks end with the last one ridden, as of {LocalDatePattern.Iso.Format(asOf)}; --as-of goes further.");
+        Assumption($"No ride in the last four weeks: the weeks end with the last one ridden, as of {Shown.Iso(asOf)}; --as-of goes further.");
 
     private static void Thresholds(Workbook book, ImmutableArray<NoticeEntry>.Builder notices)
     {
         var sources = book.Week.Rides.Select(r => r.Threshold?.From).ToHashSet();
         if (sources.Contains(ThresholdSource.Estimate))
-            notices.Add(Assumption("Threshold power (FTP) is an estimate, 95 % of the best 20 minutes of the last 90 days; against critical power such estimates differ by 7 ± 13 W (Karsten et al. 2021). No rule that rests on it is worse than watch."));
+            notices.Add(Assumption($"Threshold power (FTP) is an estimate, {Shown.Percent(95)} of the best 20 minutes of the last 90 days; against critical power such estimates differ by 7 ± {Shown.Watts(13)} (Karsten et al. 2021). No rule that rests on it is worse than watch."));
         if (sources.Contains(ThresholdSource.Recording))
             notices.Add(Assumption("No threshold power in the rider file: the value stored in the recordings is used."));
         if (sources.Contains(ThresholdSource.RiderFileFirstEntry))
@@ -51,5 +49,5 @@ internal static class NoticeWriter
 
     private static NoticeEntry Assumption(string sentence) => new(null, "assumption", null, sentence);
 
-    private static string Count(int weeks) => weeks == 1 ? "one week" : string.Create(CultureInfo.InvariantCulture, $"{weeks} weeks");
+    private static string Before(int weeks) => weeks == 1 ? "week" : Shown.Count(weeks, "week");
 }

@@ -1,14 +1,13 @@
 using System.Collections.Immutable;
-using RideAudit.Formatting;
 using RideAudit.Figures;
 using RideAudit.Rides;
 
 namespace RideAudit.Review;
 
-/// <summary>The whole best-mean-power curve of a ride, as the document prints it.</summary>
+/// <summary>The whole best-mean-power curve of a ride, as the document holds it.</summary>
 internal static class PowerCurves
 {
-    /// <summary>Best mean power, W, one decimal, from 1 s on; null where power is missing or not used.</summary>
+    /// <summary>Best mean power, W, from 1 s on; null where power is missing or not used.</summary>
     /// <param name="ride">The ride.</param>
     /// <param name="figures">Its figures.</param>
     public static ImmutableArray<double>? Of(Ride ride, RideFigures figures)
@@ -18,7 +17,7 @@ internal static class PowerCurves
         var curve = PowerCurve.Of(power);
         var means = ImmutableArray.CreateBuilder<double>(curve.LongestSeconds);
         for (var seconds = 1; seconds <= curve.LongestSeconds; seconds++)
-            means.Add(curve.At(seconds).MeanW.To(1));
+            means.Add(curve.At(seconds).MeanW);
         return means.MoveToImmutable();
     }
 }

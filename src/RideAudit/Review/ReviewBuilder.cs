@@ -1,5 +1,5 @@
+using System.Collections.Immutable;
 using RideAudit.Document;
-using RideAudit.Formatting;
 using RideAudit.Ingest;
 using RideAudit.Plan;
 using RideAudit.Rules;
@@ -16,36 +16,22 @@ public static class ReviewBuilder
     /// <summary>Reviews one week.</summary>
     /// <param name="folder">What the folder holds.</param>
     /// <param name="rider">The rider file.</param>
-    /// <param name="request">Which week, from when.</param>
+    /// <param name="request">Which week, from when, by which rules.</param>
     /// <returns>The review; null when the folder has no usable ride before the as-of date.</returns>
-    public static ReviewDocument? Review(FolderContent folder, Rider rider, ReviewRequest request)
+    public static ReviewDocument? Review(FolderContent folder, Rider rider, ReviewRequest request) =>
+        Workbook.Open(folder, rider, request) is { } book ? Review(folder, book, request) : null;
+
+    /// <summary>Reviews one week, with what its ride strips draw beside it.</summary>
+    /// <param name="folder">What the folder holds.</param>
+    /// <param name="rider">The rider file.</param>
+    /// <param name="request">Which week, from when, by which rules.</param>
+    /// <returns>The review and its traces; null when the folder has no usable ride before the as-of date.</returns>
+    public static (ReviewDocument Document, ReviewTraces Traces)? ReviewWithTraces(FolderContent folder, Rider rider, ReviewRequest request)
     {
         if (Workbook.Open(folder, rider, request) is not { } book)
             return null;
-        var week = new WeekUnderReview(book.Week, new Past(book.Before), book.Plan);
-        var findings = RuleBook.Judge(week);
-        var change = ChangeSearch.Find(week, findings);
         var sources = book.Rides.ToDictionary(r => r.File);
-        var notices = NoticeWriter.Write(folder, book);
-        var entry = WeekEntries.Of(book.Week, book.Before, book.Plan) with
-        {
-            Spans = Spans.Of(week, findings.FirstOrDefault(f => f.Rule == "hard-day-spacing")),
-        };
-        return new ReviewDocument
-        {
-            AsOf = book.AsOf,
-            Rider = Rider(book.Plan, folder),
-            Week = entry,
-            History = [.. book.Weeks.TakeLast(MostHistoryWeeks).Select(WeekEntries.History)],
-            Rides = [.. book.Week.Rides.Select(r => RideEntries.Of(r, sources[r.File]))],
-            Findings = findings,
-            SmallestChange = change,
-            Thresholds = ThresholdsWriter.Write(book.Figures, book.Week.EndsOn),
-            Notices = notices,
-            Summary = SummaryWriter.Write(week, entry, findings, change, notices),
-            BandCutsPercent = [rider.Plan.LowerBandCutPercent, rider.Plan.UpperBandCutPercent],
-            Note = request.Note,
-        };
+        return (Review(folder, book, request), new ReviewTraces(book.Week.Rides.ToImmutableDictionary(r => r.File, r => RideTracer.Trace(sources[r.File], r))));
     }
 
     /// <summary>Every ride before the as-of date.</summary>
@@ -80,13 +66,50 @@ public static class ReviewBuilder
 
     /// <summary>The rules in force for a rider.</summary>
     /// <param name="rider">The rider file; without planned hours the limits that need a tier are those of no tier.</param>
-    public static RulesDocument Rules(Rider rider)
+    /// <param name="book">The rules; null: the method’s.</param>
+    public static RulesDocument Rules(Rider rider, RuleBook? book = null)
     {
         var plan = PlanInForce.For(rider, []);
         return new RulesDocument(
             "rideaudit-rules/1",
-            [.. RuleBook.All.Select(r => new RuleEntry(r.Id, r.LimitsOf(plan), r.Evidence, r.Source, r.Ask(plan)))]);
+            [.. (book ?? RuleBook.Standard).All.Select(r => new RuleEntry(r.Id, r.LimitsOf(plan), r.Evidence, r.Source, r.Ask(plan)))]);
     }
+
+    private static ReviewDocument Review(FolderContent folder, Workbook book, ReviewRequest request)
+    {
+        var week = new WeekUnderReview(book.Week, new Past(book.Before), book.Plan);
+        var findings = request.Rules.Judge(week);
+        var change = ChangeSearch.Find(week, findings, request.Rules);
+        var sources = book.Rides.ToDictionary(r => r.File);
+        var notices = NoticeWriter.Write(folder, book);
+        var entry = WeekEntries.Of(book.Week, book.Before, book.Plan) with { Spans = [.. findings.SelectMany(f => f.Spans).Select(Span)] };
+        var plan = book.Plan.Rider.Plan;
+        return new ReviewDocument
+        {
+            AsOf = book.AsOf,
+            Rider = Rider(book.Plan, folder),
+            Week = entry,
+            History = [.. book.Weeks.TakeLast(MostHistoryWeeks).Select(WeekEntries.History)],
+            Rides = [.. book.Week.Rides.Select(r => RideEntries.Of(r, sources[r.File]))],
+            Findings = findings,
+            SmallestChange = change,
+            Thresholds = ThresholdsWriter.Write(book.Figures, book.Week.EndsOn),
+            Notices = notices,
+            Summary = SummaryWriter.Write(week, entry, findings, change, notices),
+            BandCutsPercent = [plan.LowerBandCutPercent, plan.UpperBandCutPercent],
+            Note = request.Note,
+        };
+    }
+
+    private static SpanEntry Span(HardSpan span) => new()
+    {
+        From = span.Earlier.EndsAt,
+        To = span.Later.StartsAt,
+        FromRide = span.Earlier.File,
+        ToRide = span.Later.File,
+        Hours = span.Hours,
+        Verdict = span.Verdict,
+    };
 
     private static ReviewRequest ToTheEnd(ReviewRequest request, Rider rider)
     {
@@ -97,10 +120,10 @@ public static class ReviewBuilder
     private static RiderEntry Rider(PlanInForce plan, FolderContent folder) => new()
     {
         Label = plan.Rider.Label,
-        Tier = plan.Tier is { } tier ? Words.Of(tier) : null,
-        Experience = Words.Of(plan.Rider.Experience),
+        Tier = plan.Tier,
+        Experience = plan.Rider.Experience,
         TimeZone = folder.TimeZone,
-        PlannedHours = plan.PlannedHours.To(2),
+        PlannedHours = plan.PlannedHours,
         PlannedHoursFromHistory = plan.PlannedHoursFromHistory,
     };
 }

@@ -1,4 +1,5 @@
 using NodaTime;
+using RideAudit.Rules;
 
 namespace RideAudit.Review;
 
@@ -19,4 +20,7 @@ public sealed record ReviewRequest
 
     /// <summary>The coach's note; null without one.</summary>
     public string? Note { get; init; }
+
+    /// <summary>The rules to judge by.</summary>
+    public RuleBook Rules { get; init; } = RuleBook.Standard;
 }

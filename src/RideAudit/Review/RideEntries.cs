@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using RideAudit.Document;
 using RideAudit.Figures;
-using RideAudit.Formatting;
 using RideAudit.Rides;
 
 namespace RideAudit.Review;
@@ -14,32 +13,31 @@ internal static class RideEntries
         File = ride.File,
         Parts = ride.Parts,
         StartsAt = ride.StartsAt,
-        DurationSeconds = ride.DurationSeconds.Whole(),
-        ElapsedSeconds = ride.ElapsedSeconds.Whole(),
-        Sport = Words.Of(ride.Sport),
-        Kind = Words.Of(ride.Kind),
-        MeasuredBy = Words.Of(ride.MeasuredBy),
-        MeanPowerW = ride.MeanPowerW.To(1),
-        NormalisedPowerW = ride.NormalisedPower?.Value.To(1),
-        IntensityRatio = ride.IntensityRatio.To(3),
-        Stress = ride.Stress.To(1),
-        StressFrom = Words.Of(ride.StressFrom),
-        WorkKj = ride.WorkKj.To(1),
-        ThresholdPowerW = ride.Threshold?.Power.Value.To(1),
-        ThresholdFrom = ride.Threshold is { } threshold ? Words.Of(threshold.From) : null,
+        DurationSeconds = ride.DurationSeconds,
+        ElapsedSeconds = ride.ElapsedSeconds,
+        Sport = ride.Sport,
+        Kind = ride.Kind,
+        MeasuredBy = ride.MeasuredBy,
+        MeanPowerW = ride.MeanPowerW,
+        NormalisedPowerW = ride.NormalisedPower?.Value,
+        IntensityRatio = ride.IntensityRatio,
+        Stress = ride.Stress,
+        StressFrom = ride.StressFrom,
+        WorkKj = ride.WorkKj,
+        ThresholdPowerW = ride.Threshold?.Power.Value,
+        ThresholdFrom = ride.Threshold?.From,
         BandSeconds = ride.Bands.Entry(),
         ZoneSeconds = ride.Zones.Entry(),
-        MeanHeartRateBpm = ride.MeanHeartRateBpm.To(1),
-        HeartRateDriftPercent = ride.HeartRateDriftPercent.To(1),
-        PowerCoverage = ride.PowerCoverage.To(3),
-        HeartRateCoverage = ride.HeartRateCoverage.To(3),
+        MeanHeartRateBpm = ride.MeanHeartRateBpm,
+        HeartRateDriftPercent = ride.HeartRateDriftPercent,
+        PowerCoverage = ride.PowerCoverage,
+        HeartRateCoverage = ride.HeartRateCoverage,
         Partial = ride.Partial,
-        DistanceKm = (ride.DistanceM / 1000).To(1),
-        Rating = ride.Rating.To(1),
-        BestPowers = [.. ride.Bests.Select(b => new BestPowerEntry(b.DurationSeconds, b.MeanW.To(1), b.StartSecond))],
+        DistanceKm = ride.DistanceM / 1000,
+        Rating = ride.Rating,
+        BestPowers = [.. ride.Bests.Select(b => new BestPowerEntry(b.DurationSeconds, b.MeanW, b.StartSecond))],
         Stretches = source is null ? [] : Stretches(ride, source),
         Remarks = ride.Remarks,
-        Trace = source is null ? null : RideTracer.Trace(source, ride),
     };
 
     private static ImmutableArray<StretchEntry> Stretches(RideFigures ride, Ride source)
@@ -48,7 +46,7 @@ internal static class RideEntries
             return [];
         return [.. new[] { ride.AtThresholdShare, ride.AtHighShare }
             .OfType<SustainedTime>()
-            .SelectMany(s => s.Runs.Select(run => new StretchEntry(s.SharePercent, run.Start, run.End, Mean(power, run).To(1))))];
+            .SelectMany(s => s.Runs.Select(run => new StretchEntry(s.SharePercent, run.Start, run.End, Mean(power, run))))];
     }
 
     private static double Mean(float[] power, (int Start, int End) run)

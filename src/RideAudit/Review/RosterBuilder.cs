@@ -12,10 +12,6 @@ namespace RideAudit.Review;
 /// </remarks>
 public static class RosterBuilder
 {
-    // Rules that guard against too much too close together weigh more than those that shape the week.
-    private static readonly HashSet<string> Protecting =
-        ["hard-day-spacing", "rest-after-load", "rest-days", "hard-day-count", "chronic-ramp", "monotony"];
-
     /// <summary>Builds the overview.</summary>
     /// <param name="asOf">The date asked for, or today.</param>
     /// <param name="riders">What came of each folder, in any order.</param>
@@ -24,35 +20,29 @@ public static class RosterBuilder
         asOf,
         [.. riders
             .Select(r => (Input: r, Entry: Entry(r)))
-            .OrderBy(r => Rank(r.Entry))
-            .ThenByDescending(r => Weight(r.Entry.Broken))
+            .OrderBy(r => r.Entry.Need)
+            .ThenByDescending(r => Weight(r.Input.Review, Verdict.Broken))
             .ThenByDescending(r => r.Input.Review is { Week: { RideCount: 0, Exception: null } })
-            .ThenByDescending(r => Weight(r.Entry.Watch))
+            .ThenByDescending(r => Weight(r.Input.Review, Verdict.Watch))
             .ThenBy(r => r.Entry.Label, StringComparer.Ordinal)
             .ThenBy(r => r.Entry.Folder, StringComparer.Ordinal)
             .Select(r => r.Entry)]);
 
-    private static int Rank(RosterEntry entry) => entry.Need switch
-    {
-        "broken" => 0,
-        "no review" => 1,
-        "watch" => 2,
-        _ => 3,
-    };
-
-    private static int Weight(ImmutableArray<string> rules) => rules.Sum(r => Protecting.Contains(r) ? 2 : 1);
+    // Rules that guard against too much too close together weigh more than those that shape the week.
+    private static int Weight(ReviewDocument? review, Verdict verdict) =>
+        review is null ? 0 : review.Findings.Where(f => f.Verdict == verdict).Sum(f => f.Standing.Protects ? 2 : 1);
 
     private static RosterEntry Entry(RosterInput input)
     {
         if (input.Review is not { } review)
-            return new RosterEntry { Folder = input.Folder, Label = input.Folder, Need = "no review", Why = OneLine(input.Problem ?? "No review.") };
+            return new RosterEntry { Folder = input.Folder, Label = input.Folder, Need = RosterNeed.NoReview, Why = OneLine(input.Problem ?? "No review.") };
         var broken = Rules(review, Verdict.Broken);
         var watch = Rules(review, Verdict.Watch);
         return new RosterEntry
         {
             Folder = input.Folder,
             Label = input.HasRiderFile ? review.Rider.Label : input.Folder,
-            Need = broken.Length > 0 ? "broken" : watch.Length > 0 ? "watch" : "kept",
+            Need = broken.Length > 0 ? RosterNeed.Broken : watch.Length > 0 ? RosterNeed.Watch : RosterNeed.Kept,
             Why = OneLine(review.Summary.Headline),
             WeekStartsOn = review.Week.StartsOn,
             Broken = broken,

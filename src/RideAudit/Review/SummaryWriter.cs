@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
-using System.Globalization;
 using RideAudit.Document;
+using RideAudit.Formatting;
 using RideAudit.Rules;
 using RideAudit.Rules.Changes;
 
@@ -23,12 +23,15 @@ internal static class SummaryWriter
             Watch = findings.Count(f => f.Verdict == Verdict.Watch),
             Kept = findings.Count(f => f.Verdict == Verdict.Kept),
             NotJudged = findings.Count(f => f.Verdict == Verdict.NotJudged),
-            ToChange = [.. Ranking.ToChange(ranked).Take(MostToChange).Select(f => new ChangeAdvice(f.Rule, Advice.Title(f, week.Plan), Advice.Detail(f)))],
-            Held = [.. findings.Where(f => f.Verdict == Verdict.Kept && HeldWords.IsWorthNaming(f, week, findings)).Select(f => HeldWords.Of(f, entry))],
+            ToChange = [.. ranked.Where(f => f.Advice is not null).Take(MostToChange).Select(ToChange)],
+            Held = [.. findings.Select(f => f.Held).OfType<string>()],
             SplitSentence = SplitWords.Of(entry),
             Cautions = Cautions.All,
         };
     }
+
+    private static ChangeAdvice ToChange(Finding finding) =>
+        new(finding.Rule, finding.Advice ?? finding.Sentence, $"{finding.Sentence} {Shown.Sentence(Words.Of(finding.Evidence))}") { Verdict = finding.Verdict };
 
     private static string Subline(ImmutableArray<Finding> findings, SmallestChange? change)
     {
@@ -37,14 +40,18 @@ internal static class SummaryWriter
         var judged = findings.Count(f => f.Verdict != Verdict.NotJudged);
         var counts = (broken, watch) switch
         {
-            (0, 0) when judged == findings.Length => string.Create(CultureInfo.InvariantCulture, $"All {judged} rules were kept."),
-            (0, 0) => string.Create(CultureInfo.InvariantCulture, $"All {judged} rules that could be judged were kept."),
-            (0, _) => string.Create(CultureInfo.InvariantCulture, $"No rule broken, {watch} to watch of {judged} judged."),
-            (_, 0) => string.Create(CultureInfo.InvariantCulture, $"{broken} of {judged} rules broken."),
-            _ => string.Create(CultureInfo.InvariantCulture, $"{broken} of {judged} rules broken, {watch} to watch."),
+            _ when judged == 0 => "No rule could be judged.",
+            (0, 0) => AllKept(judged, findings.Length),
+            (0, _) => $"No rule broken, {Shown.Number(watch)} to watch of {Shown.Number(judged)} judged.",
+            (_, 0) => $"{Shown.Number(broken)} of {Shown.Tally(judged, "rule")} broken.",
+            _ => $"{Shown.Number(broken)} of {Shown.Tally(judged, "rule")} broken, {Shown.Number(watch)} to watch.",
         };
-        if (judged == 0)
-            counts = "No rule could be judged.";
         return change is null ? counts : $"{counts} {change.Sentence}";
+    }
+
+    private static string AllKept(int judged, int all)
+    {
+        var judgeable = judged == all ? "" : " that could be judged";
+        return judged == 1 ? $"The one rule{judgeable} was kept." : $"All {Shown.Tally(judged, "rule")}{judgeable} were kept.";
     }
 }

@@ -1,7 +1,5 @@
 using System.Collections.Immutable;
-using System.Globalization;
 using NodaTime;
-using NodaTime.Text;
 using RideAudit.Document;
 using RideAudit.Figures;
 using RideAudit.Formatting;
@@ -22,12 +20,12 @@ internal static class ThresholdsWriter
             return null;
         var entry = new ThresholdsEntry
         {
-            ThresholdPowerW = last?.Threshold!.Power.Value.To(1),
-            ThresholdFrom = last is null ? null : Words.Of(last.Threshold!.From),
-            ThresholdEstimateW = opinion.Estimate?.Value.To(1),
+            ThresholdPowerW = last?.Threshold!.Power.Value,
+            ThresholdFrom = last?.Threshold!.From,
+            ThresholdEstimateW = opinion.Estimate?.Value,
             BestTwentyMinutes = opinion.BestTwentyMinutes is { } best ? Entry(best) : null,
-            CriticalPowerW = opinion.Critical?.Power.Value.To(1),
-            WorkAboveCriticalPowerKj = (opinion.Critical?.WorkAboveJ / 1000).To(1),
+            CriticalPowerW = opinion.Critical?.Power.Value,
+            WorkAboveCriticalPowerKj = opinion.Critical?.WorkAboveJ / 1000,
             CriticalPowerEfforts = [.. opinion.Efforts.Select(Entry)],
             InForce = Steps(rides),
             Sentence = "",
@@ -36,7 +34,7 @@ internal static class ThresholdsWriter
     }
 
     private static EffortEntry Entry(PowerEffort effort) =>
-        new(effort.Best.DurationSeconds, effort.Best.MeanW.To(1), effort.File, effort.Date);
+        new(effort.Best.DurationSeconds, effort.Best.MeanW, effort.File, effort.Date);
 
     private static ImmutableArray<ThresholdStepEntry> Steps(ImmutableArray<RideFigures> rides)
     {
@@ -45,7 +43,7 @@ internal static class ThresholdsWriter
         {
             if (ride.Threshold is not { } threshold)
                 continue;
-            var step = new ThresholdStepEntry(ride.Date, threshold.Power.Value.To(1), Words.Of(threshold.From));
+            var step = new ThresholdStepEntry(ride.Date, threshold.Power.Value, threshold.From);
             if (steps.Count == 0 || steps[^1].Source != step.Source || Math.Abs(steps[^1].PowerW - step.PowerW) >= 1)
                 steps.Add(step);
         }
@@ -54,15 +52,13 @@ internal static class ThresholdsWriter
 
     private static string Sentence(ThresholdsEntry entry)
     {
-        var inForce = entry.ThresholdPowerW is { } power ? $"Threshold power (FTP) in force: {W(power)} ({entry.ThresholdFrom}). " : "No threshold power (FTP) is known. ";
+        var inForce = entry.ThresholdPowerW is { } power ? $"Threshold power (FTP) in force: {Shown.Watts(power)} ({Words.OrNull(entry.ThresholdFrom)}). " : "No threshold power (FTP) is known. ";
         var estimate = entry.BestTwentyMinutes is { } best
-            ? $"95 % of the best 20 minutes of the last 90 days ({LocalDatePattern.Iso.Format(best.Date)}) is {W(entry.ThresholdEstimateW!.Value)}; "
+            ? $"{Shown.Percent(95)} of the best 20 minutes of the last 90 days ({Shown.Iso(best.Date)}) is {Shown.Watts(entry.ThresholdEstimateW)}; "
             : "No ride of the last 90 days holds 20 minutes with power; ";
         var critical = entry.CriticalPowerW is { } cp
-            ? $"the work–time line through {Phrases.Count(entry.CriticalPowerEfforts.Length)} separate best efforts of 3 to 20 minutes puts critical power at {W(cp)}. Both are only as good as those efforts were hard."
+            ? $"the work–time line through {Shown.Count(entry.CriticalPowerEfforts.Length, "separate best effort")} of 3 to 20 minutes puts critical power at {Shown.Watts(cp)}. Both are only as good as those efforts were hard."
             : "too few separate hard efforts of 2 to 20 minutes for a critical power.";
         return inForce + estimate + critical;
     }
-
-    private static string W(double watts) => string.Create(CultureInfo.InvariantCulture, $"{watts.To(0):0} W");
 }

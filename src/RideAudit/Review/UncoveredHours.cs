@@ -13,6 +13,6 @@ internal static class UncoveredHours
         if (uncovered.Length == 0)
             return null;
         var named = string.Join(", ", uncovered.Select(r => r.File));
-        return $"No training stress covers {Phrases.Length(uncovered.Sum(r => r.DurationSeconds))} of the week’s {Phrases.Length(week.RideSeconds)}: without power and threshold power, heart rate with resting, highest and threshold heart rate, or a rating, nothing could say ({named}).";
+        return $"No training stress covers {Shown.Length(uncovered.Sum(r => r.DurationSeconds))} of the week’s {Shown.Length(week.RideSeconds)}: without power and threshold power, heart rate with resting, highest and threshold heart rate, or a rating, nothing could say ({named}).";
     }
 }

@@ -23,33 +23,33 @@ internal static class WeekEntries
         return new WeekEntry
         {
             StartsOn = week.StartsOn,
-            IsoWeek = IsoWeek.Name(week.StartsOn),
+            IsoWeek = IsoWeek.StartingOn(week.StartsOn),
             Finished = week.Finished,
-            Hours = week.Hours.To(2),
+            Hours = week.Hours,
             RideCount = week.RideCount,
-            Stress = week.Stress.To(1),
-            StressUnknownHours = week.UnknownStressHours.To(2),
-            WorkKj = rides.Any(r => r.WorkKj is not null) ? rides.Sum(r => r.WorkKj ?? 0).To(0) : null,
+            Stress = week.Stress,
+            StressUnknownHours = week.UnknownStressHours,
+            WorkKj = rides.Any(r => r.WorkKj is not null) ? rides.Sum(r => r.WorkKj ?? 0) : null,
             BandSeconds = week.Bands.Entry(),
             ZoneSeconds = zones.Entry(),
             SplitByTime = week.Bands.Split(),
             SplitBySession = Sessions(rides),
-            PolarizationIndex = IntensityStructure.PolarizationIndex(week.Bands).To(2),
-            Structure = IntensityStructure.Word(week.Bands),
-            IntendedLowShare = judgesSplit ? plan.Limits.IntendedLowShare.To(4) : null,
-            SplitTolerance = judgesSplit ? plan.Limits.SplitTolerance.To(4) : null,
-            LongestRideSeconds = week.LongestRideSeconds.Whole(),
-            LongRideAskedSeconds = asksLong ? (plan.Limits.LongRideHours * 3600).Whole() : null,
-            OtherActivityHours = (week.OtherSeconds / 3600).To(2),
-            Exception = week.Exception is { } exception ? Words.Of(exception) : null,
-            AcuteLoad = week.LoadAfter.Acute.To(1),
-            ChronicLoad = week.LoadAfter.Chronic.To(1),
-            RampPerWeek = week.Ramp.To(1),
-            AcuteChronicRatio = week.LoadAfter.Ratio.To(2),
+            PolarizationIndex = IntensityStructure.PolarizationIndex(week.Bands),
+            Structure = IntensityStructure.Of(week.Bands),
+            IntendedLowShare = judgesSplit ? plan.Limits.IntendedLowShare : null,
+            SplitTolerance = judgesSplit ? plan.Limits.SplitTolerance : null,
+            LongestRideSeconds = week.LongestRideSeconds,
+            LongRideAskedSeconds = asksLong ? plan.Limits.LongRideHours * 3600 : null,
+            OtherActivityHours = week.OtherSeconds / 3600,
+            Exception = week.Exception,
+            AcuteLoad = week.LoadAfter.Acute,
+            ChronicLoad = week.LoadAfter.Chronic,
+            RampPerWeek = week.Ramp,
+            AcuteChronicRatio = week.LoadAfter.Ratio,
             SettlingIn = week.SettlingIn,
-            Monotony = week.Monotony.To(2),
-            Strain = week.Strain.To(1),
-            StressMeanBefore = before.IsEmpty ? null : before.TakeLast(WeeksOfStressMean).Average(w => w.Stress).To(1),
+            Monotony = week.Monotony,
+            Strain = week.Strain,
+            StressMeanBefore = before.IsEmpty ? null : before.TakeLast(WeeksOfStressMean).Average(w => w.Stress),
             PlanWeek = PlanWeek(week, plan.Rider.Plan),
             PlanWeeks = PlanWeek(week, plan.Rider.Plan) is null ? null : plan.Rider.Plan.Weeks,
             Days = [.. week.Days.Select((day, i) => Day(day, i < week.DaysThatCount))],
@@ -59,25 +59,25 @@ internal static class WeekEntries
     public static HistoryEntry History(WeekFacts week) => new()
     {
         StartsOn = week.StartsOn,
-        Hours = week.Hours.To(2),
-        Stress = week.Stress.To(1),
+        Hours = week.Hours,
+        Stress = week.Stress,
         BandSeconds = week.Bands.Entry(),
-        ChronicLoad = week.LoadAfter.Chronic.To(1),
-        AcuteLoad = week.LoadAfter.Acute.To(1),
-        RampPerWeek = week.Ramp.To(1),
-        LongestRideSeconds = week.LongestRideSeconds.Whole(),
-        Exception = week.Exception is { } exception ? Words.Of(exception) : null,
+        ChronicLoad = week.LoadAfter.Chronic,
+        AcuteLoad = week.LoadAfter.Acute,
+        RampPerWeek = week.Ramp,
+        LongestRideSeconds = week.LongestRideSeconds,
+        Exception = week.Exception,
         SettlingIn = week.SettlingIn,
     };
 
     private static DayEntry Day(DayFacts day, bool hasBeen) => new()
     {
         Date = day.Date,
-        Kind = hasBeen ? Words.Of(day.Kind) : "to come",
-        Hours = (day.RideSeconds / 3600).To(2),
-        Stress = !day.Rides.IsEmpty && day.Rides.All(r => r.Stress is null) ? null : day.Stress.To(1),
+        Kind = hasBeen ? day.Kind : null,
+        Hours = day.RideSeconds / 3600,
+        Stress = !day.Rides.IsEmpty && day.Rides.All(r => r.Stress is null) ? null : day.Stress,
         Rides = [.. day.Rides.Select(r => r.File)],
-        OtherActivityHours = (day.OtherSeconds / 3600).To(2),
+        OtherActivityHours = day.OtherSeconds / 3600,
     };
 
     private static SessionSplitEntry? Sessions(IReadOnlyCollection<RideFigures> rides)
@@ -86,7 +86,7 @@ internal static class WeekEntries
         if (rated == 0)
             return null;
         var hard = rides.Count(r => r.IsHard);
-        return new SessionSplitEntry(((double)(rated - hard) / rated).To(4), ((double)hard / rated).To(4));
+        return new SessionSplitEntry((double)(rated - hard) / rated, (double)hard / rated);
     }
 
     private static int? PlanWeek(WeekFacts week, TrainingPlan plan)

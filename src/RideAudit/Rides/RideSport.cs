@@ -1,3 +1,5 @@
+using RideAudit.Formatting;
+
 namespace RideAudit.Rides;
 
 /// <summary>What was ridden. Everything that is not cycling is <see cref="Other"/> and counts in hours only.</summary>
@@ -22,6 +24,7 @@ public enum RideSport
     Virtual,
 
     /// <summary>E-bike: time and heart rate count, power is not the rider's alone and is ignored.</summary>
+    [Word("e-bike")]
     EBike,
 
     /// <summary>Not cycling.</summary>

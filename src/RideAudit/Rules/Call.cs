@@ -6,11 +6,6 @@ namespace RideAudit.Rules;
 /// <param name="Softened">It would be broken, but rests on an estimated threshold.</param>
 internal readonly record struct Call(Verdict Verdict, string? Reason = null, bool Softened = false)
 {
-    public static Call Kept { get; } = new(Verdict.Kept);
-
-    public static Call Watch { get; } = new(Verdict.Watch);
-
-    public static Call Broken { get; } = new(Verdict.Broken);
-
-    public static Call NotJudged(string reason) => new(Verdict.NotJudged, reason);
+    /// <summary>Worth naming among what is to change.</summary>
+    public bool IsWanting => Verdict is Verdict.Watch or Verdict.Broken;
 }

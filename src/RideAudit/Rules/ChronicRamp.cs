@@ -1,12 +1,17 @@
 using System.Collections.Immutable;
+using RideAudit.Formatting;
 using RideAudit.Plan;
 
 namespace RideAudit.Rules;
 
 /// <summary>Chronic load rises no faster than it can be borne.</summary>
-internal sealed class ChronicRamp : Rule
+internal sealed class ChronicRamp : Rule<ChronicRamp.Reading>
 {
     public override string Id => "chronic-ramp";
+
+    public override string Name => "Chronic ramp";
+
+    public override Standing Standing { get; } = new() { Rank = 90, Group = RuleGroup.Growth, Protects = true, Heads = Trend.Load };
 
     public override Evidence Evidence => Evidence.CommonPractice;
 
@@ -22,33 +27,46 @@ internal sealed class ChronicRamp : Rule
     protected override int DaysBefore => 42;
 
     public override string Ask(PlanInForce plan) =>
-        $"Chronic load, the mean daily stress of about six weeks, rises by no more than {Say.Decimal(plan.Limits.RampWatch, 0)} points in a week.";
+        $"Chronic load, the mean daily stress of about six weeks, rises by no more than {Shown.Points(plan.Limits.RampWatch)} in a week.";
 
-    protected override Call Look(JudgedWeek week)
+    protected override Look Read(JudgedWeek week)
     {
         if (week.Week.SettlingIn)
-            return Call.NotJudged("chronic load needs 42 days of riding to settle");
-        var ramp = week.Week.Ramp;
-        return Close.Above(ramp, week.Limits.RampBroken) ? Call.Broken
-            : Close.Above(ramp, week.Limits.RampWatch) ? Call.Watch
-            : Call.Kept;
+            return NotJudged("chronic load needs 42 days of riding to settle");
+        var reading = new Reading(week.Week.Ramp, week.Week.LoadBefore.Chronic, week.Week.LoadAfter.Chronic);
+        return As(VerdictOf(reading, week.Limits), reading);
     }
 
-    protected override Account Tell(JudgedWeek week, Verdict verdict)
+    protected override RuleWords Tell(Reading reading, JudgedWeek week, Verdict verdict) => new()
     {
-        var ramp = week.Week.Ramp;
-        var change = ramp >= 0 ? $"rose by {Say.Decimal(ramp)}" : $"fell by {Say.Decimal(-ramp)}";
-        var sentence = $"Chronic load {change} points, from {Say.Decimal(week.Week.LoadBefore.Chronic)} to {Say.Decimal(week.Week.LoadAfter.Chronic)}; "
-            + $"up to {Say.Decimal(week.Limits.RampWatch, 0)} in a week is usual.";
-        return verdict == Verdict.Kept ? Account.Of(sentence) : Account.Of(sentence, "Less stress in the week: fewer hours, or easier ones.", new Occurrence
-        {
-            Verdict = Close.Above(ramp, week.Limits.RampBroken) ? Verdict.Broken : Verdict.Watch,
-            Numbers =
-            [
-                Numbered.Of("ramp_points", ramp, 1),
-                Numbered.Of("chronic_load_before_points", week.Week.LoadBefore.Chronic, 1),
-                Numbered.Of("chronic_load_after_points", week.Week.LoadAfter.Chronic, 1),
-            ],
-        });
-    }
+        Sentence = $"Chronic load {(reading.Ramp >= 0 ? "rose" : "fell")} by {Shown.Points(Math.Abs(reading.Ramp), 1)}, "
+            + $"from {Shown.Number(reading.Before, 1)} to {Shown.Number(reading.After, 1)}; up to {Shown.Number(week.Limits.RampWatch)} in a week is usual.",
+        WouldHaveKept = "Less stress in the week: fewer hours, or easier ones.",
+        Advice = "Let training load rise more slowly.",
+        Headline = "training load rising fast",
+        Held = $"ramp {Shown.Signed(reading.Ramp)}",
+        Occurrences = verdict == Verdict.Kept ? [] : [Describe(reading, VerdictOf(reading, week.Limits))],
+    };
+
+    private static Verdict VerdictOf(Reading reading, Limits limits) =>
+        Close.Above(reading.Ramp, limits.RampBroken) ? Verdict.Broken
+        : Close.Above(reading.Ramp, limits.RampWatch) ? Verdict.Watch
+        : Verdict.Kept;
+
+    private static Occurrence Describe(Reading reading, Verdict verdict) => new()
+    {
+        Verdict = verdict,
+        Numbers =
+        [
+            NamedNumber.Of("ramp_points", reading.Ramp, 1, v => $"ramp {Shown.Points(v, 1)}"),
+            NamedNumber.Of("chronic_load_before_points", reading.Before, 1, v => $"chronic load {Shown.Points(v, 1)} before"),
+            NamedNumber.Of("chronic_load_after_points", reading.After, 1, v => $"{Shown.Points(v, 1)} after"),
+        ],
+    };
+
+    /// <summary>What it reads: chronic load, points.</summary>
+    /// <param name="Ramp">Its change in the week.</param>
+    /// <param name="Before">At the end of the day before.</param>
+    /// <param name="After">At the week's end.</param>
+    internal readonly record struct Reading(double Ramp, double Before, double After);
 }

@@ -1,12 +1,17 @@
 using System.Collections.Immutable;
+using RideAudit.Formatting;
 using RideAudit.Plan;
 
 namespace RideAudit.Rules;
 
 /// <summary>Enough easy hours, counted in hours and not in shares.</summary>
-internal sealed class EnduranceVolume : Rule
+internal sealed class EnduranceVolume : Rule<EnduranceVolume.Reading>
 {
     public override string Id => "endurance-volume";
+
+    public override string Name => "Endurance volume";
+
+    public override Standing Standing { get; } = new() { Rank = 70, Group = RuleGroup.Endurance };
 
     public override Evidence Evidence => Evidence.CommonPractice;
 
@@ -19,39 +24,54 @@ internal sealed class EnduranceVolume : Rule
     protected override Basis Basis => Basis.Kinds;
 
     public override string Ask(PlanInForce plan) => plan.PlannedHours is { } hours
-        ? $"About {Say.Hours(plan.Limits.IntendedLowShare * hours)} of easy riding, and not less than {Say.Hours(Least(plan.Limits, hours))}."
+        ? $"About {Shown.Hours(plan.Limits.IntendedLowShare * hours)} of easy riding, and not less than {Shown.Hours(Least(plan.Limits, hours))}."
         : "As many easy hours as the planned hours and the intended low share make.";
 
-    protected override Call Look(JudgedWeek week)
+    protected override Look Read(JudgedWeek week)
     {
         if (week.PlannedHours is not { } planned)
-            return Call.NotJudged("there are no planned hours");
-        var least = Least(week.Limits, planned);
-        var low = week.Week.Bands.Low / 3600;
-        if (!Close.Below(low, least))
-            return Call.Kept;
-        return Close.Below(low + Unbanded.SecondsIn(week.Week) / 3600, least)
-            ? Call.Broken
-            : Call.NotJudged("riding without power or heart rate to rate it could change the verdict");
+            return NotJudged("there are no planned hours");
+        var reading = new Reading(
+            week.Week.Bands.Low / 3600, Unbanded.SecondsIn(week.Week), planned, week.Limits.IntendedLowShare * planned, Least(week.Limits, planned));
+        if (!Close.Below(reading.Low, reading.Least))
+            return As(Verdict.Kept, reading);
+        return Close.Below(reading.Low + reading.UnknownSeconds / 3600, reading.Least) ? As(Verdict.Broken, reading) : Unrated();
     }
 
-    protected override Account Tell(JudgedWeek week, Verdict verdict)
+    protected override RuleWords Tell(Reading reading, JudgedWeek week, Verdict verdict)
     {
-        var planned = week.PlannedHours ?? 0;
-        var asked = week.Limits.IntendedLowShare * planned;
-        var low = week.Week.Bands.Low / 3600;
-        var unknown = Unbanded.SecondsIn(week.Week);
-        var known = unknown > 0 ? $"{Say.Hours(low)} of riding known to be easy, and {Say.Time(unknown)} that nothing could rate" : $"{Say.Hours(low)} of easy riding";
-        var sentence = $"{known}; {Say.Percent(week.Limits.IntendedLowShare)} of {Say.Hours(planned)} planned is {Say.Hours(asked)}.";
-        if (verdict == Verdict.Kept)
-            return Account.Of(sentence);
-        var missing = Least(week.Limits, planned) - low;
-        return Account.Of(sentence, $"At least {Say.Time(Math.Ceiling(missing * 60) * 60)} more of easy riding.", new Occurrence
+        var known = reading.UnknownSeconds > 0
+            ? $"{Shown.Hours(reading.Low)} of riding known to be easy, and {Shown.Length(reading.UnknownSeconds)} that nothing could rate"
+            : $"{Shown.Hours(reading.Low)} of easy riding";
+        return new RuleWords
         {
-            Verdict = Verdict.Broken,
-            Numbers = [Numbered.Of("low_hours", low, 2), Numbered.Of("asked_low_hours", asked, 2), Numbered.Of("least_low_hours", Least(week.Limits, planned), 2)],
-        });
+            Sentence = $"{known}; {Shown.Share(week.Limits.IntendedLowShare)} of {Shown.Hours(reading.Planned)} planned is {Shown.Hours(reading.Asked)}.",
+            WouldHaveKept = $"At least {Shown.Length(Math.Ceiling((reading.Least - reading.Low) * 60) * 60)} more of easy riding.",
+            Advice = $"Ride the easy hours: {Shown.Number(reading.Low, 1)} of {Shown.Hours(reading.Asked)}.",
+            Headline = "too few easy hours",
+            Held = $"{Shown.Number(reading.Low, 1)} easy hours",
+            Occurrences = verdict == Verdict.Kept ? [] : [Describe(reading)],
+        };
     }
+
+    private static Occurrence Describe(Reading reading) => new()
+    {
+        Verdict = Verdict.Broken,
+        Numbers =
+        [
+            NamedNumber.Of("low_hours", reading.Low, 2, v => $"{Shown.Hours(v)} low"),
+            NamedNumber.Of("asked_low_hours", reading.Asked, 2, v => $"{Shown.Hours(v)} asked"),
+            NamedNumber.Of("least_low_hours", reading.Least, 2, v => $"{Shown.Hours(v)} would do"),
+        ],
+    };
 
     private static double Least(Limits limits, double plannedHours) => limits.IntendedLowShare * plannedHours * (1 - limits.EnduranceMargin);
+
+    /// <summary>What it reads, h unless the name says otherwise.</summary>
+    /// <param name="Low">Ridden in the low band.</param>
+    /// <param name="UnknownSeconds">Ridden without a band, s.</param>
+    /// <param name="Planned">Planned in all.</param>
+    /// <param name="Asked">Asked of the low band.</param>
+    /// <param name="Least">What would do.</param>
+    internal readonly record struct Reading(double Low, double UnknownSeconds, double Planned, double Asked, double Least);
 }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Text.Json.Serialization;
 
 namespace RideAudit.Rules;
 
@@ -7,6 +8,10 @@ public sealed record Finding
 {
     /// <summary>The rule's id, such as <c>hard-day-spacing</c>.</summary>
     public required string Rule { get; init; }
+
+    /// <summary>The rule's name, such as <c>Hard day spacing</c>.</summary>
+    [JsonIgnore]
+    public string Name { get; init; } = "";
 
     /// <summary>The worst of the occurrences' verdicts, or the rule's own.</summary>
     public required Verdict Verdict { get; init; }
@@ -31,4 +36,24 @@ public sealed record Finding
 
     /// <summary>The source, or "common practice, no source".</summary>
     public required string Source { get; init; }
+
+    /// <summary>What to do about it, one short sentence; null when it was kept or not judged, and where another finding asks for the same.</summary>
+    [JsonIgnore]
+    public string? Advice { get; init; }
+
+    /// <summary>The finding as a part of a headline; null when it was kept or not judged.</summary>
+    [JsonIgnore]
+    public string? Headline { get; init; }
+
+    /// <summary>What held, a few words; null when it was not kept, and where there was nothing to hold.</summary>
+    [JsonIgnore]
+    public string? Held { get; init; }
+
+    /// <summary>Its place among the week's findings.</summary>
+    [JsonIgnore]
+    public Standing Standing { get; init; } = new();
+
+    /// <summary>Spans between hard rides that the rule looks at, in order.</summary>
+    [JsonIgnore]
+    public ImmutableArray<HardSpan> Spans { get; init; } = [];
 }

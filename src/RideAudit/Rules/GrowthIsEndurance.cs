@@ -1,12 +1,17 @@
 using System.Collections.Immutable;
+using RideAudit.Formatting;
 using RideAudit.Plan;
 
 namespace RideAudit.Rules;
 
 /// <summary>When hours grow, the added time is mostly easy.</summary>
-internal sealed class GrowthIsEndurance : Rule
+internal sealed class GrowthIsEndurance : Rule<GrowthIsEndurance.Reading>
 {
     public override string Id => "growth-is-endurance";
+
+    public override string Name => "Growth is endurance";
+
+    public override Standing Standing { get; } = new() { Rank = 100, Group = RuleGroup.Growth };
 
     public override Evidence Evidence => Evidence.CommonPractice;
 
@@ -19,50 +24,66 @@ internal sealed class GrowthIsEndurance : Rule
     protected override Basis Basis => Basis.Kinds;
 
     public override string Ask(PlanInForce plan) =>
-        $"When hours grow by more than {Say.Percent(plan.Limits.GrowthShare)}, no more than {Say.Percent(plan.Limits.GrowthAboveLowShare)} of the added time is above easy.";
+        $"When hours grow by more than {Shown.Share(plan.Limits.GrowthShare)}, no more than {Shown.Share(plan.Limits.GrowthAboveLowShare)} of the added time is above easy.";
 
-    protected override Call Look(JudgedWeek week)
+    protected override Look Read(JudgedWeek week)
     {
-        if (MeanBefore(week) is not { } before)
-            return Call.NotJudged($"it needs {Say.Number(week.Limits.GrowthWeeks)} ordinary weeks before this one");
+        if (week.Background.OrdinaryMean is not { } before)
+            return NotJudged($"it needs {Shown.Count(week.Limits.GrowthWeeks, "ordinary week")} before this one");
         if (before.Hours <= 0)
-            return Call.NotJudged("the weeks before hold no riding to compare with");
-        if (!Close.Above(week.Week.Hours, (1 + week.Limits.GrowthShare) * before.Hours))
-            return Call.Kept;
-        var added = week.Week.Hours - before.Hours;
-        var above = week.Week.Bands.AboveLow / 3600 - before.AboveLow;
-        var limit = week.Limits.GrowthAboveLowShare * added;
-        var least = above - before.Unbanded;
-        var most = above + Unbanded.SecondsIn(week.Week) / 3600;
-        return Close.Above(least, limit) ? Call.Broken
-            : Close.Above(most, limit) ? Call.NotJudged("riding without power or heart rate to rate it could change the verdict")
-            : Call.Kept;
+            return NotJudged("the weeks before hold no riding to compare with");
+        var grew = Close.Above(week.Week.Hours, (1 + week.Limits.GrowthShare) * before.Hours);
+        var reading = new Reading(grew, before.Hours, week.Week.Hours - before.Hours, week.Week.Bands.AboveLow / 3600 - before.AboveLow);
+        if (!grew)
+            return As(Verdict.Kept, reading);
+        var limit = week.Limits.GrowthAboveLowShare * reading.Added;
+        var most = reading.AddedAboveLow + Unbanded.SecondsIn(week.Week) / 3600;
+        return Close.Above(reading.AddedAboveLow - before.Unbanded, limit) ? As(Verdict.Broken, reading)
+            : Close.Above(most, limit) ? Unrated()
+            : As(Verdict.Kept, reading);
     }
 
-    protected override Account Tell(JudgedWeek week, Verdict verdict)
+    protected override RuleWords Tell(Reading reading, JudgedWeek week, Verdict verdict)
     {
-        var before = MeanBefore(week) ?? default;
-        var added = week.Week.Hours - before.Hours;
-        if (!Close.Above(week.Week.Hours, (1 + week.Limits.GrowthShare) * before.Hours))
-            return Account.Of($"{Say.Hours(week.Week.Hours)} against a mean of {Say.Hours(before.Hours)}: hours did not grow by more than {Say.Percent(week.Limits.GrowthShare)}.");
-        var above = week.Week.Bands.AboveLow / 3600 - before.AboveLow;
-        var sentence = $"{Say.Time(added * 3600)} more than the mean of the weeks before, {Say.Time(Math.Max(0, above) * 3600)} of it above easy.";
-        if (verdict == Verdict.Kept)
-            return Account.Of(sentence);
-        return Account.Of(sentence, $"At most {Say.Time(week.Limits.GrowthAboveLowShare * added * 3600)} of the added time above easy.", new Occurrence
+        var held = week.IsLongerThanTheLast ? "growth by endurance" : null;
+        if (!reading.Grew)
         {
-            Verdict = Verdict.Broken,
-            Numbers =
-            [
-                Numbered.Of("added_hours", added, 2),
-                Numbered.Of("added_above_low_hours", above, 2),
-                Numbered.Of("above_low_share_of_added", above / added, 3),
-            ],
-        });
+            return new RuleWords
+            {
+                Sentence = $"{Shown.Hours(week.Week.Hours)} against a mean of {Shown.Hours(reading.MeanBefore)}: "
+                    + $"hours did not grow by more than {Shown.Share(week.Limits.GrowthShare)}.",
+                Held = held,
+            };
+        }
+        return new RuleWords
+        {
+            Sentence = $"{Shown.Length(reading.Added * 3600)} more than the mean of the weeks before, {Shown.Length(Math.Max(0, reading.AddedAboveLow) * 3600)} of it above easy.",
+            WouldHaveKept = $"At most {Shown.Length(week.Limits.GrowthAboveLowShare * reading.Added * 3600)} of the added time above easy.",
+            Advice = "Grow by easy hours first.",
+            Headline = "growth by intensity instead of endurance",
+            Held = held,
+            Occurrences = verdict == Verdict.Kept ? [] : [Describe(reading)],
+        };
     }
 
     protected override Trust TrustIn(JudgedWeek week) =>
         Background.Worse(week.TrustIn(Basis, 0), week.Background.TrustInOrdinaryWeeks(Basis));
 
-    private static (double Hours, double AboveLow, double Unbanded)? MeanBefore(JudgedWeek week) => week.Background.OrdinaryMean;
+    private static Occurrence Describe(Reading reading) => new()
+    {
+        Verdict = Verdict.Broken,
+        Numbers =
+        [
+            NamedNumber.Of("added_hours", reading.Added, 2, v => $"{Shown.Hours(v)} added"),
+            NamedNumber.Of("added_above_low_hours", reading.AddedAboveLow, 2, v => $"{Shown.Hours(v)} of it above low"),
+            NamedNumber.Of("above_low_share_of_added", reading.AddedAboveLow / reading.Added, 3, v => $"{Shown.Share(v, 1)} of the added time"),
+        ],
+    };
+
+    /// <summary>What it reads, h.</summary>
+    /// <param name="Grew">Hours grew by enough to look at.</param>
+    /// <param name="MeanBefore">Mean of the ordinary weeks before.</param>
+    /// <param name="Added">Ridden more than that.</param>
+    /// <param name="AddedAboveLow">Ridden more than before above the low band.</param>
+    internal readonly record struct Reading(bool Grew, double MeanBefore, double Added, double AddedAboveLow);
 }

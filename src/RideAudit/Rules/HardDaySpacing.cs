@@ -1,14 +1,23 @@
 using System.Collections.Immutable;
 using RideAudit.Figures;
+using RideAudit.Formatting;
 using RideAudit.Plan;
 using RideAudit.Weeks;
 
 namespace RideAudit.Rules;
 
 /// <summary>No two hard days next to each other.</summary>
-internal sealed class HardDaySpacing : Rule
+internal sealed class HardDaySpacing : Rule<HardDaySpacing.Reading>
 {
     public override string Id => "hard-day-spacing";
+
+    public override string Name => "Hard day spacing";
+
+    public override string ShortName => "spacing";
+
+    public override Standing Standing { get; } = new() { Rank = 10, Group = RuleGroup.HardDays, Protects = true };
+
+    public override bool IsChangeSought => true;
 
     public override Evidence Evidence => Evidence.CommonPractice;
 
@@ -29,83 +38,101 @@ internal sealed class HardDaySpacing : Rule
     public override string Ask(PlanInForce plan) =>
         "At least one easier day lies between two high days, and better also between a high and a threshold day.";
 
-    protected override Call Look(JudgedWeek week)
+    protected override Look Read(JudgedWeek week)
     {
-        var worst = Verdict.Kept;
+        var (worst, hard) = (Verdict.Kept, 0);
+        var pairs = ImmutableArray<Pair>.Empty;
         for (var i = 0; i < 7; i++)
         {
-            var verdict = Pair(week.Day(i - 1), week.Week.Days[i]);
+            var second = week.Week.Days[i];
+            hard += second.IsHard ? 1 : 0;
+            if (week.Day(i - 1) is not { } first || VerdictOf(first, second) is var verdict && verdict == Verdict.Kept)
+                continue;
+            pairs = pairs.Add(new Pair(first, second, verdict));
             worst = verdict > worst ? verdict : worst;
         }
-        return new Call(worst);
+        return As(worst, new Reading(pairs, hard));
     }
 
-    protected override Account Tell(JudgedWeek week, Verdict verdict)
+    protected override RuleWords Tell(Reading reading, JudgedWeek week, Verdict verdict)
     {
-        var found = new List<(DayFacts First, DayFacts Second, Verdict Verdict)>();
-        for (var i = 0; i < 7; i++)
+        if (verdict == Verdict.Kept)
+            return new RuleWords { Sentence = KeptSentence(reading.HardDays, week), Held = reading.HardDays > 1 ? "hard days spaced" : null };
+        var worst = reading.Pairs.MaxBy(p => p.Verdict);
+        var more = reading.Pairs.Length > 1 ? $" It happened {Shown.Often(reading.Pairs.Length)}." : "";
+        return new RuleWords
         {
-            if (week.Day(i - 1) is { } first && Pair(first, week.Week.Days[i]) is var pair and > Verdict.Kept)
-                found.Add((first, week.Week.Days[i], pair));
-        }
-        if (found.Count == 0)
-            return Account.Of(KeptSentence(week));
-        var worst = found.MaxBy(f => f.Verdict);
-        var more = found.Count > 1 ? $" It happened {(found.Count == 2 ? "twice" : Say.Number(found.Count) + " times")}." : "";
-        return Account.Of(
-            $"{PairSentence(worst.First, worst.Second, week.Week)}{more}",
-            "An easier or free day between the two.",
-            [.. found.Select(f => Describe(f.First, f.Second, f.Verdict))]);
+            Sentence = $"{PairSentence(worst, week)}{more}",
+            WouldHaveKept = "An easier or free day between the two.",
+            Advice = $"Put an easier day between {Shown.Weekday(worst.First.Date)}’s and {Shown.Weekday(worst.Second.Date)}’s hard rides.",
+            Headline = reading.Pairs.Min(p => p.HoursBetween) is { } hours ? $"two hard rides {Shown.Hours(hours, 0)} apart" : "hard days back to back",
+            Occurrences = [.. reading.Pairs.Select(Describe)],
+        };
     }
 
-    private static Verdict Pair(DayFacts? first, DayFacts second)
+    /// <summary>From each hard ride's end to the next one's start, the last hard ride of the week before included when it lies on its last day.</summary>
+    protected override IEnumerable<HardSpan> SpansOf(Reading reading, JudgedWeek week, Verdict verdict)
     {
-        if (first is not { IsHard: true } || !second.IsHard)
+        var before = week.DayBefore is { } last && last.Date == week.Week.StartsOn.PlusDays(-1) ? last.Rides.Where(r => r.IsHard) : [];
+        var hard = before.Concat(week.Week.Rides.Where(r => r.IsHard)).OrderBy(r => r.StartsAt.ToInstant()).ToArray();
+        for (var i = 1; i < hard.Length; i++)
+            yield return new HardSpan(hard[i - 1], hard[i], verdict == Verdict.NotJudged ? verdict : reading.VerdictOf(hard[i - 1], hard[i]));
+    }
+
+    private static Verdict VerdictOf(DayFacts first, DayFacts second)
+    {
+        if (!first.IsHard || !second.IsHard)
             return Verdict.Kept;
         return first.Kind == DayKind.High && second.Kind == DayKind.High ? Verdict.Broken : Verdict.Watch;
     }
 
-    private static string KeptSentence(JudgedWeek week)
-    {
-        var hard = week.Week.Days.Count(d => d.IsHard);
-        return hard < 2 && week.DayBefore is not { IsHard: true }
-            ? $"{Say.Capital(Say.Count(hard, "hard day"))}, so nothing to space."
-            : $"No two hard days stood next to each other ({Say.Count(hard, "hard day")} this week).";
-    }
+    private static string KeptSentence(int hard, JudgedWeek week) => hard < 2 && week.DayBefore is not { IsHard: true }
+        ? $"{Shown.Capital(Shown.Count(hard, "hard day"))}, so nothing to space."
+        : $"No two hard days stood next to each other ({Shown.Count(hard, "hard day")} this week).";
 
-    private static string PairSentence(DayFacts first, DayFacts second, WeekFacts week)
+    private static string PairSentence(Pair pair, JudgedWeek week)
     {
-        var kinds = (first.Kind, second.Kind) switch
+        var kinds = (pair.First.Kind, pair.Second.Kind) switch
         {
             (DayKind.High, DayKind.High) => "were both high days",
             (DayKind.Threshold, DayKind.Threshold) => "were both threshold days",
             (DayKind.High, _) => "were a high and a threshold day",
             _ => "were a threshold and a high day",
         };
-        var names = Say.Capital($"{Say.Day(first.Date, week)} and {Say.Day(second.Date)}");
-        return HoursBetween(first, second) is { } hours
-            ? $"{names} {kinds} with no easier day between, {Say.Decimal(hours, 0)} h from the end of one hard ride to the start of the next."
+        var names = $"{week.NameOf(pair.First.Date)} and {Shown.Weekday(pair.Second.Date)}";
+        return pair.HoursBetween is { } hours
+            ? $"{names} {kinds} with no easier day between, {Shown.Hours(hours, 0)} from the end of one hard ride to the start of the next."
             : $"{names} {kinds} with no easier day between.";
     }
 
-    private static Occurrence Describe(DayFacts first, DayFacts second, Verdict verdict) => new()
+    private static Occurrence Describe(Pair pair) => new()
     {
-        Verdict = verdict,
-        Dates = [first.Date, second.Date],
-        Rides = [.. first.Rides.Concat(second.Rides).Where(r => r.IsHard).Select(r => r.File)],
-        Numbers = [Numbered.Of("hours_between", HoursBetween(first, second), 1)],
+        Verdict = pair.Verdict,
+        Dates = [pair.First.Date, pair.Second.Date],
+        Rides = [.. pair.HardRides.Select(r => r.File)],
+        Numbers = [NamedNumber.Of("hours_between", pair.HoursBetween, 1, v => $"{Shown.Hours(v)} between")],
     };
 
-    private static double? HoursBetween(DayFacts first, DayFacts second)
+    /// <summary>What it reads.</summary>
+    /// <param name="Pairs">Hard days next to each other, in order.</param>
+    /// <param name="HardDays">Hard days of the week.</param>
+    internal readonly record struct Reading(ImmutableArray<Pair> Pairs, int HardDays)
     {
-        RideFigures? earlier = null;
-        foreach (var ride in first.Rides)
-            earlier = ride.IsHard ? ride : earlier;
-        foreach (var ride in second.Rides)
-        {
-            if (ride.IsHard && earlier is not null)
-                return (ride.StartsAt.ToInstant() - earlier.EndsAt.ToInstant()).TotalHours;
-        }
-        return null;
+        public Verdict VerdictOf(RideFigures earlier, RideFigures later) =>
+            Pairs.Where(p => p.HardRides.Contains(earlier) && p.HardRides.Contains(later)).Select(p => p.Verdict).DefaultIfEmpty(Verdict.Kept).Max();
+    }
+
+    /// <summary>Two hard days next to each other.</summary>
+    /// <param name="First">The earlier; it may be the day before the week.</param>
+    /// <param name="Second">The later.</param>
+    /// <param name="Verdict">What the rule says of the two.</param>
+    internal readonly record struct Pair(DayFacts First, DayFacts Second, Verdict Verdict)
+    {
+        public IEnumerable<RideFigures> HardRides => First.Rides.Concat(Second.Rides).Where(r => r.IsHard);
+
+        /// <summary>From the end of the first day's last hard ride to the start of the second day's first.</summary>
+        public double? HoursBetween => First.Rides.LastOrDefault(r => r.IsHard) is { } earlier && Second.Rides.FirstOrDefault(r => r.IsHard) is { } later
+            ? (later.StartsAt.ToInstant() - earlier.EndsAt.ToInstant()).TotalHours
+            : null;
     }
 }

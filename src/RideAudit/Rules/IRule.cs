@@ -9,6 +9,9 @@ public interface IRule
     /// <summary>The id, such as <c>hard-day-spacing</c>.</summary>
     string Id { get; }
 
+    /// <summary>The name, such as <c>Hard day spacing</c>.</summary>
+    string Name { get; }
+
     /// <summary>What the rule asks, in one plain sentence with this plan's numbers.</summary>
     /// <param name="plan">The plan in force.</param>
     string Ask(PlanInForce plan);

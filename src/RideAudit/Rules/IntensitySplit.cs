@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using RideAudit.Formatting;
 using RideAudit.Plan;
 using RideAudit.Units;
 using RideAudit.Weeks;
@@ -6,9 +7,15 @@ using RideAudit.Weeks;
 namespace RideAudit.Rules;
 
 /// <summary>The intended share of easy riding, by time or by session.</summary>
-internal sealed class IntensitySplit : Rule
+internal sealed class IntensitySplit : Rule<IntensitySplit.Reading>
 {
+    private static readonly IntensitySplit Own = new();
+
     public override string Id => "intensity-split";
+
+    public override string Name => "Intensity split";
+
+    public override Standing Standing { get; } = new() { Rank = 80, Group = RuleGroup.Intensity };
 
     public override Evidence Evidence => Evidence.PublishedStudy;
 
@@ -27,62 +34,75 @@ internal sealed class IntensitySplit : Rule
     public override string Ask(PlanInForce plan)
     {
         var limits = plan.Limits;
-        var tolerance = $"give or take {Say.Decimal(limits.SplitTolerance * 100, 0)} points";
+        var tolerance = $"give or take {Shown.Points(limits.SplitTolerance * 100)}";
         return plan.Rider.Plan.SplitBy == SplitBy.Time
-            ? $"About {Say.Percent(limits.IntendedLowShare)} of the time easy, {tolerance}."
+            ? $"About {Shown.Share(limits.IntendedLowShare)} of the time easy, {tolerance}."
             : limits.IntendedEasySessionShare is { } share
-                ? $"About {Say.Percent(share)} of the sessions easy, {tolerance}."
+                ? $"About {Shown.Share(share)} of the sessions easy, {tolerance}."
                 : "The split by session is not judged at this volume.";
     }
 
-    protected override Call Look(JudgedWeek week) =>
-        week.Plan.Rider.Plan.SplitBy == SplitBy.Time ? LookByTime(week) : LookBySession(week);
+    /// <summary>Whether a week's split is to be watched.</summary>
+    public static bool IsWatched(JudgedWeek week) => Own.Decide(week).Verdict == Verdict.Watch;
 
-    protected override Account Tell(JudgedWeek week, Verdict verdict)
+    protected override Look Read(JudgedWeek week) =>
+        week.Plan.Rider.Plan.SplitBy == SplitBy.Time ? ReadByTime(week) : ReadBySession(week);
+
+    protected override RuleWords Tell(Reading reading, JudgedWeek week, Verdict verdict)
     {
-        var byTime = week.Plan.Rider.Plan.SplitBy == SplitBy.Time;
-        var share = (byTime ? week.Week.Bands.LowShare : SessionsOf(week.Week).Share) ?? 0;
-        var intended = (byTime ? week.Limits.IntendedLowShare : week.Limits.IntendedEasySessionShare) ?? 0;
-        var counted = byTime ? "of the time" : "of the sessions";
-        var sentence = $"{Say.Percent(share)} {counted} was easy; the plan intends {Say.Percent(intended)}.";
-        if (verdict == Verdict.Kept)
-            return Account.Of(sentence);
-        var kept = share > intended
-            ? "One of the planned hard rides: easy riding alone crowded them out."
-            : byTime
-                ? $"{Say.Time(TooMuch(week.Week, intended - week.Limits.SplitTolerance))} of hard riding ridden easy instead."
-                : "One hard session fewer, or an easy one more.";
-        return Account.Of(sentence, kept, new Occurrence
+        var tooEasy = reading.Share > reading.Intended;
+        return new RuleWords
         {
-            Verdict = Judge(share, share, intended, week) is { } own ? own : verdict,
-            Numbers = [Numbered.Of(byTime ? "low_share" : "easy_session_share", share, 3), Numbered.Of("intended_share", intended, 3)],
-        });
+            Sentence = $"{Shown.Share(reading.Share)} of the {(reading.ByTime ? "time" : "sessions")} was easy; the plan intends {Shown.Share(reading.Intended)}.",
+            WouldHaveKept = WouldHave(reading, week),
+            Advice = tooEasy ? "Make the planned hard ride hard." : "Ride more of the time in the low band.",
+            Headline = tooEasy ? "hardly any work above the low band" : "too much riding above the low band",
+            Held = "intensity split",
+            Occurrences = verdict == Verdict.Kept ? [] : [Describe(reading, Judge(reading.Share, reading.Share, reading.Intended, week) ?? verdict)],
+        };
     }
 
-    private static Call LookByTime(JudgedWeek week)
+    private static string WouldHave(Reading reading, JudgedWeek week) =>
+        reading.Share > reading.Intended ? "One of the planned hard rides: easy riding alone crowded them out."
+        : reading.ByTime ? $"{Shown.Length(TooMuch(week.Week, reading.Intended - week.Limits.SplitTolerance))} of hard riding ridden easy instead."
+        : "One hard session fewer, or an easy one more.";
+
+    private static Occurrence Describe(Reading reading, Verdict verdict) => new()
+    {
+        Verdict = verdict,
+        Numbers =
+        [
+            reading.ByTime
+                ? NamedNumber.Of("low_share", reading.Share, 3, v => $"{Shown.Share(v, 1)} low")
+                : NamedNumber.Of("easy_session_share", reading.Share, 3, v => $"{Shown.Share(v, 1)} of sessions easy"),
+            NamedNumber.Of("intended_share", reading.Intended, 3, v => $"{Shown.PlainShare(v)} intended"),
+        ],
+    };
+
+    private static Look ReadByTime(JudgedWeek week)
     {
         var bands = week.Week.Bands;
         var unknown = Unbanded.SecondsIn(week.Week);
         if (bands.LowShare is not { } share)
-            return Call.NotJudged("no ride has power or heart rate to rate it");
+            return NotJudged("no ride has power or heart rate to rate it");
         var all = bands.Total + unknown;
-        return CallOf(Judge(bands.Low / all, (bands.Low + unknown) / all, week.Limits.IntendedLowShare, week));
+        var intended = week.Limits.IntendedLowShare;
+        return AsGiven(Judge(bands.Low / all, (bands.Low + unknown) / all, intended, week), new Reading(true, share, intended));
     }
 
-    private static Call LookBySession(JudgedWeek week)
+    private static Look ReadBySession(JudgedWeek week)
     {
         if (week.Limits.IntendedEasySessionShare is not { } intended)
-            return Call.NotJudged("the split by session is only judged at high and very high volume");
-        var (easy, hard, unrated, _) = SessionsOf(week.Week);
+            return NotJudged("the split by session is only judged at high and very high volume");
+        var (easy, hard, unrated) = SessionsOf(week.Week);
         var all = easy + hard + unrated;
         if (all < week.Limits.SplitSessionsAtLeast)
-            return Call.NotJudged($"a split by session needs {Say.Count(week.Limits.SplitSessionsAtLeast, "ride")}");
-        return CallOf(Judge((double)easy / all, (double)(easy + unrated) / all, intended, week));
+            return NotJudged($"a split by session needs {Shown.Count(week.Limits.SplitSessionsAtLeast, "ride")}");
+        var share = easy + hard > 0 ? (double)easy / (easy + hard) : 0;
+        return AsGiven(Judge((double)easy / all, (double)(easy + unrated) / all, intended, week), new Reading(false, share, intended));
     }
 
-    private static Call CallOf(Verdict? verdict) => verdict is { } given
-        ? new Call(given)
-        : Call.NotJudged("riding without power or heart rate to rate it could change the verdict");
+    private static Look AsGiven(Verdict? verdict, Reading reading) => verdict is { } given ? As(given, reading) : Unrated();
 
     /// <summary>The verdict on a share that lies between two ends; null when it depends on where.</summary>
     private static Verdict? Judge(double least, double most, double intended, JudgedWeek week)
@@ -106,7 +126,7 @@ internal sealed class IntensitySplit : Rule
 
     private static double TooMuch(WeekFacts week, double least) => Math.Max(0, least * week.Bands.Total - week.Bands.Low);
 
-    private static (int Easy, int Hard, int Unrated, double? Share) SessionsOf(WeekFacts week)
+    private static (int Easy, int Hard, int Unrated) SessionsOf(WeekFacts week)
     {
         int easy = 0, hard = 0, unrated = 0;
         foreach (var day in week.Days)
@@ -118,6 +138,12 @@ internal sealed class IntensitySplit : Rule
                 easy += !ride.IsHard && ride.Kind is not (RideKind.Unrated or RideKind.None) ? 1 : 0;
             }
         }
-        return (easy, hard, unrated, easy + hard > 0 ? (double)easy / (easy + hard) : null);
+        return (easy, hard, unrated);
     }
+
+    /// <summary>What it reads.</summary>
+    /// <param name="ByTime">The split is that of the time; else of the sessions.</param>
+    /// <param name="Share">Easy share, 0 to 1.</param>
+    /// <param name="Intended">Intended easy share, 0 to 1.</param>
+    internal readonly record struct Reading(bool ByTime, double Share, double Intended);
 }

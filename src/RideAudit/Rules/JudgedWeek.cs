@@ -1,3 +1,6 @@
+using NodaTime;
+using RideAudit.Figures;
+using RideAudit.Formatting;
 using RideAudit.Plan;
 using RideAudit.Units;
 using RideAudit.Weeks;
@@ -40,6 +43,9 @@ internal sealed class JudgedWeek
     /// <summary>The day before the week; null without history.</summary>
     public DayFacts? DayBefore { get; }
 
+    /// <summary>More hours than in the week before; false without one.</summary>
+    public bool IsLongerThanTheLast => Background.Past.LastWeek is { } last && Week.Hours > last.Hours;
+
     /// <summary>Planned hours of this week: a lighter week is planned shorter. Null when unknown.</summary>
     public double? PlannedHours => Plan.PlannedHours * (Exceptions.Lighter ? Limits.LighterWeekFactor : 1);
 
@@ -51,6 +57,9 @@ internal sealed class JudgedWeek
 
     /// <summary>A day by its place in the week, 0 first; −1 is the day before.</summary>
     public DayFacts? Day(int index) => index < 0 ? DayBefore : Week.Days[index];
+
+    /// <summary>A day's name at a sentence's start; a day of the week before is said to be so.</summary>
+    public string NameOf(LocalDate date) => date < Week.StartsOn ? $"The {Shown.Weekday(date)} before" : Shown.Weekday(date);
 
     /// <summary>Whether the rider file has an event on a day of the week.</summary>
     public bool IsEventDay(int index)
@@ -120,5 +129,21 @@ internal sealed class JudgedWeek
         }
         var week = WeekFacts.Build(days, Week.LoadBefore, Week.FirstRideOn, Week.Exception, Week.DaysThatCount);
         return new JudgedWeek(week, Background, before);
+    }
+
+    /// <summary>What a ride that nothing could rate may have been at most and at least: a verdict that differs between the two is not given.</summary>
+    private static class UnratedReading
+    {
+        public static DayFacts Of(DayFacts day, bool hard, Limits limits) =>
+            DayFacts.Build(day.Date, day.Rides.Select(r => r.Kind == RideKind.Unrated ? Of(r, hard, limits) : r), day.OtherSeconds, limits);
+
+        private static RideFigures Of(RideFigures ride, bool hard, Limits limits) => hard
+            ? ride with { Kind = RideKind.High, Bands = new BandSeconds(0, 0, ride.DurationSeconds) }
+            : ride with { Kind = EasiestKind(ride.DurationSeconds, limits), Bands = new BandSeconds(ride.DurationSeconds, 0, 0) };
+
+        private static RideKind EasiestKind(double seconds, Limits limits) =>
+            seconds >= limits.LongRideHours * 3600 ? RideKind.Long
+            : seconds <= limits.RecoveryMinutes * 60 ? RideKind.Recovery
+            : RideKind.Endurance;
     }
 }

@@ -1,13 +1,20 @@
 using System.Collections.Immutable;
+using RideAudit.Formatting;
 using RideAudit.Plan;
 using RideAudit.Weeks;
 
 namespace RideAudit.Rules;
 
 /// <summary>A lighter week now and then.</summary>
-internal sealed class LighterWeek : Rule
+internal sealed class LighterWeek : Rule<LighterWeek.Reading>
 {
+    private static readonly LighterWeek Own = new();
+
     public override string Id => "lighter-week";
+
+    public override string Name => "Lighter week";
+
+    public override Standing Standing { get; } = new() { Rank = 150 };
 
     public override Evidence Evidence => Evidence.CommonPractice;
 
@@ -18,39 +25,48 @@ internal sealed class LighterWeek : Rule
     protected override Needs Needs => Needs.Rides | Needs.Tier | Needs.FinishedWeek;
 
     public override string Ask(PlanInForce plan) =>
-        $"One of every {Say.Number(plan.Limits.LighterWatchWeeks)} weeks has at most {Say.Percent(plan.Limits.LighterWeekShare)} of the hours of the others, "
-        + $"and at the latest one of {Say.Number(plan.Limits.LighterBrokenWeeks)}.";
+        $"One of every {Shown.Count(plan.Limits.LighterWatchWeeks, "week")} has at most {Shown.Share(plan.Limits.LighterWeekShare)} of the hours of the others, "
+        + $"and at the latest one of {Shown.InWords(plan.Limits.LighterBrokenWeeks)}.";
 
-    protected override Call Look(JudgedWeek week)
+    /// <summary>Whether it asks for a lighter week.</summary>
+    public static bool Asks(JudgedWeek week) => Own.Decide(week).IsWanting;
+
+    protected override Look Read(JudgedWeek week)
     {
         if (week.Plan.Tier == Tier.Low)
-            return Call.NotJudged("at low volume no lighter week is asked for");
+            return NotJudged("at low volume no lighter week is asked for");
         if (Lightest(week, week.Limits.LighterWatchWeeks) is not { } few)
-            return Call.NotJudged($"it needs {Say.Number(week.Limits.LighterWatchWeeks)} weeks, this one included");
+            return NotJudged($"it needs {Shown.Count(week.Limits.LighterWatchWeeks, "week")}, this one included");
         if (IsLighter(few.Share, week.Limits))
-            return Call.Kept;
-        return Lightest(week, week.Limits.LighterBrokenWeeks) is { } more && !IsLighter(more.Share, week.Limits) ? Call.Broken : Call.Watch;
+            return As(Verdict.Kept, few);
+        return Lightest(week, week.Limits.LighterBrokenWeeks) is { } more && !IsLighter(more.Share, week.Limits) ? As(Verdict.Broken, more) : As(Verdict.Watch, few);
     }
 
-    protected override Account Tell(JudgedWeek week, Verdict verdict)
+    protected override RuleWords Tell(Reading reading, JudgedWeek week, Verdict verdict) => new()
     {
-        var broken = Lightest(week, week.Limits.LighterBrokenWeeks) is { } many && !IsLighter(many.Share, week.Limits);
-        var span = verdict != Verdict.Kept && broken ? week.Limits.LighterBrokenWeeks : week.Limits.LighterWatchWeeks;
-        var (lightest, share) = Lightest(week, span) ?? (week.Week, 1);
-        var sentence = $"The lightest of the last {Say.Number(span)} weeks had {Say.Hours(lightest.Hours)}, {Say.Percent(share)} of the mean of the others; "
-            + $"a lighter week has {Say.Percent(week.Limits.LighterWeekShare)} or less.";
-        if (verdict == Verdict.Kept)
-            return Account.Of(sentence);
-        return Account.Of(sentence, $"One week of about {Say.Percent(week.Limits.LighterWeekShare)} of the usual hours.", new Occurrence
-        {
-            Verdict = broken ? Verdict.Broken : Verdict.Watch,
-            Dates = [lightest.StartsOn],
-            Numbers = [Numbered.Of("lightest_week_hours", lightest.Hours, 2), Numbered.Of("share_of_the_others", share, 3), new("weeks", span)],
-        });
-    }
+        Sentence = $"The lightest of the last {Shown.Count(reading.Weeks, "week")} had {Shown.Hours(reading.Lightest.Hours)}, {Shown.Share(reading.Share)} of the mean of the others; "
+            + $"a lighter week has {Shown.Share(week.Limits.LighterWeekShare)} or less.",
+        WouldHaveKept = $"One week of about {Shown.Share(week.Limits.LighterWeekShare)} of the usual hours.",
+        Advice = "Plan a lighter week soon.",
+        Headline = "no lighter week for a while",
+        Held = week.Week.Exception is ExceptionKind.Lighter || !WeeklyHours.IsOff(week) ? "a lighter week lately" : null,
+        Occurrences = verdict == Verdict.Kept ? [] : [Describe(reading, verdict)],
+    };
+
+    private static Occurrence Describe(Reading reading, Verdict verdict) => new()
+    {
+        Verdict = verdict,
+        Dates = [reading.Lightest.StartsOn],
+        Numbers =
+        [
+            NamedNumber.Of("lightest_week_hours", reading.Lightest.Hours, 2, v => $"lightest week {Shown.Hours(v)}"),
+            NamedNumber.Of("share_of_the_others", reading.Share, 3, v => $"{Shown.Share(v, 1)} of the others"),
+            NamedNumber.Of("weeks", reading.Weeks, 0, v => $"{Shown.Tally((int)v, "week")} looked at"),
+        ],
+    };
 
     /// <summary>The lightest of the last weeks, this one included, as a share of the mean of the others; null when there are too few.</summary>
-    private static (WeekFacts Week, double Share)? Lightest(JudgedWeek week, int count)
+    private static Reading? Lightest(JudgedWeek week, int count)
     {
         if (week.Background.WeeksBefore(count - 1) is not { } before)
             return null;
@@ -62,8 +78,14 @@ internal sealed class LighterWeek : Rule
             lightest = other.Hours < lightest.Hours ? other : lightest;
         }
         var others = (sum - lightest.Hours) / (count - 1);
-        return (lightest, others > 0 ? lightest.Hours / others : 0);
+        return new Reading(lightest, others > 0 ? lightest.Hours / others : 0, count);
     }
 
     private static bool IsLighter(double share, Limits limits) => !Close.Above(share, limits.LighterWeekShare);
+
+    /// <summary>What it reads.</summary>
+    /// <param name="Lightest">The lightest week.</param>
+    /// <param name="Share">Its hours over the mean of the others.</param>
+    /// <param name="Weeks">Weeks looked at, the judged one included.</param>
+    internal readonly record struct Reading(WeekFacts Lightest, double Share, int Weeks);
 }

@@ -1,14 +1,23 @@
 using System.Collections.Immutable;
 using RideAudit.Figures;
+using RideAudit.Formatting;
 using RideAudit.Plan;
 using RideAudit.Units;
 
 namespace RideAudit.Rules;
 
 /// <summary>One long easy ride a week.</summary>
-internal sealed class LongRide : Rule
+internal sealed class LongRide : Rule<LongRide.Reading>
 {
     public override string Id => "long-ride";
+
+    public override string Name => "Long ride";
+
+    public override string ShortName => "long-ride";
+
+    public override Standing Standing { get; } = new() { Rank = 60, Group = RuleGroup.Endurance, Heads = Trend.LongestRide };
+
+    public override bool IsChangeSought => true;
 
     public override Evidence Evidence => Evidence.CommonPractice;
 
@@ -24,56 +33,78 @@ internal sealed class LongRide : Rule
     protected override bool UnratedMatters => true;
 
     public override string Ask(PlanInForce plan) =>
-        $"One ride of at least {Say.Time(plan.Limits.LongRideHours * 3600)}, at least {Say.Percent(plan.Limits.LongRideLowShare)} of it easy.";
+        $"One ride of at least {Shown.Length(plan.Limits.LongRideHours * 3600)}, at least {Shown.Share(plan.Limits.LongRideLowShare)} of it easy.";
 
-    protected override Call Look(JudgedWeek week)
+    protected override Look Read(JudgedWeek week)
     {
         var near = week.Limits.LongRideHours * 3600 * (1 - week.Limits.LongRideMargin);
         var verdict = Verdict.Broken;
+        RideFigures? longest = null, done = null;
         foreach (var day in week.Week.Days)
         {
             foreach (var ride in day.Rides)
             {
-                if (ride.Kind == RideKind.Long)
-                    return Call.Kept;
+                longest = ride.DurationSeconds <= longest?.DurationSeconds ? longest : ride;
+                if (ride.Kind == RideKind.Long && !(ride.DurationSeconds <= done?.DurationSeconds))
+                    done = ride;
                 if (!Close.Below(ride.DurationSeconds, near))
                     verdict = Verdict.Watch;
             }
         }
-        return new Call(verdict);
+        return done is not null ? As(Verdict.Kept, new Reading(done)) : As(verdict, new Reading(longest!));
     }
 
-    protected override Account Tell(JudgedWeek week, Verdict verdict)
+    protected override RuleWords Tell(Reading reading, JudgedWeek week, Verdict verdict)
     {
         var asked = week.Limits.LongRideHours * 3600;
-        var rides = week.Week.Rides.OrderByDescending(r => r.DurationSeconds).ToList();
-        if (rides.FirstOrDefault(r => r.Kind == RideKind.Long) is { } done)
-            return Account.Of($"{Say.Day(done.Date)}’s ride of {Say.Time(done.DurationSeconds)} was the long ride; the plan asks for {Say.Time(asked)}.");
-        var longest = rides[0];
-        var longEnough = longest.DurationSeconds >= asked;
-        var sentence = longEnough
-            ? $"{Say.Day(longest.Date)}’s ride of {Say.Time(longest.DurationSeconds)} was long enough, but {NotEasy(longest)}."
-            : $"The longest ride was {Say.Time(longest.DurationSeconds)} on {Say.Day(longest.Date)}; the plan asks for {Say.Time(asked)}.";
-        var kept = longEnough
-            ? "The same ride with less hard riding in it."
-            : $"{Say.Time(asked - longest.DurationSeconds)} more on {Say.Day(longest.Date)}, all of it easy.";
-        return Account.Of(sentence, kept, new Occurrence
+        var (ride, day) = (reading.Ride, Shown.Weekday(reading.Ride.Date));
+        if (verdict == Verdict.Kept)
         {
-            Verdict = verdict,
-            Dates = [longest.Date],
-            Rides = [longest.File],
-            Numbers = [Numbered.Of("longest_ride_h", longest.DurationSeconds / 3600, 2), Numbered.Of("low_share", longest.Bands.LowShare, 3)],
-        });
+            return new RuleWords
+            {
+                Sentence = $"{day}’s ride of {Shown.Length(ride.DurationSeconds)} was the long ride; the plan asks for {Shown.Length(asked)}.",
+                Held = $"long ride {Shown.Length(ride.DurationSeconds)}",
+            };
+        }
+        var longEnough = ride.DurationSeconds >= asked;
+        return new RuleWords
+        {
+            Sentence = longEnough
+                ? $"{day}’s ride of {Shown.Length(ride.DurationSeconds)} was long enough, but {NotEasy(ride)}."
+                : $"The longest ride was {Shown.Length(ride.DurationSeconds)} on {day}; the plan asks for {Shown.Length(asked)}.",
+            WouldHaveKept = longEnough
+                ? "The same ride with less hard riding in it."
+                : $"{Shown.Length(asked - ride.DurationSeconds)} more on {day}, all of it easy.",
+            Advice = LongRideFirst.Asks(week) ? null : $"Ride one long easy ride of {Shown.Length(asked)}.",
+            Headline = verdict == Verdict.Watch ? "a long ride not quite long or easy enough" : "no long easy ride",
+            Occurrences = [Describe(ride, verdict)],
+        };
     }
 
+    private static Occurrence Describe(RideFigures ride, Verdict verdict) => new()
+    {
+        Verdict = verdict,
+        Dates = [ride.Date],
+        Rides = [ride.File],
+        Numbers =
+        [
+            NamedNumber.Of("longest_ride_h", ride.DurationSeconds / 3600, 2, v => $"longest ride {Shown.Length(v * 3600)}"),
+            NamedNumber.Of("low_share", ride.Bands.LowShare, 3, v => $"{Shown.Share(v, 1)} low"),
+        ],
+    };
+
     private static string NotEasy(RideFigures ride) => ride.Bands.LowShare is { } low
-        ? $"it was a {Name(ride.Kind)} ride with {Say.Percent(low)} of it easy"
+        ? $"it was a {KindName(ride.Kind)} ride with {Shown.Share(low)} of it easy"
         : "nothing tells how easy it was";
 
-    private static string Name(RideKind kind) => kind switch
+    private static string KindName(RideKind kind) => kind switch
     {
         RideKind.High => "high",
         RideKind.Threshold => "threshold",
         _ => "mixed",
     };
+
+    /// <summary>What it reads.</summary>
+    /// <param name="Ride">The longest long ride; without one the longest ride.</param>
+    internal readonly record struct Reading(RideFigures Ride);
 }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using RideAudit.Formatting;
 using RideAudit.Plan;
 using RideAudit.Units;
 using RideAudit.Weeks;
@@ -6,9 +7,19 @@ using RideAudit.Weeks;
 namespace RideAudit.Rules;
 
 /// <summary>A long ride before a third hard day.</summary>
-internal sealed class LongRideFirst : Rule
+internal sealed class LongRideFirst : Rule<LongRideFirst.Reading>
 {
+    private static readonly LongRideFirst Own = new();
+
     public override string Id => "long-ride-first";
+
+    public override string Name => "Long ride first";
+
+    public override string ShortName => "long-ride-first";
+
+    public override Standing Standing { get; } = new() { Rank = 50, Group = RuleGroup.Endurance };
+
+    public override bool IsChangeSought => true;
 
     public override Evidence Evidence => Evidence.CommonPractice;
 
@@ -23,31 +34,52 @@ internal sealed class LongRideFirst : Rule
     protected override bool UnratedMatters => true;
 
     public override string Ask(PlanInForce plan) =>
-        $"A week with {Say.Count(plan.Limits.LongRideFirstHardDays, "hard day")} also has its long ride: it serves the rider more than the last of the hard ones.";
+        $"A week with {Shown.Count(plan.Limits.LongRideFirstHardDays, "hard day")} also has its long ride: it serves the rider more than the last of the hard ones.";
 
-    protected override Call Look(JudgedWeek week) =>
-        HardDays(week.Week) >= week.Limits.LongRideFirstHardDays && !HasLongRide(week.Week) ? Call.Broken : Call.Kept;
+    /// <summary>Whether it asks for the long ride of a week.</summary>
+    public static bool Asks(JudgedWeek week) => Own.Decide(week).IsWanting;
 
-    protected override Account Tell(JudgedWeek week, Verdict verdict)
+    protected override Look Read(JudgedWeek week)
     {
-        var count = HardDays(week.Week);
+        var reading = new Reading(HardDays(week.Week), HasLongRide(week.Week));
+        return As(reading.HardDays >= week.Limits.LongRideFirstHardDays && !reading.HasLongRide ? Verdict.Broken : Verdict.Kept, reading);
+    }
+
+    protected override RuleWords Tell(Reading reading, JudgedWeek week, Verdict verdict)
+    {
+        var count = Shown.Capital(Shown.Count(reading.HardDays, "hard day"));
         if (verdict == Verdict.Kept)
         {
-            return Account.Of(HasLongRide(week.Week)
-                ? $"{Say.Capital(Say.Count(count, "hard day"))}, and a long ride."
-                : $"{Say.Capital(Say.Count(count, "hard day"))}: the long ride was not crowded out by hard riding.");
-        }
-        var hard = week.Week.Days.Where(d => d.IsHard).ToList();
-        return Account.Of(
-            $"{Say.Capital(Say.Count(count, "hard day"))} and no long ride; a long ride in place of one of them serves the rider more.",
-            $"A ride of {Say.Time(week.Limits.LongRideHours * 3600)}, nearly all of it easy, in place of one of the hard rides.",
-            new Occurrence
+            return new RuleWords
             {
-                Verdict = Verdict.Broken,
-                Dates = [.. hard.Select(d => d.Date)],
-                Rides = [.. hard.SelectMany(d => d.Rides).Where(r => r.IsHard).Select(r => r.File)],
-                Numbers = [new("hard_days", count), Numbered.Of("longest_ride_h", week.Week.LongestRideSeconds / 3600, 2)],
-            });
+                Sentence = reading.HasLongRide ? $"{count}, and a long ride." : $"{count}: the long ride was not crowded out by hard riding.",
+                Held = reading.HardDays > 2 ? "long ride before a third hard day" : null,
+            };
+        }
+        return new RuleWords
+        {
+            Sentence = $"{count} and no long ride; a long ride in place of one of them serves the rider more.",
+            WouldHaveKept = $"A ride of {Shown.Length(week.Limits.LongRideHours * 3600)}, nearly all of it easy, in place of one of the hard rides.",
+            Advice = "Ride the long ride in place of the third hard day.",
+            Headline = "no long easy ride",
+            Occurrences = [Describe(reading, week.Week)],
+        };
+    }
+
+    private static Occurrence Describe(Reading reading, WeekFacts week)
+    {
+        var hard = week.Days.Where(d => d.IsHard).ToArray();
+        return new Occurrence
+        {
+            Verdict = Verdict.Broken,
+            Dates = [.. hard.Select(d => d.Date)],
+            Rides = [.. hard.SelectMany(d => d.Rides).Where(r => r.IsHard).Select(r => r.File)],
+            Numbers =
+            [
+                NamedNumber.Of("hard_days", reading.HardDays, 0, v => Shown.Tally((int)v, "hard day")),
+                NamedNumber.Of("longest_ride_h", week.LongestRideSeconds / 3600, 2, v => $"longest ride {Shown.Length(v * 3600)}"),
+            ],
+        };
     }
 
     private static int HardDays(WeekFacts week)
@@ -70,4 +102,9 @@ internal sealed class LongRideFirst : Rule
         }
         return false;
     }
+
+    /// <summary>What it reads.</summary>
+    /// <param name="HardDays">Hard days of the week.</param>
+    /// <param name="HasLongRide">Whether there is a long ride.</param>
+    internal readonly record struct Reading(int HardDays, bool HasLongRide);
 }

@@ -1,14 +1,21 @@
 using System.Collections.Immutable;
 using NodaTime;
 using RideAudit.Figures;
+using RideAudit.Formatting;
 using RideAudit.Plan;
 
 namespace RideAudit.Rules;
 
 /// <summary>No single ride far longer than any of the month before it.</summary>
-internal sealed class LongestRideJump : Rule
+internal sealed class LongestRideJump : Rule<LongestRideJump.Reading>
 {
+    private const double LongestRideWorthNamingSeconds = 5400;
+
     public override string Id => "longest-ride-jump";
+
+    public override string Name => "Longest ride jump";
+
+    public override Standing Standing { get; } = new() { Rank = 120, Group = RuleGroup.Growth };
 
     public override Evidence Evidence => Evidence.PublishedStudy;
 
@@ -20,12 +27,12 @@ internal sealed class LongestRideJump : Rule
     protected override Needs Needs => Needs.Rides | Needs.NoEvent;
 
     public override string Ask(PlanInForce plan) =>
-        $"No ride of {Say.Time(plan.Limits.JumpLeastMinutes * 60)} or more is longer than {Say.Decimal(plan.Limits.JumpRatio)} times the longest "
-        + $"of the {Say.Number(plan.Limits.JumpDays)} days before.";
+        $"No ride of {Shown.Length(plan.Limits.JumpLeastMinutes * 60)} or more is longer than {Shown.Number(plan.Limits.JumpRatio, 1)} times the longest "
+        + $"of the {Shown.Count(plan.Limits.JumpDays, "day")} before.";
 
-    protected override Call Look(JudgedWeek week)
+    protected override Look Read(JudgedWeek week)
     {
-        var verdict = Verdict.Kept;
+        var jumps = ImmutableArray<Jump>.Empty;
         string? reason = null;
         for (var day = 0; day < 7; day++)
         {
@@ -33,60 +40,59 @@ internal sealed class LongestRideJump : Rule
             {
                 if (Close.Below(ride.DurationSeconds, week.Limits.JumpLeastMinutes * 60))
                     continue;
-                if (WhyUnknown(week, day, ride) is { } why)
+                var before = LongestBefore(week, day);
+                if (WhyUnknown(week, ride, before) is { } why)
                     reason ??= why;
-                else if (IsJump(week, day, ride))
-                    verdict = Verdict.Watch;
+                else if (Close.Above(ride.DurationSeconds, week.Limits.JumpRatio * before))
+                    jumps = jumps.Add(new Jump(ride, before));
             }
         }
-        return verdict == Verdict.Kept && reason is not null ? Call.NotJudged(reason) : new Call(verdict);
+        return jumps.IsEmpty && reason is not null ? NotJudged(reason) : As(jumps.IsEmpty ? Verdict.Kept : Verdict.Watch, new Reading(jumps));
     }
 
-    protected override Account Tell(JudgedWeek week, Verdict verdict)
+    protected override RuleWords Tell(Reading reading, JudgedWeek week, Verdict verdict)
     {
-        var jumps = new List<(RideFigures Ride, double Before)>();
-        for (var day = 0; day < 7; day++)
+        var days = Shown.Count(week.Limits.JumpDays, "day");
+        if (verdict == Verdict.Kept)
         {
-            foreach (var ride in week.Week.Days[day].Rides)
+            return new RuleWords
             {
-                if (!Close.Below(ride.DurationSeconds, week.Limits.JumpLeastMinutes * 60) && WhyUnknown(week, day, ride) is null && IsJump(week, day, ride))
-                    jumps.Add((ride, LongestBefore(week, day)));
-            }
+                Sentence = $"No ride was far longer than the longest of the {days} before it.",
+                Held = week.Week.LongestRideSeconds >= LongestRideWorthNamingSeconds ? "longest ride in small steps" : null,
+            };
         }
-        var days = Say.Number(week.Limits.JumpDays);
-        if (jumps.Count == 0)
-            return Account.Of($"No ride was far longer than the longest of the {days} days before it.");
-        var (longest, before) = jumps.MaxBy(j => j.Ride.DurationSeconds);
-        return Account.Of(
-            $"{Say.Day(longest.Date)}’s ride of {Say.Time(longest.DurationSeconds)} was {Say.Decimal(longest.DurationSeconds / before, 2)} times "
-            + $"the longest of the {days} days before ({Say.Time(before)}). The study behind this is of runners: a caution, not a finding about cyclists.",
-            $"A ride of at most {Say.Time(week.Limits.JumpRatio * before)}.",
-            [.. jumps.Select(j => Describe(j.Ride, j.Before))]);
+        var longest = reading.Jumps.MaxBy(j => j.Ride.DurationSeconds);
+        return new RuleWords
+        {
+            Sentence = $"{Shown.Weekday(longest.Ride.Date)}’s ride of {Shown.Length(longest.Ride.DurationSeconds)} was {Shown.Number(longest.Ratio, 2)} times "
+                + $"the longest of the {days} before ({Shown.Length(longest.BeforeSeconds)}). The study behind this is of runners: a caution, not a finding about cyclists.",
+            WouldHaveKept = $"A ride of at most {Shown.Length(week.Limits.JumpRatio * longest.BeforeSeconds)}.",
+            Advice = "Lengthen the longest ride in smaller steps.",
+            Headline = "a big jump in the longest ride",
+            Occurrences = [.. reading.Jumps.Select(Describe)],
+        };
     }
 
-    private static Occurrence Describe(RideFigures ride, double before) => new()
+    private static Occurrence Describe(Jump jump) => new()
     {
         Verdict = Verdict.Watch,
-        Dates = [ride.Date],
-        Rides = [ride.File],
+        Dates = [jump.Ride.Date],
+        Rides = [jump.Ride.File],
         Numbers =
         [
-            Numbered.Of("ride_h", ride.DurationSeconds / 3600, 2),
-            Numbered.Of("longest_before_h", before / 3600, 2),
-            Numbered.Of("jump_ratio", ride.DurationSeconds / before, 3),
+            NamedNumber.Of("ride_h", jump.Ride.DurationSeconds / 3600, 2, v => $"ride {Shown.Length(v * 3600)}"),
+            NamedNumber.Of("longest_before_h", jump.BeforeSeconds / 3600, 2, v => $"longest before {Shown.Length(v * 3600)}"),
+            NamedNumber.Of("jump_ratio", jump.Ratio, 3, v => $"{Shown.Number(v, 2)} times as long"),
         ],
     };
 
-    private static string? WhyUnknown(JudgedWeek week, int day, RideFigures ride)
+    private static string? WhyUnknown(JudgedWeek week, RideFigures ride, double before)
     {
-        var days = week.Limits.JumpDays;
-        if (week.Week.FirstRideOn is not { } first || Period.DaysBetween(first, ride.Date) < days)
-            return $"it needs {Say.Number(days)} days of history";
-        return LongestBefore(week, day) > 0 ? null : $"there was no ride in the {Say.Number(days)} days before to compare with";
+        var days = Shown.Count(week.Limits.JumpDays, "day");
+        if (week.Week.FirstRideOn is not { } first || Period.DaysBetween(first, ride.Date) < week.Limits.JumpDays)
+            return $"it needs {days} of history";
+        return before > 0 ? null : $"there was no ride in the {days} before to compare with";
     }
-
-    private static bool IsJump(JudgedWeek week, int day, RideFigures ride) =>
-        Close.Above(ride.DurationSeconds, week.Limits.JumpRatio * LongestBefore(week, day));
 
     private static double LongestBefore(JudgedWeek week, int day)
     {
@@ -97,5 +103,17 @@ internal sealed class LongestRideJump : Rule
                 longest = Math.Max(longest, ride.DurationSeconds);
         }
         return longest;
+    }
+
+    /// <summary>What it reads.</summary>
+    /// <param name="Jumps">Rides far longer than those before, in order.</param>
+    internal readonly record struct Reading(ImmutableArray<Jump> Jumps);
+
+    /// <summary>A ride far longer than those before.</summary>
+    /// <param name="Ride">The ride.</param>
+    /// <param name="BeforeSeconds">The longest before it, s.</param>
+    internal readonly record struct Jump(RideFigures Ride, double BeforeSeconds)
+    {
+        public double Ratio => Ride.DurationSeconds / BeforeSeconds;
     }
 }

@@ -1,12 +1,17 @@
 using System.Collections.Immutable;
+using RideAudit.Formatting;
 using RideAudit.Plan;
 
 namespace RideAudit.Rules;
 
 /// <summary>Days differ: hard ones stand out from easy ones.</summary>
-internal sealed class Monotony : Rule
+internal sealed class Monotony : Rule<Monotony.Reading>
 {
     public override string Id => "monotony";
+
+    public override string Name => "Monotony";
+
+    public override Standing Standing { get; } = new() { Rank = 140, Protects = true };
 
     public override Evidence Evidence => Evidence.PublishedStudy;
 
@@ -21,28 +26,48 @@ internal sealed class Monotony : Rule
     protected override Basis Basis => Basis.Stress;
 
     public override string Ask(PlanInForce plan) =>
-        $"Days differ: the mean daily stress is no more than {Say.Decimal(plan.Limits.MonotonyWatch)} times the spread of the seven days.";
+        $"Days differ: the mean daily stress is no more than {Shown.Number(plan.Limits.MonotonyWatch, 1)} times the spread of the seven days.";
 
-    protected override Call Look(JudgedWeek week)
+    protected override Look Read(JudgedWeek week)
     {
         if (Close.Below(week.Week.Stress, week.Limits.MonotonyLeastStress))
-            return Call.NotJudged($"it needs {Say.Points(week.Limits.MonotonyLeastStress)} of stress in the week");
+            return NotJudged($"it needs {Shown.Points(week.Limits.MonotonyLeastStress)} of stress in the week");
         if (week.Week.Monotony is not { } monotony)
-            return Call.NotJudged("all seven days held the same stress, so the ratio has no value; days could not be more alike");
-        return Close.Above(monotony, week.Limits.MonotonyBroken) ? Call.Broken
-            : Close.Above(monotony, week.Limits.MonotonyWatch) ? Call.Watch
-            : Call.Kept;
+            return NotJudged("all seven days held the same stress, so the ratio has no value; days could not be more alike");
+        return As(VerdictOf(monotony, week.Limits), new Reading(monotony, week.Week.Strain));
     }
 
-    protected override Account Tell(JudgedWeek week, Verdict verdict)
+    protected override RuleWords Tell(Reading reading, JudgedWeek week, Verdict verdict)
     {
-        var monotony = week.Week.Monotony ?? 0;
         var alike = verdict == Verdict.Kept ? "days differed enough" : "days were much alike";
-        var sentence = $"The mean daily stress was {Say.Decimal(monotony)} times the spread of the seven days: {alike}.";
-        return verdict == Verdict.Kept ? Account.Of(sentence) : Account.Of(sentence, "Easier easy days, or a day off, beside the same hard ones.", new Occurrence
+        return new RuleWords
         {
-            Verdict = Close.Above(monotony, week.Limits.MonotonyBroken) ? Verdict.Broken : Verdict.Watch,
-            Numbers = [Numbered.Of("monotony", monotony, 2), Numbered.Of("strain_points", week.Week.Strain, 0)],
-        });
+            Sentence = $"The mean daily stress was {Shown.Number(reading.Monotony, 1)} times the spread of the seven days: {alike}.",
+            WouldHaveKept = "Easier easy days, or a day off, beside the same hard ones.",
+            Advice = "Let hard days and easy days differ more.",
+            Headline = "every day much like the last",
+            Held = $"monotony {Shown.Number(reading.Monotony, 1)}",
+            Occurrences = verdict == Verdict.Kept ? [] : [Describe(reading, VerdictOf(reading.Monotony, week.Limits))],
+        };
     }
+
+    private static Verdict VerdictOf(double monotony, Limits limits) =>
+        Close.Above(monotony, limits.MonotonyBroken) ? Verdict.Broken
+        : Close.Above(monotony, limits.MonotonyWatch) ? Verdict.Watch
+        : Verdict.Kept;
+
+    private static Occurrence Describe(Reading reading, Verdict verdict) => new()
+    {
+        Verdict = verdict,
+        Numbers =
+        [
+            NamedNumber.Of("monotony", reading.Monotony, 2, v => $"monotony {Shown.Number(v, 2)}"),
+            NamedNumber.Of("strain_points", reading.Strain, 0, v => $"strain {Shown.Points(v)}"),
+        ],
+    };
+
+    /// <summary>What it reads.</summary>
+    /// <param name="Monotony">Mean daily stress over its spread.</param>
+    /// <param name="Strain">The week's stress times that, points.</param>
+    internal readonly record struct Reading(double Monotony, double? Strain);
 }

@@ -1,15 +1,24 @@
 using System.Collections.Immutable;
+using RideAudit.Formatting;
 using RideAudit.Plan;
 using RideAudit.Weeks;
 
 namespace RideAudit.Rules;
 
 /// <summary>The heaviest two days in a row are followed by rest.</summary>
-internal sealed class RestAfterLoad : Rule
+internal sealed class RestAfterLoad : Rule<RestAfterLoad.Reading>
 {
     private const int WeeksOfHistory = 4;
 
     public override string Id => "rest-after-load";
+
+    public override string Name => "Rest after load";
+
+    public override string ShortName => "rest-after-load";
+
+    public override Standing Standing { get; } = new() { Rank = 20, Group = RuleGroup.HardDays, Protects = true };
+
+    public override bool IsChangeSought => true;
 
     public override Evidence Evidence => Evidence.CommonPractice;
 
@@ -26,49 +35,60 @@ internal sealed class RestAfterLoad : Rule
     protected override bool UnratedMatters => true;
 
     public override string Ask(PlanInForce plan) =>
-        $"After two days that hold {Say.Points(plan.Limits.HeavyPairStress)} and {Say.Percent(plan.Limits.HeavyPairWeekShare)} of a usual week’s stress, "
+        $"After two days that hold {Shown.Points(plan.Limits.HeavyPairStress)} and {Shown.Share(plan.Limits.HeavyPairWeekShare)} of a usual week’s stress, "
         + "one of the next two days is rest or recovery.";
 
-    protected override Call Look(JudgedWeek week)
+    protected override Look Read(JudgedWeek week)
     {
         var (end, stress) = HeaviestPair(week);
-        if (Close.Below(stress, week.Limits.HeavyPairStress) || IsRested(week, end))
-            return Call.Kept;
-        if (UsualWeek(week) is not { } usual)
-            return Call.NotJudged("it needs four weeks before this one");
-        return Close.Below(stress, week.Limits.HeavyPairWeekShare * usual) ? Call.Kept : Call.Broken;
+        var usual = UsualWeek(week);
+        var heavy = !Close.Below(stress, week.Limits.HeavyPairStress);
+        var rested = heavy && IsRested(week, end);
+        var reading = new Reading(end, stress, usual, rested);
+        if (!heavy || rested)
+            return As(Verdict.Kept, reading);
+        if (usual is not { } mean)
+            return NotJudged($"it needs {Shown.Count(WeeksOfHistory, "week")} before this one");
+        return As(Close.Below(stress, week.Limits.HeavyPairWeekShare * mean) ? Verdict.Kept : Verdict.Broken, reading);
     }
 
-    protected override Account Tell(JudgedWeek week, Verdict verdict)
+    protected override RuleWords Tell(Reading reading, JudgedWeek week, Verdict verdict)
     {
-        var (end, stress) = HeaviestPair(week);
-        var pair = Pair(week, end);
-        var usual = UsualWeek(week);
-        var share = usual > 0 ? stress / usual : null;
-        var amount = share is { } part ? $"{Say.Points(stress)}, {Say.Percent(part)} of a usual week" : Say.Points(stress);
+        var pair = Pair(week, reading.End);
+        var amount = reading.ShareOfUsual is { } part ? $"{Shown.Points(reading.Stress)}, {Shown.Share(part)} of a usual week" : Shown.Points(reading.Stress);
         if (verdict == Verdict.Kept)
         {
-            return Account.Of(!Close.Below(stress, week.Limits.HeavyPairStress) && IsRested(week, end)
-                ? $"{pair} were the heaviest two days in a row ({amount}), and rest or recovery followed."
-                : $"No two days in a row were heavy enough to ask for rest ({amount} at most).");
-        }
-        var after = new[] { week.Week.Days[end + 1], week.Week.Days[end + 2] };
-        return Account.Of(
-            $"{pair} held {amount}, and neither {Say.Day(after[0].Date)} nor {Say.Day(after[1].Date)} was rest or recovery.",
-            $"A day off, or a short easy ride, on {Say.Day(after[0].Date)} or {Say.Day(after[1].Date)}.",
-            new Occurrence
+            return new RuleWords
             {
-                Verdict = Verdict.Broken,
-                Dates = [week.Week.StartsOn.PlusDays(end - 1), week.Week.StartsOn.PlusDays(end), after[0].Date, after[1].Date],
-                Rides = [.. Day(week, end - 1)!.Rides.Concat(Day(week, end)!.Rides).Select(r => r.File)],
-                Numbers =
-                [
-                    Numbered.Of("pair_stress_points", stress, 1),
-                    Numbered.Of("usual_week_stress_points", usual, 1),
-                    Numbered.Of("share_of_usual_week", share, 3),
-                ],
-            });
+                Sentence = reading.Rested
+                    ? $"{pair} were the heaviest two days in a row ({amount}), and rest or recovery followed."
+                    : $"No two days in a row were heavy enough to ask for rest ({amount} at most).",
+                Held = "rest after load",
+            };
+        }
+        string first = Shown.Weekday(week.Week.Days[reading.End + 1].Date), second = Shown.Weekday(week.Week.Days[reading.End + 2].Date);
+        return new RuleWords
+        {
+            Sentence = $"{pair} held {amount}, and neither {first} nor {second} was rest or recovery.",
+            WouldHaveKept = $"A day off, or a short easy ride, on {first} or {second}.",
+            Advice = "Rest or ride easy after the two heaviest days.",
+            Headline = "no rest after the two heaviest days",
+            Occurrences = [Describe(reading, week)],
+        };
     }
+
+    private static Occurrence Describe(Reading reading, JudgedWeek week) => new()
+    {
+        Verdict = Verdict.Broken,
+        Dates = [.. Enumerable.Range(reading.End - 1, 4).Select(i => week.Week.StartsOn.PlusDays(i))],
+        Rides = [.. Day(week, reading.End - 1)!.Rides.Concat(Day(week, reading.End)!.Rides).Select(r => r.File)],
+        Numbers =
+        [
+            NamedNumber.Of("pair_stress_points", reading.Stress, 1, v => $"{Shown.Points(v)} in the two days"),
+            NamedNumber.Of("usual_week_stress_points", reading.UsualWeek, 1, v => $"usual week {Shown.Points(v)}"),
+            NamedNumber.Of("share_of_usual_week", reading.ShareOfUsual, 3, v => $"{Shown.Share(v, 1)} of it"),
+        ],
+    };
 
     /// <summary>
     /// The pair that ends between the day before the week and its fifth day with the most stress; of equals the later.
@@ -105,10 +125,19 @@ internal sealed class RestAfterLoad : Rule
 
     private static string Pair(JudgedWeek week, int end)
     {
-        var first = week.Week.StartsOn.PlusDays(end - 1);
-        var second = week.Week.StartsOn.PlusDays(end);
+        var (first, second) = (week.Week.StartsOn.PlusDays(end - 1), week.Week.StartsOn.PlusDays(end));
         return end < 0
-            ? $"{Say.Day(first)} and {Say.Day(second)} before this week"
-            : Say.Capital($"{Say.Day(first, week.Week)} and {Say.Day(second)}");
+            ? $"{Shown.Weekday(first)} and {Shown.Weekday(second)} before this week"
+            : $"{week.NameOf(first)} and {Shown.Weekday(second)}";
+    }
+
+    /// <summary>What it reads.</summary>
+    /// <param name="End">The second day of the heaviest two in a row, by its place in the week; −1 is the day before.</param>
+    /// <param name="Stress">Stress of the two, points.</param>
+    /// <param name="UsualWeek">Mean stress of the weeks before, points; null when there are too few.</param>
+    /// <param name="Rested">They are heavy, and rest or recovery followed.</param>
+    internal readonly record struct Reading(int End, double Stress, double? UsualWeek, bool Rested)
+    {
+        public double? ShareOfUsual => UsualWeek > 0 ? Stress / UsualWeek : null;
     }
 }

@@ -1,13 +1,22 @@
 using System.Collections.Immutable;
+using RideAudit.Formatting;
 using RideAudit.Plan;
 using RideAudit.Weeks;
 
 namespace RideAudit.Rules;
 
 /// <summary>Enough days of rest or recovery.</summary>
-internal sealed class RestDays : Rule
+internal sealed class RestDays : Rule<RestDays.Reading>
 {
     public override string Id => "rest-days";
+
+    public override string Name => "Rest days";
+
+    public override string ShortName => "rest-day";
+
+    public override Standing Standing { get; } = new() { Rank = 40, Protects = true };
+
+    public override bool IsChangeSought => true;
 
     public override Evidence Evidence => Evidence.CommonPractice;
 
@@ -23,24 +32,34 @@ internal sealed class RestDays : Rule
     protected override bool UnratedMatters => true;
 
     public override string Ask(PlanInForce plan) =>
-        $"At least {Say.Count(plan.Limits.RestDaysAtLeast, "day")} of rest or recovery: no ride, or a short easy one.";
+        $"At least {Shown.Count(plan.Limits.RestDaysAtLeast, "day")} of rest or recovery: no ride, or a short easy one.";
 
-    protected override Call Look(JudgedWeek week) => Count(week.Week) < week.Limits.RestDaysAtLeast ? Call.Broken : Call.Kept;
-
-    protected override Account Tell(JudgedWeek week, Verdict verdict)
+    protected override Look Read(JudgedWeek week)
     {
         var rest = Count(week.Week);
-        var asked = week.Limits.RestDaysAtLeast;
-        var sentence = $"{Say.Capital(Say.Count(rest, "day"))} of rest or recovery; the plan asks for at least {Say.Number(asked)}.";
-        if (verdict == Verdict.Kept)
-            return Account.Of(sentence);
-        return Account.Of(sentence, $"{Say.Capital(Say.Count(asked - rest, "more day"))} off, or with nothing but a short easy ride.", new Occurrence
-        {
-            Verdict = Verdict.Broken,
-            Dates = [.. week.Week.Days.Where(d => !d.IsRestOrRecovery).Select(d => d.Date)],
-            Numbers = [new("rest_or_recovery_days", rest)],
-        });
+        return As(rest < week.Limits.RestDaysAtLeast ? Verdict.Broken : Verdict.Kept, new Reading(rest));
     }
+
+    protected override RuleWords Tell(Reading reading, JudgedWeek week, Verdict verdict)
+    {
+        var asked = week.Limits.RestDaysAtLeast;
+        return new RuleWords
+        {
+            Sentence = $"{Shown.Capital(Shown.Count(reading.Days, "day"))} of rest or recovery; the plan asks for at least {Shown.InWords(asked)}.",
+            WouldHaveKept = $"{Shown.Capital(Shown.Count(asked - reading.Days, "more day"))} off, or with nothing but a short easy ride.",
+            Advice = $"Leave {Shown.Count(asked, "day")} for rest or recovery.",
+            Headline = Shown.Count(reading.Days, "rest day"),
+            Held = Shown.Count(reading.Days, "rest or recovery day"),
+            Occurrences = verdict == Verdict.Kept ? [] : [Describe(reading, week.Week)],
+        };
+    }
+
+    private static Occurrence Describe(Reading reading, WeekFacts week) => new()
+    {
+        Verdict = Verdict.Broken,
+        Dates = [.. week.Days.Where(d => !d.IsRestOrRecovery).Select(d => d.Date)],
+        Numbers = [NamedNumber.Of("rest_or_recovery_days", reading.Days, 0, v => $"{Shown.Tally((int)v, "day")} of rest or recovery")],
+    };
 
     private static int Count(WeekFacts week)
     {
@@ -49,4 +68,8 @@ internal sealed class RestDays : Rule
             count += day.IsRestOrRecovery ? 1 : 0;
         return count;
     }
+
+    /// <summary>What it reads.</summary>
+    /// <param name="Days">Days of rest or recovery.</param>
+    internal readonly record struct Reading(int Days);
 }

@@ -2,13 +2,13 @@ using System.Collections.Immutable;
 
 namespace RideAudit.Rules;
 
-/// <summary>All rules, in the order of the method.</summary>
-public static class RuleBook
+/// <summary>Rules in the order they are judged and shown in.</summary>
+public sealed class RuleBook
 {
-    /// <summary>The rules.</summary>
-    public static ImmutableArray<IRule> All => [.. Rules];
+    private RuleBook(ImmutableArray<Rule> rules) => Rules = rules;
 
-    internal static ImmutableArray<Rule> Rules { get; } =
+    /// <summary>All rules, in the order of the method.</summary>
+    public static RuleBook Standard { get; } = new(
     [
         new HardDaySpacing(),
         new HardDayCount(),
@@ -27,14 +27,22 @@ public static class RuleBook
         new Monotony(),
         new LongRideFirst(),
         new ThresholdFresh(),
-    ];
+    ]);
+
+    /// <summary>The rules.</summary>
+    public ImmutableArray<IRule> All => [.. Rules];
+
+    internal ImmutableArray<Rule> Rules { get; }
 
     /// <summary>Judges a week by every rule.</summary>
     /// <param name="week">The week, what came before, and the plan.</param>
     /// <returns>One finding a rule, in the order of <see cref="All"/>.</returns>
-    public static ImmutableArray<Finding> Judge(WeekUnderReview week)
+    public ImmutableArray<Finding> Judge(WeekUnderReview week)
     {
         var judged = new JudgedWeek(week);
         return [.. Rules.Select(r => r.Judge(judged))];
     }
+
+    /// <summary>The same rules and one more, last.</summary>
+    internal RuleBook With(Rule rule) => new(Rules.Add(rule));
 }

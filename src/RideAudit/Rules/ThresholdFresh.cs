@@ -1,17 +1,22 @@
 using System.Collections.Immutable;
 using RideAudit.Figures;
+using RideAudit.Formatting;
 using RideAudit.Plan;
 using RideAudit.Units;
 
 namespace RideAudit.Rules;
 
 /// <summary>The threshold in force is not far below what the rider has shown.</summary>
-internal sealed class ThresholdFresh : Rule
+internal sealed class ThresholdFresh : Rule<ThresholdFresh.Reading>
 {
     private const int TwentyMinutes = 1200;
     private const double ShareOfBestTwenty = 0.95;
 
     public override string Id => "threshold-fresh";
+
+    public override string Name => "Threshold fresh";
+
+    public override Standing Standing { get; } = new() { Rank = 170 };
 
     public override Evidence Evidence => Evidence.Handbook;
 
@@ -24,43 +29,48 @@ internal sealed class ThresholdFresh : Rule
     protected override Needs Needs => Needs.Rides | Needs.FinishedWeek;
 
     public override string Ask(PlanInForce plan) =>
-        $"95 % of the best 20 minutes of {Say.Number(plan.Limits.FreshDays)} days is no more than {Say.Percent(plan.Limits.FreshMargin)} above the threshold in force.";
+        $"{Shown.Share(ShareOfBestTwenty)} of the best 20 minutes of {Shown.Count(plan.Limits.FreshDays, "day")} is no more than {Shown.Share(plan.Limits.FreshMargin)} above the threshold in force.";
 
-    protected override Call Look(JudgedWeek week)
+    protected override Look Read(JudgedWeek week)
     {
         if (InForce(week) is not { } threshold)
-            return Call.NotJudged("no threshold power is known");
+            return NotJudged("no threshold power is known");
         if (threshold.IsEstimate)
-            return Call.NotJudged("the threshold power is itself an estimate from best efforts");
+            return NotJudged("the threshold power is itself an estimate from best efforts");
         if (Best(week) is not { } best)
-            return Call.NotJudged($"no ride of the last {Say.Number(week.Limits.FreshDays)} days has 20 minutes of power");
-        return Close.Above(best.MeanW * ShareOfBestTwenty, (1 + week.Limits.FreshMargin) * threshold.Power.Value) ? Call.Watch : Call.Kept;
+            return NotJudged($"no ride of the last {Shown.Count(week.Limits.FreshDays, "day")} has 20 minutes of power");
+        var reading = new Reading(best.Ride, best.MeanW, threshold.Power.Value);
+        return As(Close.Above(reading.ShownW, (1 + week.Limits.FreshMargin) * reading.InForceW) ? Verdict.Watch : Verdict.Kept, reading);
     }
 
-    protected override Account Tell(JudgedWeek week, Verdict verdict)
+    protected override RuleWords Tell(Reading reading, JudgedWeek week, Verdict verdict)
     {
-        var (ride, mean) = Best(week) ?? default;
-        var threshold = InForce(week)?.Power.Value ?? 0;
-        var shown = mean * ShareOfBestTwenty;
-        var numbers = $"A best 20 minutes of {Say.Decimal(mean, 0)} W on {Say.Date(ride.Date)} puts threshold power near {Say.Decimal(shown, 0)} W";
+        var (date, shown, inForce) = (Shown.Date(reading.Ride.Date), Shown.Watts(reading.ShownW), Shown.Watts(reading.InForceW));
+        var numbers = $"A best 20 minutes of {Shown.Watts(reading.BestW)} on {date} puts threshold power near {shown}";
         if (verdict == Verdict.Kept)
-            return Account.Of($"{numbers}; {Say.Decimal(threshold, 0)} W is in force.");
-        return Account.Of(
-            $"{numbers}, {Say.Percent(shown / threshold - 1)} above the {Say.Decimal(threshold, 0)} W in force: every share in this review is then too high.",
-            $"A threshold near {Say.Decimal(shown, 0)} W in the rider file, from {Say.Date(ride.Date)} on.",
-            new Occurrence
-            {
-                Verdict = Verdict.Watch,
-                Dates = [ride.Date],
-                Rides = [ride.File],
-                Numbers =
-                [
-                    Numbered.Of("best_20_min_w", mean, 1),
-                    Numbered.Of("threshold_shown_w", shown, 1),
-                    Numbered.Of("threshold_in_force_w", threshold, 1),
-                ],
-            });
+            return new RuleWords { Sentence = $"{numbers}; {inForce} is in force.", Held = "threshold power not too low" };
+        return new RuleWords
+        {
+            Sentence = $"{numbers}, {Shown.Share(reading.ShownW / reading.InForceW - 1)} above the {inForce} in force: every share in this review is then too high.",
+            WouldHaveKept = $"A threshold near {shown} in the rider file, from {date} on.",
+            Advice = "Test the threshold power again.",
+            Headline = "a threshold power that looks too low",
+            Occurrences = [Describe(reading)],
+        };
     }
+
+    private static Occurrence Describe(Reading reading) => new()
+    {
+        Verdict = Verdict.Watch,
+        Dates = [reading.Ride.Date],
+        Rides = [reading.Ride.File],
+        Numbers =
+        [
+            NamedNumber.Of("best_20_min_w", reading.BestW, 1, v => $"best {Shown.Minutes(TwentyMinutes / 60)} {Shown.Watts(v)}"),
+            NamedNumber.Of("threshold_shown_w", reading.ShownW, 1, v => $"{Shown.Watts(v)} shown"),
+            NamedNumber.Of("threshold_in_force_w", reading.InForceW, 1, v => $"{Shown.Watts(v)} in force"),
+        ],
+    };
 
     /// <summary>The threshold at the week's end: the rider file's, else that of the last ride that has one.</summary>
     private static ThresholdInForce? InForce(JudgedWeek week)
@@ -100,5 +110,15 @@ internal sealed class ThresholdFresh : Rule
             }
         }
         return best;
+    }
+
+    /// <summary>What it reads, W.</summary>
+    /// <param name="Ride">The ride that holds the best 20 minutes.</param>
+    /// <param name="BestW">Their mean power.</param>
+    /// <param name="InForceW">The threshold power in force.</param>
+    internal readonly record struct Reading(RideFigures Ride, double BestW, double InForceW)
+    {
+        /// <summary>The threshold power that the best 20 minutes show.</summary>
+        public double ShownW => BestW * ShareOfBestTwenty;
     }
 }

@@ -1,12 +1,17 @@
 using System.Collections.Immutable;
+using RideAudit.Formatting;
 using RideAudit.Plan;
 
 namespace RideAudit.Rules;
 
 /// <summary>Hours do not leap above those of ordinary weeks.</summary>
-internal sealed class WeeklyGrowth : Rule
+internal sealed class WeeklyGrowth : Rule<WeeklyGrowth.Reading>
 {
     public override string Id => "weekly-growth";
+
+    public override string Name => "Weekly growth";
+
+    public override Standing Standing { get; } = new() { Rank = 130, Group = RuleGroup.Growth };
 
     public override Evidence Evidence => Evidence.PublishedStudy;
 
@@ -19,31 +24,48 @@ internal sealed class WeeklyGrowth : Rule
     protected override Needs Needs => Needs.Rides | Needs.FinishedWeek | Needs.NoEvent;
 
     public override string Ask(PlanInForce plan) =>
-        $"Hours stay within {Say.Decimal(plan.Limits.GrowthRatio)} times the mean of the last {Say.Number(plan.Limits.GrowthWeeks)} ordinary weeks.";
+        $"Hours stay within {Shown.Number(plan.Limits.GrowthRatio, 1)} times the mean of the last {Shown.Count(plan.Limits.GrowthWeeks, "ordinary week")}.";
 
-    protected override Call Look(JudgedWeek week) => MeanHours(week) switch
+    protected override Look Read(JudgedWeek week)
     {
-        null => Call.NotJudged($"it needs {Say.Number(week.Limits.GrowthWeeks)} ordinary weeks before this one"),
-        0 => Call.NotJudged("the weeks before hold no riding to compare with"),
-        { } mean => Close.Above(week.Week.Hours, week.Limits.GrowthRatio * mean) ? Call.Watch : Call.Kept,
-    };
-
-    protected override Account Tell(JudgedWeek week, Verdict verdict)
-    {
-        var mean = MeanHours(week) ?? 0;
-        var ratio = week.Week.Hours / mean;
-        var sentence = $"{Say.Hours(week.Week.Hours)}, {Say.Decimal(ratio, 2)} times the mean of {Say.Number(week.Limits.GrowthWeeks)} ordinary weeks before ({Say.Hours(mean)}).";
-        if (verdict == Verdict.Kept)
-            return Account.Of(sentence);
-        return Account.Of(
-            sentence + " Studies found no effect of growing by 10 % as such and a weak signal beyond 30 %, and those were runners.",
-            $"At most {Say.Hours(week.Limits.GrowthRatio * mean)}.",
-            new Occurrence
-            {
-                Verdict = Verdict.Watch,
-                Numbers = [Numbered.Of("hours", week.Week.Hours, 2), Numbered.Of("mean_hours_before", mean, 2), Numbered.Of("growth_ratio", ratio, 3)],
-            });
+        if (week.Background.OrdinaryMean?.Hours is not { } mean)
+            return NotJudged($"it needs {Shown.Count(week.Limits.GrowthWeeks, "ordinary week")} before this one");
+        if (mean == 0)
+            return NotJudged("the weeks before hold no riding to compare with");
+        return As(Close.Above(week.Week.Hours, week.Limits.GrowthRatio * mean) ? Verdict.Watch : Verdict.Kept, new Reading(week.Week.Hours, mean));
     }
 
-    private static double? MeanHours(JudgedWeek week) => week.Background.OrdinaryMean?.Hours;
+    protected override RuleWords Tell(Reading reading, JudgedWeek week, Verdict verdict)
+    {
+        var sentence = $"{Shown.Hours(reading.Hours)}, {Shown.Number(reading.Ratio, 2)} times the mean of {Shown.Count(week.Limits.GrowthWeeks, "ordinary week")} before ({Shown.Hours(reading.MeanBefore)}).";
+        if (verdict == Verdict.Kept)
+            return new RuleWords { Sentence = sentence, Held = week.IsLongerThanTheLast ? "growth in small steps" : null };
+        return new RuleWords
+        {
+            Sentence = sentence + $" Studies found no effect of growing by {Shown.Percent(10)} as such and a weak signal beyond {Shown.Percent(30)}, and those were runners.",
+            WouldHaveKept = $"At most {Shown.Hours(week.Limits.GrowthRatio * reading.MeanBefore)}.",
+            Advice = "Add hours in smaller steps.",
+            Headline = "a big jump in hours",
+            Occurrences = [Describe(reading)],
+        };
+    }
+
+    private static Occurrence Describe(Reading reading) => new()
+    {
+        Verdict = Verdict.Watch,
+        Numbers =
+        [
+            NamedNumber.Of("hours", reading.Hours, 2, v => $"{Shown.Hours(v)} ridden"),
+            NamedNumber.Of("mean_hours_before", reading.MeanBefore, 2, v => $"mean before {Shown.Hours(v)}"),
+            NamedNumber.Of("growth_ratio", reading.Ratio, 3, v => $"{Shown.Number(v, 2)} times the mean"),
+        ],
+    };
+
+    /// <summary>What it reads, h.</summary>
+    /// <param name="Hours">Ridden.</param>
+    /// <param name="MeanBefore">Mean of the ordinary weeks before.</param>
+    internal readonly record struct Reading(double Hours, double MeanBefore)
+    {
+        public double Ratio => Hours / MeanBefore;
+    }
 }

@@ -1,9 +1,12 @@
+using RideAudit.Formatting;
+
 namespace RideAudit.Units;
 
 /// <summary>What a ride was, from its own samples; ordered from easiest to hardest as days compare them.</summary>
 public enum RideKind
 {
     /// <summary>Under ten minutes: counts in hours and stress, has no kind.</summary>
+    [Word(null)]
     None,
 
     /// <summary>Short and very easy.</summary>

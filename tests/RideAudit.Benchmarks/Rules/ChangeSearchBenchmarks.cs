@@ -34,9 +34,9 @@ public class ChangeSearchBenchmarks
         [
             Ride(Monday.PlusDays(1), RideKind.High, 60, 18), Ride(Monday.PlusDays(2), RideKind.High, 60, 18), Ride(Monday.PlusDays(5), RideKind.Long, 120, 9),
         ]);
-        stubbornFindings = RuleBook.Judge(stubborn);
-        unratedFindings = RuleBook.Judge(unrated);
-        helpedFindings = RuleBook.Judge(helped);
+        stubbornFindings = RuleBook.Standard.Judge(stubborn);
+        unratedFindings = RuleBook.Standard.Judge(unrated);
+        helpedFindings = RuleBook.Standard.Judge(helped);
         if (ChangeSearch.Find(stubborn, stubbornFindings) is not { Changes.IsEmpty: true }
             || ChangeSearch.Find(unrated, unratedFindings) is not { Changes.IsEmpty: true }
             || ChangeSearch.Find(helped, helpedFindings) is not { Changes.Length: 1 })
@@ -44,7 +44,7 @@ public class ChangeSearchBenchmarks
     }
 
     [Benchmark]
-    public ImmutableArray<Finding> Judge_a_week_by_all_rules_in_words() => RuleBook.Judge(stubborn);
+    public ImmutableArray<Finding> Judge_a_week_by_all_rules_in_words() => RuleBook.Standard.Judge(stubborn);
 
     [Benchmark]
     public SmallestChange? Search_seven_rides_through_every_class() => ChangeSearch.Find(stubborn, stubbornFindings);

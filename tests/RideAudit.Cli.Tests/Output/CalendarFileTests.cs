@@ -3,6 +3,9 @@ using Ical.Net;
 using NodaTime;
 using RideAudit.Cli.Output;
 using RideAudit.Document;
+using RideAudit.Formatting;
+using RideAudit.Plan;
+using RideAudit.Weeks;
 
 namespace RideAudit.Cli.Tests.Output;
 
@@ -46,17 +49,17 @@ public class CalendarFileTests
     private static NextWeekDocument Layout() => new()
     {
         AsOf = new LocalDate(2026, 6, 22),
-        Rider = new RiderEntry { Label = "Rider A", Tier = "middle", Experience = "regular", TimeZone = "Europe/Lisbon" },
+        Rider = new RiderEntry { Label = "Rider A", Tier = Tier.Middle, Experience = Experience.Regular, TimeZone = "Europe/Lisbon" },
         StartsOn = new LocalDate(2026, 6, 22),
-        IsoWeek = "2026-W26",
+        IsoWeek = new IsoWeek(2026, 26),
         Exception = null,
         Hours = 2,
         ExpectedStress = 120,
         Days =
         [
-            new(new LocalDate(2026, 6, 22), "rest", 0, 0, "Rest."),
-            new(new LocalDate(2026, 6, 23), "high", 75, 92, "Warm up for 15 min; 6 × 5 min at 100 to 106 % (250 to 265 W), 4 min easy between; back\\slash, ünïcödé, 日本語日本語日本語日本語日本語."),
-            new(new LocalDate(2026, 6, 24), "endurance", 45, 28, "Easy."),
+            new() { Date = new LocalDate(2026, 6, 22), Kind = DayKind.Rest, Minutes = 0, ExpectedStress = 0, Sentence = "Rest." },
+            new() { Date = new LocalDate(2026, 6, 23), Kind = DayKind.High, Minutes = 75, ExpectedStress = 92, Sentence = "Warm up for 15 min; 6 × 5 min at 100 to 106 % (250 to 265 W), 4 min easy between; back\\slash, ünïcödé, 日本語日本語日本語日本語日本語." },
+            new() { Date = new LocalDate(2026, 6, 24), Kind = DayKind.Endurance, Minutes = 45, ExpectedStress = 28, Sentence = "Easy." },
         ],
         Findings = [],
         Notes = [],

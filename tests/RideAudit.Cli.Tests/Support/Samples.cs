@@ -1,8 +1,14 @@
 using System.Collections.Immutable;
 using NodaTime;
 using RideAudit.Document;
+using RideAudit.Figures;
+using RideAudit.Formatting;
+using RideAudit.Plan;
+using RideAudit.Rides;
 using RideAudit.Rules;
 using RideAudit.Rules.Changes;
+using RideAudit.Units;
+using RideAudit.Weeks;
 
 namespace RideAudit.Cli.Tests.Support;
 
@@ -14,10 +20,10 @@ internal static class Samples
     public static ReviewDocument Review() => new()
     {
         AsOf = new LocalDate(2026, 6, 16),
-        Rider = new RiderEntry { Label = "Rider A", Tier = "middle", Experience = "regular", TimeZone = "Europe/Lisbon", PlannedHours = 6.5 },
+        Rider = new RiderEntry { Label = "Rider A", Tier = Tier.Middle, Experience = Experience.Regular, TimeZone = "Europe/Lisbon", PlannedHours = 6.5 },
         Week = Week(),
         History = [History(-2, 6.1, 331.4, 45.2, 1.3), History(-1, 5.4, 301.0, 45.1, -0.1), History(0, 3.98, 236.2, 43, -2.1)],
-        Rides = [Ride(1, 18, "high", 3600, 70.6), Ride(2, 17, "high", 3540, 67.9), Ride(4, 7, "endurance", 3600, 41.4), Ride(6, 9, "threshold", 3540, 56.3)],
+        Rides = [Ride(1, 18, RideKind.High, 3600, 70.6), Ride(2, 17, RideKind.High, 3540, 67.9), Ride(4, 7, RideKind.Endurance, 3600, 41.4), Ride(6, 9, RideKind.Threshold, 3540, 56.3)],
         Findings = [Spacing(), LongRide(), Ramp(), NotJudged()],
         SmallestChange = new([new RideChange(ChangeKind.Move, "2026-06-10.fit", Monday.PlusDays(2), Monday.PlusDays(3), null)], ["hard-day-spacing"],
             "Wednesday’s ride on Thursday instead would have kept the spacing rule."),
@@ -37,29 +43,29 @@ internal static class Samples
     public static RulesDocument Rules() => new("rideaudit-rules/1",
     [
         new("hard-day-spacing", [], Evidence.CommonPractice, "common practice, no source", "At least one day between two hard days."),
-        new("chronic-ramp", [new("watch_above_points", 5), new("broken_above_points", 8)], Evidence.Handbook, "A handbook of coaching, 2006",
+        new("chronic-ramp", [new("watch_above_points", 5, "watch above 5"), new("broken_above_points", 8, "broken above 8")], Evidence.Handbook, "A handbook of coaching, 2006",
             "Chronic load grows by at most 5 points a week; more than 8 breaks the rule, and nobody grows faster for long without paying for it later."),
     ]);
 
-    public static RideEntry Ride(int day, int hour, string kind, long seconds, double stress) => new()
+    public static RideEntry Ride(int day, int hour, RideKind kind, long seconds, double stress) => new()
     {
         File = $"2026-06-{8 + day:00}.fit",
         Parts = [],
         StartsAt = (Monday.PlusDays(day) + new LocalTime(hour, 5)).WithOffset(Offset.FromHours(1)),
         DurationSeconds = seconds,
         ElapsedSeconds = seconds,
-        Sport = "cycling",
+        Sport = RideSport.Cycling,
         Kind = kind,
-        MeasuredBy = "power",
+        MeasuredBy = MeasureSource.Power,
         MeanPowerW = 179.6,
         NormalisedPowerW = 210,
         IntensityRatio = 0.84,
         Stress = stress,
-        StressFrom = "power",
+        StressFrom = StressSource.Power,
         WorkKj = 646.5,
         ThresholdPowerW = 250,
-        ThresholdFrom = "rider file",
-        BandSeconds = kind == "endurance" ? new(seconds, 0, 0) : new(seconds - 1200, 0, 1200),
+        ThresholdFrom = ThresholdSource.RiderFile,
+        BandSeconds = kind == RideKind.Endurance ? new(seconds, 0, 0) : new(seconds - 1200, 0, 1200),
         ZoneSeconds = [600, 1800, 0, 0, 1200, 0, 0],
         MeanHeartRateBpm = 141.2,
         HeartRateDriftPercent = null,
@@ -67,13 +73,13 @@ internal static class Samples
         HeartRateCoverage = 0.99,
         Partial = false,
         BestPowers = [new(5, 612.4, 100), new(1200, 262.1, 900)],
-        Stretches = kind == "high" ? [new(91, 900, 2100, 263.4)] : [],
+        Stretches = kind == RideKind.High ? [new(91, 900, 2100, 263.4)] : [],
     };
 
     private static WeekEntry Week() => new()
     {
         StartsOn = Monday,
-        IsoWeek = "2026-W24",
+        IsoWeek = new IsoWeek(2026, 24),
         Finished = true,
         Hours = 3.97,
         RideCount = 4,
@@ -85,7 +91,7 @@ internal static class Samples
         SplitByTime = new(0.73, 0.07, 0.2),
         SplitBySession = new(0.25, 0.75),
         PolarizationIndex = 2.32,
-        Structure = "polarized",
+        Structure = WeekStructure.Polarized,
         IntendedLowShare = 0.75,
         SplitTolerance = 0.07,
         LongestRideSeconds = 3600,
@@ -105,18 +111,18 @@ internal static class Samples
         Days = Days(),
         Spans =
         [
-            new SpanEntry { From = At(1, 19), To = At(2, 18), FromRide = "2026-06-09.fit", ToRide = "2026-06-10.fit", Hours = 23, Verdict = "broken" },
-            new SpanEntry { From = At(2, 19), To = At(6, 10), FromRide = "2026-06-10.fit", ToRide = "2026-06-14.fit", Hours = 87, Verdict = "kept" },
+            new SpanEntry { From = At(1, 19), To = At(2, 18), FromRide = "2026-06-09.fit", ToRide = "2026-06-10.fit", Hours = 23, Verdict = Verdict.Broken },
+            new SpanEntry { From = At(2, 19), To = At(6, 10), FromRide = "2026-06-10.fit", ToRide = "2026-06-14.fit", Hours = 87, Verdict = Verdict.Kept },
         ],
     };
 
     private static ImmutableArray<DayEntry> Days() =>
     [
-        Day(0, "rest", 0, 0), Day(1, "high", 1, 70.6), Day(2, "high", 0.98, 67.9), Day(3, "rest", 0, 0),
-        Day(4, "endurance", 1, 41.4), Day(5, "rest", 0, 0), Day(6, "threshold", 0.98, 56.3),
+        Day(0, DayKind.Rest, 0, 0), Day(1, DayKind.High, 1, 70.6), Day(2, DayKind.High, 0.98, 67.9), Day(3, DayKind.Rest, 0, 0),
+        Day(4, DayKind.Endurance, 1, 41.4), Day(5, DayKind.Rest, 0, 0), Day(6, DayKind.Threshold, 0.98, 56.3),
     ];
 
-    private static DayEntry Day(int day, string kind, double hours, double stress) => new()
+    private static DayEntry Day(int day, DayKind kind, double hours, double stress) => new()
     {
         Date = Monday.PlusDays(day),
         Kind = kind,
@@ -162,6 +168,7 @@ internal static class Samples
     private static Finding Spacing() => new()
     {
         Rule = "hard-day-spacing",
+        Name = "Hard day spacing",
         Verdict = Verdict.Broken,
         Sentence = "Tuesday and Wednesday were both hard, 23 h apart.",
         WouldHaveKept = "A day of rest or easy riding between them.",
@@ -172,6 +179,7 @@ internal static class Samples
     private static Finding LongRide() => new()
     {
         Rule = "long-ride",
+        Name = "Long ride",
         Verdict = Verdict.Broken,
         Sentence = "The longest ride was 1 h 00; the plan asks for 2 h 30.",
         WouldHaveKept = "One easy ride of 2 h 30.",
@@ -182,6 +190,7 @@ internal static class Samples
     private static Finding Ramp() => new()
     {
         Rule = "chronic-ramp",
+        Name = "Chronic ramp",
         Verdict = Verdict.Kept,
         Sentence = "Chronic load changed by −2.1 points.",
         Evidence = Evidence.Handbook,
@@ -191,6 +200,7 @@ internal static class Samples
     private static Finding NotJudged() => new()
     {
         Rule = "lighter-week",
+        Name = "Lighter week",
         Verdict = Verdict.NotJudged,
         Sentence = "Not judged.",
         Reason = "Needs four weeks of history.",

@@ -58,7 +58,7 @@ public sealed class FontTests
     [InlineData("no-rides")]
     public void No_empty_box_is_drawn(string name)
     {
-        var pages = new RideAudit.Report.Pages.ReviewPages(Drawn.Sample(name), new PageOptions(), Bare);
+        var pages = new RideAudit.Report.Pages.ReviewPages(Drawn.Sample(name), new PageOptions(), Bare, Samples.RideMaker.TracesOf(Drawn.Sample(name)));
         var ledger = new GlyphLedger();
         using var recorder = new SKPictureRecorder();
         var ink = new Ink(recorder.BeginRecording(new SKRect(0, 0, 600, 850)), Bare, ledger);

@@ -53,7 +53,7 @@ public sealed class ApprovedPictureTests
     public void A_verdict_that_turned_is_more_than_the_tolerance()
     {
         ReviewDocument review = SampleReviews.Middle();
-        ImmutableArray<SpanEntry> spans = [.. review.Week.Spans.Select(span => span with { Verdict = "kept" })];
+        ImmutableArray<SpanEntry> spans = [.. review.Week.Spans.Select(span => span with { Verdict = Rules.Verdict.Kept })];
         using SKBitmap one = Draw(review, Paper.A4, 1);
         using SKBitmap other = Draw(review with { Week = review.Week with { Spans = spans }, Summary = review.Summary with { Headline = "A week as planned." } }, Paper.A4, 1);
 
@@ -76,5 +76,5 @@ public sealed class ApprovedPictureTests
         Assert.Throws<ArgumentOutOfRangeException>(() => ReviewPicture.WritePageOne(SampleReviews.Middle(), Stream.Null, new PageOptions(), 0));
 
     private static SKBitmap Draw(ReviewDocument review, Paper paper, int page) =>
-        ReviewPicture.Draw(new ReviewPages(review, new PageOptions { Paper = paper }, Bare), page - 1, Scale, Bare);
+        ReviewPicture.Draw(new ReviewPages(review, new PageOptions { Paper = paper }, Bare, RideMaker.TracesOf(review)), page - 1, Scale, Bare);
 }

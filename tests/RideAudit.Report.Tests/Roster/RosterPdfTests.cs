@@ -42,7 +42,7 @@ public sealed class RosterPdfTests
         for (int i = 0; i < roster.Riders.Length; i++)
         {
             RosterEntry rider = roster.Riders[i];
-            int row = lines.FindIndex(line => line.StartsWith($"{i + 1} {rider.Need} {rider.Label}", StringComparison.Ordinal));
+            int row = lines.FindIndex(line => line.StartsWith($"{i + 1} {Formatting.Words.Of(rider.Need)} {rider.Label}", StringComparison.Ordinal));
             Assert.True(row > before, $"{rider.Label} at {row} after {before}");
             Assert.EndsWith(Figures(rider), lines[row], StringComparison.Ordinal);
             Assert.Contains(lines.Skip(row + 1).Take(3), line => line.Contains(Drawn.Plain(rider.Why)[..18], StringComparison.Ordinal));
@@ -73,12 +73,12 @@ public sealed class RosterPdfTests
     {
         RosterDocument roster = SampleRosters.Of(40);
         string text = Top(roster);
-        int Needing(string need) => roster.Riders.Count(rider => rider.Need == need);
+        int Needing(RosterNeed need) => roster.Riders.Count(rider => rider.Need == need);
 
         Assert.Contains("40 riders who needs you first at the top", text, StringComparison.Ordinal);
         Assert.Contains("Week of 15 June 2026, as of 22 June 2026", text, StringComparison.Ordinal);
-        Assert.Contains($"{Needing("broken")} of 40 riders broke a rule; {Needing("no review")} have no review.", text, StringComparison.Ordinal);
-        Assert.Contains($"{Needing("watch")} to watch, {Needing("kept")} kept every rule that could be judged.", text, StringComparison.Ordinal);
+        Assert.Contains($"{Needing(RosterNeed.Broken)} of 40 riders broke a rule; {Needing(RosterNeed.NoReview)} have no review.", text, StringComparison.Ordinal);
+        Assert.Contains($"{Needing(RosterNeed.Watch)} to watch, {Needing(RosterNeed.Kept)} kept every rule that could be judged.", text, StringComparison.Ordinal);
         Assert.Contains($"{roster.Riders.Count(rider => rider.FilesNotUsed > 0)} riders have files that could not be used.", text, StringComparison.Ordinal);
     }
 
@@ -93,7 +93,7 @@ public sealed class RosterPdfTests
     public void A_roster_without_a_broken_rule_says_so()
     {
         RosterDocument roster = SampleRosters.Of(12);
-        RosterDocument calm = roster with { Riders = [.. roster.Riders.Where(rider => rider.Need is "watch" or "kept")] };
+        RosterDocument calm = roster with { Riders = [.. roster.Riders.Where(rider => rider.Need is RosterNeed.Watch or RosterNeed.Kept)] };
 
         Assert.Contains("None of 9 riders broke a rule.", Top(calm), StringComparison.Ordinal);
     }

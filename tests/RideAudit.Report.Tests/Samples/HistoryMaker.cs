@@ -1,5 +1,7 @@
 using System.Collections.Immutable;
 using RideAudit.Document;
+using RideAudit.Formatting;
+using RideAudit.Plan;
 
 namespace RideAudit.Report.Tests.Samples;
 
@@ -20,7 +22,7 @@ public static class HistoryMaker
             long seconds = (long)(hours * 3600);
             double stress = Math.Round(hours * 58, 1);
             BandEntry bands = new((long)(seconds * 0.78), (long)(seconds * 0.13), seconds - (long)(seconds * 0.78) - (long)(seconds * 0.13));
-            long longest = (long)(planned * 3600 * Math.Min(share, lighter ? 0.22 : past == "event" ? 0.8 : 0.38));
+            double longest = (long)(planned * 3600 * Math.Min(share, lighter ? 0.22 : past == "event" ? 0.8 : 0.38));
             if (ago == 0)
             {
                 hours = Math.Round(rides.Sum(ride => ride.DurationSeconds) / 3600.0, 2);
@@ -46,7 +48,7 @@ public static class HistoryMaker
                 ChronicLoad = Math.Round(chronic, 1),
                 AcuteLoad = Math.Round(acute, 1),
                 RampPerWeek = Math.Round(chronic - before, 1),
-                Exception = ago == 0 ? spec.Exception : past,
+                Exception = Words.Find<ExceptionKind>(ago == 0 ? spec.Exception : past),
                 SettlingIn = spec.HistoryWeeks - ago <= 6 || spec.SettlingIn,
             });
         }

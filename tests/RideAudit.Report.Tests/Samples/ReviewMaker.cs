@@ -1,16 +1,17 @@
 using System.Collections.Immutable;
 using NodaTime;
-using NodaTime.Calendars;
 using RideAudit.Document;
+using RideAudit.Formatting;
+using RideAudit.Plan;
 using RideAudit.Rules;
+using RideAudit.Units;
+using RideAudit.Weeks;
 
 namespace RideAudit.Report.Tests.Samples;
 
 /// <summary>Makes review documents whose sums follow from their rides.</summary>
 public static class ReviewMaker
 {
-    private static readonly string[] Ranks = ["rest", "recovery", "endurance", "unrated", "long", "threshold", "high"];
-
     public static ReviewDocument Make(ReviewSpec spec)
     {
         ImmutableArray<RideEntry> rides = [.. spec.Rides.OrderBy(ride => ride.Day).ThenBy(ride => ride.Start).Select(ride => RideMaker.Make(ride, spec.Start))];
@@ -21,8 +22,8 @@ public static class ReviewMaker
             Rider = new RiderEntry
             {
                 Label = spec.Label,
-                Tier = spec.Tier,
-                Experience = "regular",
+                Tier = Words.Find<Tier>(spec.Tier),
+                Experience = Experience.Regular,
                 TimeZone = "Europe/Lisbon",
                 PlannedHours = spec.PlannedHours,
                 PlannedHoursFromHistory = spec.PlannedFromHistory,
@@ -50,7 +51,7 @@ public static class ReviewMaker
         return new WeekEntry
         {
             StartsOn = spec.Start,
-            IsoWeek = $"{spec.Start.Year}-W{WeekYearRules.Iso.GetWeekOfWeekYear(spec.Start):00}",
+            IsoWeek = IsoWeek.StartingOn(spec.Start),
             Finished = spec.Finished,
             Hours = Math.Round(rides.Sum(ride => ride.DurationSeconds) / 3600.0, 2),
             RideCount = rides.Length,
@@ -62,13 +63,13 @@ public static class ReviewMaker
             SplitByTime = total == 0 ? null : new SplitEntry(Math.Round(bands.Low / total, 4), Math.Round(bands.Middle / total, 4), Math.Round(bands.High / total, 4)),
             SplitBySession = rides.IsEmpty ? null : new SessionSplitEntry(Math.Round(1 - ((double)hard / rides.Length), 4), Math.Round((double)hard / rides.Length, 4)),
             PolarizationIndex = null,
-            Structure = total == 0 ? null : "pyramidal",
+            Structure = total == 0 ? null : WeekStructure.Pyramidal,
             IntendedLowShare = spec.LowShare,
             SplitTolerance = spec.Tolerance,
             LongestRideSeconds = rides.Select(ride => ride.DurationSeconds).DefaultIfEmpty(0).Max(),
             LongRideAskedSeconds = spec.LongRideHours is { } hours ? (long)(hours * 3600) : null,
             OtherActivityHours = spec.OtherHours.Values.Sum(),
-            Exception = spec.Exception,
+            Exception = Words.Find<ExceptionKind>(spec.Exception),
             AcuteLoad = last.AcuteLoad,
             ChronicLoad = last.ChronicLoad,
             RampPerWeek = last.RampPerWeek,
@@ -90,7 +91,7 @@ public static class ReviewMaker
         return new DayEntry
         {
             Date = date,
-            Kind = own.Select(ride => ride.Kind ?? "recovery").Append(otherHours >= 0.5 ? "recovery" : "rest").MaxBy(kind => Array.IndexOf(Ranks, kind))!,
+            Kind = own.Select(ride => Words.Find<DayKind>(Words.OrNull<RideKind>(ride.Kind)) ?? DayKind.Recovery).Append(otherHours >= 0.5 ? DayKind.Recovery : DayKind.Rest).Max(),
             Hours = Math.Round(own.Sum(ride => ride.DurationSeconds) / 3600.0, 2),
             Stress = own.Any(ride => ride.Stress is not null) ? Math.Round(own.Sum(ride => ride.Stress ?? 0), 1) : null,
             Rides = [.. own.Select(ride => ride.File)],
@@ -98,7 +99,7 @@ public static class ReviewMaker
         };
     }
 
-    private static bool IsHard(RideEntry ride) => ride.Kind is "high" or "threshold";
+    private static bool IsHard(RideEntry ride) => ride.IsHard;
 
     private static ImmutableArray<SpanEntry> Spans(ImmutableArray<RideEntry> rides, LocalDate start)
     {
@@ -109,7 +110,7 @@ public static class ReviewMaker
             OffsetDateTime end = hard[i].StartsAt.Plus(Duration.FromSeconds(hard[i].ElapsedSeconds));
             double hours = Math.Round((hard[i + 1].StartsAt - end).TotalHours, 1);
             bool adjacent = Period.DaysBetween(hard[i].StartsAt.Date, hard[i + 1].StartsAt.Date) <= 1;
-            string verdict = !adjacent ? "kept" : hard[i].Kind == "high" && hard[i + 1].Kind == "high" ? "broken" : "watch";
+            Verdict verdict = !adjacent ? Verdict.Kept : hard[i].Kind == RideKind.High && hard[i + 1].Kind == RideKind.High ? Verdict.Broken : Verdict.Watch;
             spans.Add(new SpanEntry { From = end, To = hard[i + 1].StartsAt, FromRide = hard[i].File, ToRide = hard[i + 1].File, Hours = hours, Verdict = verdict });
         }
 

@@ -1,6 +1,10 @@
 using System.Collections.Immutable;
 using NodaTime;
 using RideAudit.Document;
+using RideAudit.Figures;
+using RideAudit.Formatting;
+using RideAudit.Rides;
+using RideAudit.Units;
 
 namespace RideAudit.Report.Tests.Samples;
 
@@ -25,17 +29,17 @@ public static class RideMaker
             StartsAt = Lisbon.AtLeniently(date.At(spec.Start)).ToOffsetDateTime(),
             DurationSeconds = seconds,
             ElapsedSeconds = seconds + 180,
-            Sport = spec.Sport,
-            Kind = spec.Kind,
-            MeasuredBy = spec.Power ? "power" : spec.HeartRate ? "heart rate" : null,
+            Sport = Words.Find<RideSport>(spec.Sport) ?? RideSport.Cycling,
+            Kind = Words.Find<RideKind>(spec.Kind) ?? RideKind.None,
+            MeasuredBy = spec.Power ? MeasureSource.Power : spec.HeartRate ? MeasureSource.HeartRate : MeasureSource.None,
             MeanPowerW = spec.Power ? mean : null,
             NormalisedPowerW = spec.Power ? Math.Round(normalised, 1) : null,
             IntensityRatio = spec.Power ? Math.Round(spec.Ratio, 3) : null,
             Stress = spec.Stressed ? Math.Round(seconds / 36.0 * spec.Ratio * spec.Ratio, 1) : null,
-            StressFrom = !spec.Stressed ? null : spec.Power ? "power" : "heart rate",
+            StressFrom = !spec.Stressed ? StressSource.Unknown : spec.Power ? StressSource.Power : StressSource.HeartRate,
             WorkKj = spec.Power ? Math.Round(mean * seconds / 1000, 1) : null,
             ThresholdPowerW = spec.Power ? Threshold : null,
-            ThresholdFrom = spec.Power ? "rider file" : null,
+            ThresholdFrom = spec.Power ? ThresholdSource.RiderFile : null,
             BandSeconds = bands,
             ZoneSeconds = spec.Power ? Zones(bands) : [0, 0, 0, 0, 0, 0, 0],
             MeanHeartRateBpm = spec.HeartRate ? Math.Round(95 + (55 * spec.Ratio), 1) : null,
@@ -48,7 +52,6 @@ public static class RideMaker
             BestPowers = spec.Power ? Bests(spec, seconds) : [],
             Stretches = Stretches(spec),
             Remarks = [.. spec.Remarks],
-            Trace = TraceOf(spec, seconds),
         };
     }
 
@@ -58,7 +61,7 @@ public static class RideMaker
         return new BandEntry(seconds - middle - high, middle, high);
     }
 
-    private static ImmutableArray<long> Zones(BandEntry bands) =>
+    private static ImmutableArray<double> Zones(BandEntry bands) =>
         [bands.Low / 3, bands.Low - (bands.Low / 3), bands.Middle, bands.High / 2, bands.High - (bands.High / 2), 0, 0];
 
     private static ImmutableArray<BestPowerEntry> Bests(RideSpec spec, long seconds)
@@ -75,25 +78,32 @@ public static class RideMaker
 
     private static int EffortsOf(RideSpec spec) => spec is { Power: true, High: > 0 } ? Math.Max(1, Math.Min(3, (spec.Minutes - 22) / 12)) : 0;
 
-    private static RideTrace TraceOf(RideSpec spec, long seconds)
+    /// <summary>What the strips of a review may draw.</summary>
+    public static ReviewTraces TracesOf(ReviewDocument review) => new(review.Rides.ToImmutableDictionary(ride => ride.File, TraceOf));
+
+    /// <summary>A trace that such a ride may have.</summary>
+    public static RideTrace TraceOf(RideEntry ride)
     {
-        var random = new Random((spec.Day * 100) + spec.Minutes);
-        int count = (int)(seconds / Step);
+        int minutes = (int)ride.DurationSeconds / 60;
+        bool hasPower = ride.MeanPowerW is not null, hasHeart = ride.MeanHeartRateBpm is not null;
+        double ratio = ride.IntensityRatio ?? (((ride.MeanHeartRateBpm ?? 95) - 95) / 55);
+        int efforts = ride.Stretches.Length;
+        var random = new Random((((int)ride.StartsAt.Date.DayOfWeek - 1) * 100) + minutes);
+        int count = (int)ride.DurationSeconds / Step;
         var power = new float[count];
         var heart = new float[count];
         double drift = 0, pulse = 100;
-        int efforts = EffortsOf(spec);
         for (int i = 0; i < count; i++)
         {
             int second = i * Step;
             drift = (drift * 0.93) + (random.NextDouble() - 0.5) * 22;
             bool hard = Enumerable.Range(0, efforts).Any(effort => second >= 900 + (effort * 720) && second < 1320 + (effort * 720));
-            double target = Threshold * (hard ? 1.02 : efforts > 0 ? 0.6 : spec.Ratio * 0.98);
+            double target = Threshold * (hard ? 1.02 : efforts > 0 ? 0.6 : ratio * 0.98);
             power[i] = (float)Math.Max(0, target + drift);
             pulse += ((95 + (60 * target / Threshold)) - pulse) * 0.03;
             heart[i] = (float)(pulse + ((random.NextDouble() - 0.5) * 2));
         }
 
-        return new RideTrace(Step, spec.Power ? [.. power] : [], spec.HeartRate ? [.. heart] : [], spec.Minutes > 90 ? [(int)(seconds / 2)] : []);
+        return new RideTrace(Step, hasPower ? [.. power] : [], hasHeart ? [.. heart] : [], minutes > 90 ? [minutes * 30] : []);
     }
 }

@@ -38,9 +38,12 @@ public static class SampleFindings
         [.. Rules.Select(rule => changed.FirstOrDefault(finding => finding.Rule == rule.Rule) ?? Finding(rule.Rule, Verdict.NotJudged, "Not judged this week.") with { Reason = reason })];
 
     /// <summary>One finding with its rule's evidence and source.</summary>
+    /// <summary>A limit as a rule gives it.</summary>
+    public static NamedNumber Limit(string name, double value) => new(name, value, Plan.LimitCatalogue.Find(name)!.InWords(value));
+
     public static Finding Finding(string rule, Verdict verdict, string sentence)
     {
         (_, _, Evidence evidence, string source) = Rules.Single(entry => entry.Rule == rule);
-        return new Finding { Rule = rule, Verdict = verdict, Sentence = sentence, Evidence = evidence, Source = source };
+        return new Finding { Rule = rule, Name = Formatting.Shown.Capital(rule.Replace('-', ' ')), Verdict = verdict, Sentence = sentence, Evidence = evidence, Source = source };
     }
 }

@@ -115,12 +115,12 @@ public static class SampleReviews
             SampleFindings.Finding("intensity-split", Verdict.Broken, "Low share 67 %, intended 80 % ± 5 points.") with
             {
                 WouldHaveKept = "1 h 20 of the middle ridden low.",
-                Limits = [new("intended_low_share", 0.8), new("split_tolerance", 0.05)],
-                Occurrences = [new Occurrence { Verdict = Verdict.Broken, Numbers = [new("low_share", 0.67)] }],
+                Limits = [SampleFindings.Limit("intended_low_share", 0.8), SampleFindings.Limit("split_tolerance", 0.05)],
+                Occurrences = [new Occurrence { Verdict = Verdict.Broken, Numbers = [new("low_share", 0.67, "67\u00A0% low")] }],
             },
             SampleFindings.Finding("easy-rides-easy", Verdict.Watch, "Friday’s easy ride was above low for 15 % of its time.") with
             {
-                Occurrences = [new Occurrence { Verdict = Verdict.Watch, Dates = [new(2026, 6, 12)], Rides = ["2026-06-12-0700.fit"], Numbers = [new("above_low_share", 0.15)] }],
+                Occurrences = [new Occurrence { Verdict = Verdict.Watch, Dates = [new(2026, 6, 12)], Rides = ["2026-06-12-0700.fit"], Numbers = [new("above_low_share", 0.15, "15\u00A0% above low")] }],
             }),
         ToChange =
         [
@@ -214,7 +214,7 @@ public static class SampleReviews
         Findings = SampleFindings.With(SampleFindings.Finding("rest-days", Verdict.Broken, "No rest or recovery day; 1 asked.") with
         {
             WouldHaveKept = "A day with one easy ride of an hour.",
-            Occurrences = [.. Enumerable.Range(0, 7).Select(day => new Occurrence { Verdict = Verdict.Broken, Dates = [new LocalDate(2026, 6, 8).PlusDays(day)], Numbers = [new("hours_ridden", 2.0 + (day % 3))] })],
+            Occurrences = [.. Enumerable.Range(0, 7).Select(day => new Occurrence { Verdict = Verdict.Broken, Dates = [new LocalDate(2026, 6, 8).PlusDays(day)], Numbers = [new("hours_ridden", 2.0 + (day % 3), $"{2 + (day % 3)}\u00A0h ridden")] })],
         }),
         ToChange = [new ChangeAdvice("rest-days", "Keep one day free.", "No rest or recovery day; 1 asked. Common practice.")],
         Rides =
@@ -248,25 +248,25 @@ public static class SampleReviews
             SampleFindings.Finding("hard-day-spacing", Verdict.Broken, "Two hard rides 23 h apart, on Tuesday and Wednesday.") with
             {
                 WouldHaveKept = "Wednesday’s ride on Thursday.",
-                Limits = [new("high_min", 10), new("threshold_min", 10)],
+                Limits = [SampleFindings.Limit("high_min", 10), SampleFindings.Limit("threshold_min", 10)],
                 Occurrences =
                 [
                     new Occurrence
                     {
                         Verdict = Verdict.Broken, Dates = [new(2026, 6, 9), new(2026, 6, 10)], Rides = ["2026-06-09-1805.fit", "2026-06-10-1800.fit"],
-                        Numbers = [new("hours_between", 22.9)],
+                        Numbers = [new("hours_between", 22.9, "22.9\u00A0h between")],
                     },
                 ],
             },
             SampleFindings.Finding("long-ride", Verdict.Broken, "Longest ride 1 h 00, asked 2 h 30 with at least 75 % low.") with
             {
                 WouldHaveKept = "Friday’s ride of 2 h 30 at the same ease.",
-                Limits = [new("long_ride_h", 2.5), new("long_ride_low_share", 0.75), new("long_ride_margin", 0.15)],
-                Occurrences = [new Occurrence { Verdict = Verdict.Broken, Dates = [new(2026, 6, 12)], Rides = ["2026-06-12-1730.fit"], Numbers = [new("longest_ride_h", 1)] }],
+                Limits = [SampleFindings.Limit("long_ride_h", 2.5), SampleFindings.Limit("long_ride_low_share", 0.75), SampleFindings.Limit("long_ride_margin", 0.15)],
+                Occurrences = [new Occurrence { Verdict = Verdict.Broken, Dates = [new(2026, 6, 12)], Rides = ["2026-06-12-1730.fit"], Numbers = [new("longest_ride_h", 1, "longest ride 1\u00A0h")] }],
             },
             SampleFindings.Finding("endurance-volume", Verdict.Broken, "2.9 of 4.9 low-band hours.") with
             {
-                Occurrences = [new Occurrence { Verdict = Verdict.Broken, Numbers = [new("low_hours", 2.9), new("asked_low_hours", 4.9)] }],
+                Occurrences = [new Occurrence { Verdict = Verdict.Broken, Numbers = [new("low_hours", 2.9, "2.9\u00A0h low"), new("asked_low_hours", 4.9, "4.9\u00A0h asked")] }],
             },
             SampleFindings.Finding("weekly-hours", Verdict.Broken, "4.0 of 6.5 h planned, 61 %."),
             SampleFindings.Finding("long-ride-first", Verdict.Broken, "Three hard days and no long ride."),

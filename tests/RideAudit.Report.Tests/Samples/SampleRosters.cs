@@ -36,7 +36,7 @@ public static class SampleRosters
         return new RosterDocument("rideaudit-roster/1", new LocalDate(2026, 6, 22), [.. Enumerable.Range(1, riders).Select(number =>
             number <= broken ? Broken(number)
             : number <= broken + unseen ? Unseen(number)
-            : number <= broken + unseen + watch ? Seen(number) with { Need = "watch", Why = "No lighter week in the last five.", Watch = ["lighter-week"] }
+            : number <= broken + unseen + watch ? Seen(number) with { Need = RosterNeed.Watch, Why = "No lighter week in the last five.", Watch = ["lighter-week"] }
             : Seen(number))]);
     }
 
@@ -59,7 +59,7 @@ public static class SampleRosters
 
     private static RosterEntry Broken(int number) => Seen(number) with
     {
-        Need = "broken",
+        Need = RosterNeed.Broken,
         Why = Reasons[number % Reasons.Length],
         Broken = [.. Rules.Take(1 + (number % 5))],
         Watch = [.. Enumerable.Repeat("lighter-week", number % 3)],
@@ -70,7 +70,7 @@ public static class SampleRosters
     {
         Folder = $"rider-{number:00}",
         Label = $"rider-{number:00}",
-        Need = "no review",
+        Need = RosterNeed.NoReview,
         Why = $"rider-{number:00}/rider.toml:4:1: found the unknown key 'weekly_hour'; allowed: weekly_hours and the other keys of [plan].",
     };
 
@@ -78,7 +78,7 @@ public static class SampleRosters
     {
         Folder = $"rider-{number:00}",
         Label = $"Rider {number:00}",
-        Need = "kept",
+        Need = RosterNeed.Kept,
         Why = "A week as planned.",
         WeekStartsOn = new LocalDate(2026, 6, 15),
         NotJudged = number % 4,

@@ -1,4 +1,5 @@
 using RideAudit.Document;
+using RideAudit.Figures;
 
 namespace RideAudit.Report.Tests.Samples;
 
@@ -12,7 +13,7 @@ public static class SampleThresholds
         return new ThresholdsEntry
         {
             ThresholdPowerW = 250,
-            ThresholdFrom = "rider file",
+            ThresholdFrom = ThresholdSource.RiderFile,
             ThresholdEstimateW = 238.8,
             BestTwentyMinutes = twenty,
             CriticalPowerW = 241.3,
@@ -21,7 +22,7 @@ public static class SampleThresholds
             [
                 new EffortEntry(180, 322.4, "old/2026-04-02-hill.fit", new(2026, 4, 2)), new EffortEntry(720, 261.6, "old/2026-05-12-intervals.fit", new(2026, 5, 12)), twenty,
             ],
-            InForce = [new ThresholdStepEntry(new(2026, 1, 6), 240, "rider file"), new ThresholdStepEntry(new(2026, 4, 28), 250, "rider file")],
+            InForce = [new ThresholdStepEntry(new(2026, 1, 6), 240, ThresholdSource.RiderFile), new ThresholdStepEntry(new(2026, 4, 28), 250, ThresholdSource.RiderFile)],
             Sentence = "Threshold power (FTP) in force: 250 W (rider file). 95 % of the best 20 minutes of the last 90 days is 239 W; three separate best efforts put critical power at 241 W.",
         };
     }

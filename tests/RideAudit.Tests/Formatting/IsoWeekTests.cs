@@ -39,7 +39,7 @@ public sealed class IsoWeekTests
     [InlineData(2022, 12, 31, "2022-W52")]
     [InlineData(2023, 1, 1, "2022-W52")]
     public void Dates_fall_in_their_published_weeks(int year, int month, int day, string week) =>
-        Assert.Equal(week, IsoWeek.Name(WeekTable.StartOf(new LocalDate(year, month, day), IsoDayOfWeek.Monday)));
+        Assert.Equal(week, IsoWeek.StartingOn(WeekTable.StartOf(new LocalDate(year, month, day), IsoDayOfWeek.Monday)).ToString());
 
     [Fact]
     public void The_53_week_years_from_1970_to_2050_are_the_known_ones() =>
@@ -51,8 +51,8 @@ public sealed class IsoWeekTests
     public void Of_400_years_71_have_53_weeks() => Assert.Equal(71, Enumerable.Range(2000, 400).Count(HasWeek53));
 
     [Fact]
-    public void A_week_that_starts_on_another_day_has_no_number() => Assert.Null(IsoWeek.Name(new LocalDate(2026, 5, 3)));
+    public void A_week_that_starts_on_another_day_has_no_number() => Assert.Null(IsoWeek.StartingOn(new LocalDate(2026, 5, 3)));
 
     private static bool HasWeek53(int year) =>
-        IsoWeek.Name(WeekTable.StartOf(new LocalDate(year, 12, 31), IsoDayOfWeek.Monday)) == $"{year}-W53";
+        IsoWeek.StartingOn(WeekTable.StartOf(new LocalDate(year, 12, 31), IsoDayOfWeek.Monday)) == new IsoWeek(year, 53);
 }

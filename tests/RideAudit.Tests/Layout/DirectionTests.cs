@@ -9,15 +9,15 @@ public sealed partial class DirectionTests
 {
     private static readonly Dictionary<string, string[]> MayUse = new()
     {
-        ["Units"] = [],
-        ["Plan"] = ["Units"],
-        ["Rides"] = ["Units"],
-        ["Ingest"] = ["Units", "Rides", "Plan", "Fit"],
-        ["Figures"] = ["Units", "Rides", "Plan"],
-        ["Weeks"] = ["Units", "Figures", "Plan"],
-        ["Rules"] = ["Units", "Figures", "Weeks", "Plan"],
-        ["Formatting"] = ["Units", "Rides", "Figures", "Weeks", "Plan", "Rules"],
-        ["Document"] = ["Units", "Rules", "Formatting"],
+        ["Formatting"] = [],
+        ["Units"] = ["Formatting"],
+        ["Plan"] = ["Units", "Formatting"],
+        ["Rides"] = ["Units", "Formatting"],
+        ["Ingest"] = ["Units", "Rides", "Plan", "Fit", "Formatting"],
+        ["Figures"] = ["Units", "Rides", "Plan", "Formatting"],
+        ["Weeks"] = ["Units", "Figures", "Plan", "Formatting"],
+        ["Rules"] = ["Units", "Figures", "Weeks", "Plan", "Formatting"],
+        ["Document"] = ["Units", "Rides", "Figures", "Weeks", "Plan", "Rules", "Formatting"],
         ["Next"] = ["Units", "Figures", "Weeks", "Plan", "Rules", "Formatting", "Document", "Review", "Rides", "Ingest"],
         ["Review"] = ["Units", "Rides", "Ingest", "Figures", "Weeks", "Plan", "Rules", "Formatting", "Document"],
     };

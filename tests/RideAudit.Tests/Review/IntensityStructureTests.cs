@@ -1,3 +1,5 @@
+using RideAudit.Document;
+using RideAudit.Formatting;
 using RideAudit.Review;
 using RideAudit.Units;
 
@@ -26,7 +28,7 @@ public sealed class IntensityStructureTests
     {
         var bands = new BandSeconds(low * 36, middle * 36, high * 36);
         Assert.Equal(index, IntensityStructure.PolarizationIndex(bands)!.Value, 1e-4);
-        Assert.Equal(polarized, IntensityStructure.Word(bands) == "polarized");
+        Assert.Equal(polarized, IntensityStructure.Of(bands) == WeekStructure.Polarized);
     }
 
     [Theory]
@@ -40,7 +42,7 @@ public sealed class IntensityStructureTests
         var total = low + middle + high;
         var found = IntensityStructure.PolarizationIndex(new BandSeconds(low, middle, high))!.Value;
         Assert.Equal(index, found + Math.Log10(total / 100), 1e-4);
-        Assert.NotEqual("polarized", IntensityStructure.Word(new BandSeconds(low, middle, high)));
+        Assert.NotEqual(WeekStructure.Polarized, IntensityStructure.Of(new BandSeconds(low, middle, high)));
     }
 
     [Fact]
@@ -48,7 +50,7 @@ public sealed class IntensityStructureTests
     {
         var bands = new BandSeconds(720, 80, 100);
         Assert.Equal(2, IntensityStructure.PolarizationIndex(bands));
-        Assert.Equal("mixed", IntensityStructure.Word(bands));
+        Assert.Equal(WeekStructure.Mixed, IntensityStructure.Of(bands));
     }
 
     [Theory]
@@ -68,8 +70,8 @@ public sealed class IntensityStructureTests
     [InlineData(30, 60, 10, "mostly middle")]
     [InlineData(20, 10, 70, "mostly high")]
     public void The_structure_is_one_word(double low, double middle, double high, string word) =>
-        Assert.Equal(word, IntensityStructure.Word(new BandSeconds(low, middle, high)));
+        Assert.Equal(word, Words.OrNull(IntensityStructure.Of(new BandSeconds(low, middle, high))));
 
     [Fact]
-    public void No_banded_time_has_no_structure() => Assert.Null(IntensityStructure.Word(default));
+    public void No_banded_time_has_no_structure() => Assert.Null(IntensityStructure.Of(default));
 }

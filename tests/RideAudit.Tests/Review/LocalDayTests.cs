@@ -2,6 +2,7 @@ using NodaTime;
 using RideAudit.Plan;
 using RideAudit.Rides;
 using RideAudit.Tests.Support;
+using RideAudit.Weeks;
 using static RideAudit.Tests.Support.Made;
 
 namespace RideAudit.Tests.Review;
@@ -92,9 +93,9 @@ public sealed class LocalDayTests
     {
         var run = Recording("run.fit", Instant.FromUtc(2026, 5, 6, 12, 0), seconds: 2400, sport: RideSport.Other);
         var week = Folders.Review([At(new LocalDateTime(2026, 5, 5, 18, 0), "UTC", 3600), run], Anyone, new LocalDate(2026, 5, 11)).Week;
-        Assert.Equal((1, 1.0, 0.67, 3600), (week.RideCount, week.Hours, week.OtherActivityHours, week.BandSeconds.Low + week.BandSeconds.Middle + week.BandSeconds.High));
-        Assert.Equal(("recovery", 0.0), (week.Days[2].Kind, week.Days[2].Hours));
-        Assert.Equal("rest", week.Days[3].Kind);
+        Assert.Equal((1, 1.0, 0.67, 3600), (week.RideCount, week.Hours, Math.Round(week.OtherActivityHours, 2), week.BandSeconds.Low + week.BandSeconds.Middle + week.BandSeconds.High));
+        Assert.Equal(((DayKind?)DayKind.Recovery, 0.0), (week.Days[2].Kind, week.Days[2].Hours));
+        Assert.Equal(DayKind.Rest, week.Days[3].Kind);
     }
 
     private static Recording At(LocalDateTime local, string zone, int seconds)

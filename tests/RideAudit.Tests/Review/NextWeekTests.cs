@@ -4,6 +4,7 @@ using RideAudit.Document;
 using RideAudit.Next;
 using RideAudit.Plan;
 using RideAudit.Rules;
+using RideAudit.Tests.Support;
 using RideAudit.Units;
 using RideAudit.Weeks;
 
@@ -38,10 +39,10 @@ public class NextWeekTests
     {
         var rider = RiderOf(hours, experience);
         var document = LayOut(rider, SteadyWeeks(hours, 8));
-        var hard = document.Days.Select((d, i) => (d.Kind, i)).Where(d => d.Kind is "high" or "threshold").Select(d => d.i).ToList();
+        var hard = document.Days.Select((d, i) => (d.Kind, i)).Where(d => d.Kind is DayKind.High or DayKind.Threshold).Select(d => d.i).ToList();
         Assert.All(hard.Zip(hard.Skip(1)), pair => Assert.True(pair.Second - pair.First > 1));
         Assert.True(hard.Count <= PlanInForce.For(rider, []).Limits.HighDaysAtMost);
-        Assert.Contains(document.Days, d => d.Kind == "long");
+        Assert.Contains(document.Days, d => d.Kind == DayKind.Long);
     }
 
     [Fact]
@@ -57,32 +58,32 @@ public class NextWeekTests
     public void The_long_ride_keeps_to_the_riders_habit_of_weekday()
     {
         var document = LayOut(RiderOf(6.5, Experience.Regular), SteadyWeeks(6.5, 8, longDay: 3));
-        Assert.Equal(IsoDayOfWeek.Thursday, document.Days.Single(d => d.Kind == "long").Date.DayOfWeek);
+        Assert.Equal(IsoDayOfWeek.Thursday, document.Days.Single(d => d.Kind == DayKind.Long).Date.DayOfWeek);
     }
 
     [Fact]
     public void A_long_ride_grows_by_no_more_than_the_jump_rule_allows()
     {
         var document = LayOut(RiderOf(5, Experience.Regular), SteadyWeeks(5, 8, longMinutes: 90));
-        var minutes = document.Days.Single(d => d.Kind == "long").Minutes;
+        var minutes = document.Days.Single(d => d.Kind == DayKind.Long).Minutes;
         Assert.InRange(minutes, 90, 117);
-        Assert.Contains(document.Notes, n => n.Contains("not yet the 2 h asked", StringComparison.Ordinal));
+        Assert.Contains(document.Notes, n => n.Plain().Contains("not yet the 2 h asked", StringComparison.Ordinal));
     }
 
     [Fact]
     public void The_day_after_a_hard_Sunday_is_not_hard()
     {
         var document = LayOut(RiderOf(6.5, Experience.Regular), SteadyWeeks(6.5, 8, hardSunday: true));
-        Assert.DoesNotContain(document.Days[0].Kind, new[] { "high", "threshold" });
+        Assert.DoesNotContain(document.Days[0].Kind, new[] { DayKind.High, DayKind.Threshold });
     }
 
     [Fact]
     public void Weeks_without_a_lighter_one_ask_for_one_and_say_so()
     {
         var document = LayOut(RiderOf(6.5, Experience.Regular), SteadyWeeks(6.5, 8, lighterEvery: 0));
-        Assert.Equal("lighter", document.Exception);
+        Assert.Equal(ExceptionKind.Lighter, document.Exception);
         Assert.InRange(document.Hours, 6.5 * 0.6 * 0.85, 6.5 * 0.6 * 1.15);
-        Assert.Contains(document.Notes, n => n.Contains("[[exception]]", StringComparison.Ordinal));
+        Assert.Contains(document.Notes, n => n.Plain().Contains("[[exception]]", StringComparison.Ordinal));
         Assert.DoesNotContain(document.Findings, f => f.Verdict == Verdict.Broken);
     }
 
@@ -91,9 +92,9 @@ public class NextWeekTests
     {
         var rider = RiderOf(6.5, Experience.Regular) with { Exceptions = [new PlanException(Next.PlusDays(3), Next.PlusDays(3), ExceptionKind.Event)] };
         var days = LayOut(rider, SteadyWeeks(6.5, 8)).Days;
-        Assert.Equal("event", days[3].Kind);
-        Assert.Equal(["rest", "rest"], days[4..6].Select(d => d.Kind));
-        Assert.DoesNotContain(days, d => d.Kind is "high" or "threshold" or "long");
+        Assert.Equal("event", days[3].KindInWords);
+        Assert.Equal(["rest", "rest"], days[4..6].Select(d => d.KindInWords));
+        Assert.DoesNotContain(days, d => d.Kind is DayKind.High or DayKind.Threshold or DayKind.Long);
     }
 
     [Fact]
@@ -111,9 +112,9 @@ public class NextWeekTests
     {
         var rider = RiderOf(6.5, Experience.Regular);
         var weeks = SteadyWeeks(6.5, 8);
-        var high = LayOut(rider, weeks, 250).Days.First(d => d.Kind == "high").Sentence;
+        var high = LayOut(rider, weeks, 250).Days.First(d => d.Kind == DayKind.High).Sentence.Plain();
         Assert.Contains("(250 to 265 W)", high, StringComparison.Ordinal);
-        Assert.DoesNotContain(" W)", string.Concat(LayOut(rider, weeks, null).Days.Select(d => d.Sentence)), StringComparison.Ordinal);
+        Assert.DoesNotContain(" W)", string.Concat(LayOut(rider, weeks, null).Days.Select(d => d.Sentence.Plain())), StringComparison.Ordinal);
     }
 
     // By hand: 60 min at 0.62 of threshold power are 0.62² × 100 = 38.44 points; 45 min at 0.52 are 0.75 × 0.52² × 100 = 20.28.
@@ -132,7 +133,7 @@ public class NextWeekTests
         var document = LayOut(RiderOf(16, Experience.Racing), EvenWeeks(8, 60, 62, 0, 50, 0, 150, 50));
         Assert.InRange(document.Hours, 6.2, 8.06);
         Assert.All(document.Days, d => Assert.InRange(d.Minutes, 0, 195));
-        Assert.Contains(document.Notes, n => n.StartsWith("The plan asks for 16.0 h. The last four ordinary weeks had on average 6.2 h, so this one aims at 8.1 h", StringComparison.Ordinal));
+        Assert.Contains(document.Notes, n => n.Plain().StartsWith("The plan asks for 16.0 h. The last four ordinary weeks had on average 6.2 h, so this one aims at 8.1 h", StringComparison.Ordinal));
         Assert.DoesNotContain(document.Findings, f => f.Rule is "weekly-growth" or "longest-ride-jump" && f.Verdict != Verdict.Kept);
     }
 
@@ -141,7 +142,7 @@ public class NextWeekTests
     {
         var document = LayOut(RiderOf(6.5, Experience.Regular), SteadyWeeks(12, 8));
         Assert.InRange(document.Hours, 5.5, 6.6);
-        Assert.DoesNotContain(document.Notes, n => n.StartsWith("The plan asks for", StringComparison.Ordinal));
+        Assert.DoesNotContain(document.Notes, n => n.Plain().StartsWith("The plan asks for", StringComparison.Ordinal));
     }
 
     [Theory]
@@ -151,9 +152,9 @@ public class NextWeekTests
     public void A_racing_rider_gets_the_second_hard_day_and_the_hours_or_the_reason(double before)
     {
         var document = LayOut(RiderOf(7.5, Experience.Racing), SteadyWeeks(before, 8));
-        var hard = document.Days.Count(d => d.Kind is "high" or "threshold");
-        Assert.True(hard == 2 || document.Notes.Any(n => n.Contains("Another would not keep", StringComparison.Ordinal)), string.Join('\n', document.Notes));
-        Assert.True(document.Hours >= 0.95 * 7.5 || document.Notes.Any(n => n.Contains("7.5 h", StringComparison.Ordinal)), string.Join('\n', document.Notes));
+        var hard = document.Days.Count(d => d.Kind is DayKind.High or DayKind.Threshold);
+        Assert.True(hard == 2 || document.Notes.Any(n => n.Plain().Contains("Another would not keep", StringComparison.Ordinal)), string.Join('\n', document.Notes));
+        Assert.True(document.Hours >= 0.95 * 7.5 || document.Notes.Any(n => n.Plain().Contains("7.5 h", StringComparison.Ordinal)), string.Join('\n', document.Notes));
         if (before >= 7)
             Assert.Equal(2, hard);
     }
@@ -167,8 +168,8 @@ public class NextWeekTests
     {
         var past = SteadyWeeks(14, 8, workMinutes: minutesRidden);
         foreach (var hours in new[] { 6.5, 10.0, 14.0 })
-            Assert.All(LayOut(RiderOf(hours, Experience.Racing), past).Days.Where(d => d.Kind == "high"), d =>
-                Assert.InRange(int.Parse(d.Sentence.Split(" × 5 min")[0].Split("; ")[1], null), 3, repeatsAtMost));
+            Assert.All(LayOut(RiderOf(hours, Experience.Racing), past).Days.Where(d => d.Kind == DayKind.High), d =>
+                Assert.InRange(int.Parse(d.Sentence.Plain().Split(" × 5 min")[0].Split("; ")[1], null), 3, repeatsAtMost));
     }
 
     [Fact]
@@ -187,7 +188,7 @@ public class NextWeekTests
         var rider = RiderOf(4, Experience.Regular);
         rider = rider with { Plan = rider.Plan with { Days = [IsoDayOfWeek.Saturday, IsoDayOfWeek.Sunday] } };
         var document = LayOut(rider, EvenWeeks(8, 0, 0, 0, 0, 0, 120, 105));
-        Assert.Single(document.Days, d => d.Kind is "high" or "threshold");
+        Assert.Single(document.Days, d => d.Kind is DayKind.High or DayKind.Threshold);
         Assert.InRange(document.Hours, 3.4, 4.1);
     }
 
@@ -195,14 +196,14 @@ public class NextWeekTests
     public void Easy_riding_is_a_range_well_within_the_low_band()
     {
         var document = LayOut(RiderOf(6.5, Experience.Regular), SteadyWeeks(6.5, 8));
-        Assert.Contains("Easy throughout, at 55 to 75 % of threshold power (138 to 188 W)", document.Days.First(d => d.Kind == "long").Sentence, StringComparison.Ordinal);
+        Assert.Contains("Easy throughout, at 55 to 75 % of threshold power (138 to 188 W)", document.Days.First(d => d.Kind == DayKind.Long).Sentence.Plain(), StringComparison.Ordinal);
     }
 
     [Fact]
     public void Watts_from_an_estimate_say_that_they_are()
     {
         var document = NextWeekBuilder.LayOut(Next, PlanInForce.For(RiderOf(6.5, Experience.Regular), []), SteadyWeeks(6.5, 8), new Watts(243), estimated: true);
-        Assert.Contains(document.Notes, n => n.StartsWith("Threshold power is an estimate from the recordings (243 W)", StringComparison.Ordinal));
+        Assert.Contains(document.Notes, n => n.Plain().StartsWith("Threshold power is an estimate from the recordings (243 W)", StringComparison.Ordinal));
         Assert.DoesNotContain(LayOut(RiderOf(6.5, Experience.Regular), SteadyWeeks(6.5, 8)).Notes, n => n.Contains("estimate", StringComparison.Ordinal));
     }
 
@@ -210,7 +211,7 @@ public class NextWeekTests
     public void A_lighter_week_of_the_layouts_own_says_which_weeks_it_looked_at()
     {
         var document = LayOut(RiderOf(6.5, Experience.Regular), SteadyWeeks(6.5, 8, lighterEvery: 0));
-        Assert.Contains(document.Notes, n => n.StartsWith("None of the last three weeks was lighter", StringComparison.Ordinal));
+        Assert.Contains(document.Notes, n => n.Plain().StartsWith("None of the last three weeks was lighter", StringComparison.Ordinal));
     }
 
     // The same minutes each day of each week, all easy; every fourth week lighter.

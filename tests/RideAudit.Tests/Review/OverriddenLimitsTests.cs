@@ -5,6 +5,7 @@ using RideAudit.Ingest;
 using RideAudit.Plan;
 using RideAudit.Review;
 using RideAudit.Tests.Support;
+using RideAudit.Units;
 
 namespace RideAudit.Tests.Review;
 
@@ -23,8 +24,8 @@ public sealed class OverriddenLimitsTests
     [Fact]
     public void A_ride_shorter_than_the_rider_file_says_has_no_kind()
     {
-        Assert.DoesNotContain(Rides("kind_least_min", 10), r => r.Kind is null);
-        Assert.Contains(Rides("kind_least_min", 60), r => r.Kind is null && r.DurationSeconds < 3600);
+        Assert.DoesNotContain(Rides("kind_least_min", 10), r => r.Kind == RideKind.None);
+        Assert.Contains(Rides("kind_least_min", 60), r => r.Kind == RideKind.None && r.DurationSeconds < 3600);
     }
 
     private static ImmutableArray<RideEntry> Rides(string limit, double value)

@@ -31,7 +31,7 @@ public sealed class PageOneWordsTests
     {
         var asOf = new LocalDate(2026, 6, 18);
         var review = Build(Repository.Path("testdata", "demo"), DemoRider(), new ReviewRequest { Today = asOf, AsOf = asOf, WeekOf = asOf.PlusDays(-1) });
-        Assert.Equal(["rest", "high", "high", "to come", "to come", "to come", "to come"], review.Week.Days.Select(d => d.Kind));
+        Assert.Equal(["rest", "high", "high", "to come", "to come", "to come", "to come"], review.Week.Days.Select(d => d.KindInWords));
     }
 
     [Fact]

@@ -3,6 +3,7 @@ using FsCheck.Fluent;
 using MathNet.Numerics.Statistics;
 using NodaTime;
 using RideAudit.Document;
+using RideAudit.Figures;
 using RideAudit.Plan;
 using RideAudit.Review;
 using RideAudit.Rides;
@@ -16,7 +17,7 @@ public sealed class ReviewProperties
 {
     private static readonly LocalDate AsOf = FolderCase.Monday.PlusDays(21);
 
-    private static readonly Arbitrary<FolderCase[]> AnyFolder = Arb.From(
+    internal static readonly Arbitrary<FolderCase[]> AnyFolder = Arb.From(
         from count in Gen.Choose(1, 14)
         from rides in Gen.ArrayOf(AnyRide(), count)
         select rides.DistinctBy(r => (r.Day, r.Hour)).ToArray());
@@ -76,7 +77,7 @@ public sealed class ReviewProperties
         foreach (var ride in review.Rides)
         {
             var bands = ride.BandSeconds.Low + ride.BandSeconds.Middle + ride.BandSeconds.High;
-            if (ride.MeasuredBy == "power")
+            if (ride.MeasuredBy == MeasureSource.Power)
             {
                 Assert.Equal(Math.Round(ride.PowerCoverage * ride.DurationSeconds), bands, 0.001 * ride.DurationSeconds + 1);
                 Assert.Equal(bands, ride.ZoneSeconds.Sum());
@@ -128,9 +129,9 @@ public sealed class ReviewProperties
         from channels in Gen.Choose(1, 7)
         select new FolderCase(day, hour, blocks, dropout, (channels & 1) == 1 || channels > 5, (channels & 2) == 2);
 
-    private static ReviewDocument Review(IEnumerable<Recording> recordings, Rider rider) => Folders.Review(recordings, rider, AsOf);
+    internal static ReviewDocument Review(IEnumerable<Recording> recordings, Rider rider) => Folders.Review(recordings, rider, AsOf);
 
-    private static Rider RiderAt(double watts) => new()
+    internal static Rider RiderAt(double watts) => new()
     {
         RestHeartRateBpm = 48,
         MaxHeartRateBpm = 188,

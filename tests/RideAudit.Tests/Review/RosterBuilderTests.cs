@@ -1,6 +1,8 @@
 using System.Collections.Immutable;
 using NodaTime;
 using RideAudit.Document;
+using RideAudit.Formatting;
+using RideAudit.Plan;
 using RideAudit.Review;
 using RideAudit.Rules;
 using RideAudit.Tests.Support;
@@ -17,7 +19,7 @@ public class RosterBuilderTests
     {
         var roster = RosterBuilder.Build(AsOf, [Rider("kept"), Unread("unread"), Rider("watch", ("monotony", Verdict.Watch)), Rider("broken", ("long-ride", Verdict.Broken))]);
         Assert.Equal(["broken", "unread", "watch", "kept"], roster.Riders.Select(r => r.Folder));
-        Assert.Equal(["broken", "no review", "watch", "kept"], roster.Riders.Select(r => r.Need));
+        Assert.Equal(["broken", "no review", "watch", "kept"], roster.Riders.Select(r => Words.Of(r.Need)));
     }
 
     [Fact]
@@ -37,7 +39,7 @@ public class RosterBuilderTests
     {
         var silent = Rider("silent", ("weekly-hours", Verdict.Watch));
         silent = silent with { Review = silent.Review! with { Week = silent.Review.Week with { RideCount = 0 } } };
-        var away = silent with { Folder = "away", Review = silent.Review! with { Week = silent.Review.Week with { Exception = "away" } } };
+        var away = silent with { Folder = "away", Review = silent.Review! with { Week = silent.Review.Week with { Exception = ExceptionKind.Away } } };
         var busy = Rider("busy", ("weekly-hours", Verdict.Watch), ("rest-days", Verdict.Watch));
         Assert.Equal(["silent", "busy", "away"], RosterBuilder.Build(AsOf, [busy, away, silent]).Riders.Select(r => r.Folder));
     }

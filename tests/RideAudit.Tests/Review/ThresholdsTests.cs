@@ -1,4 +1,5 @@
 using NodaTime;
+using RideAudit.Figures;
 using RideAudit.Plan;
 using RideAudit.Rides;
 using RideAudit.Tests.Support;
@@ -17,13 +18,13 @@ public sealed class ThresholdsTests
         // Efforts on the line of 250 W and 20 kJ (derived); 95 % of 266.667 W is 253.3 W.
         var review = Folders.Review([Effort(4, 180), Effort(6, 720), Effort(8, 1200)], Made.Rider(threshold: 245), AsOf);
         var thresholds = review.Thresholds!;
-        Assert.Equal((245.0, "rider file"), (thresholds.ThresholdPowerW!.Value, thresholds.ThresholdFrom));
+        Assert.Equal((245.0, ThresholdSource.RiderFile), (thresholds.ThresholdPowerW!.Value, thresholds.ThresholdFrom));
         Assert.Equal(253.3, thresholds.ThresholdEstimateW);
         Assert.Equal((250.0, 20.0), (thresholds.CriticalPowerW!.Value, thresholds.WorkAboveCriticalPowerKj!.Value));
         Assert.Equal([180, 720, 1200], thresholds.CriticalPowerEfforts.Select(e => e.Seconds));
-        Assert.Contains("245 W (rider file)", thresholds.Sentence, StringComparison.Ordinal);
-        Assert.Contains("253 W", thresholds.Sentence, StringComparison.Ordinal);
-        Assert.Contains("critical power at 250 W", thresholds.Sentence, StringComparison.Ordinal);
+        Assert.Contains("245 W (rider file)", thresholds.Sentence.Plain(), StringComparison.Ordinal);
+        Assert.Contains("253 W", thresholds.Sentence.Plain(), StringComparison.Ordinal);
+        Assert.Contains("critical power at 250 W", thresholds.Sentence.Plain(), StringComparison.Ordinal);
     }
 
     [Fact]
@@ -35,7 +36,7 @@ public sealed class ThresholdsTests
         };
         var steps = Folders.Review([Easy(30), Easy(20), Easy(10), Easy(3)], rider, AsOf).Thresholds!.InForce;
         Assert.Equal(
-            [(AsOf.PlusDays(-30), 240.0, "rider file, first entry"), (AsOf.PlusDays(-20), 240.0, "rider file"), (AsOf.PlusDays(-3), 250.0, "rider file")],
+            [(AsOf.PlusDays(-30), 240.0, ThresholdSource.RiderFileFirstEntry), (AsOf.PlusDays(-20), 240.0, ThresholdSource.RiderFile), (AsOf.PlusDays(-3), 250.0, ThresholdSource.RiderFile)],
             steps.Select(s => (s.From, s.PowerW, s.Source)));
     }
 
@@ -49,8 +50,8 @@ public sealed class ThresholdsTests
         var review = Folders.Review([Easy(3), Recording("bare.fit", Noon + Duration.FromDays(1), seconds: 5400)], Made.Rider(), AsOf);
         Assert.Equal(1.5, review.Week.StressUnknownHours);
         var notice = Assert.Single(review.Notices, n => n.Problem == "no stress");
-        Assert.Contains("No training stress covers 1 h 30", notice.Sentence, StringComparison.Ordinal);
-        Assert.Contains("bare.fit", notice.Sentence, StringComparison.Ordinal);
+        Assert.Contains("No training stress covers 1 h 30", notice.Sentence.Plain(), StringComparison.Ordinal);
+        Assert.Contains("bare.fit", notice.Sentence.Plain(), StringComparison.Ordinal);
     }
 
     [Fact]

@@ -17,7 +17,7 @@ public class ChangeSearchTests
     {
         var week = Sample.Review([Sample.Ride(Monday, RideKind.Long, 150, 9)], Sample.Plan());
 
-        Assert.Null(ChangeSearch.Find(week, RuleBook.Judge(week)));
+        Assert.Null(ChangeSearch.Find(week, RuleBook.Standard.Judge(week)));
     }
 
     [Fact]
@@ -118,7 +118,7 @@ public class ChangeSearchTests
         var plan = Sample.Plan(plan: new TrainingPlan { Days = [IsoDayOfWeek.Tuesday, IsoDayOfWeek.Wednesday, IsoDayOfWeek.Friday] });
         var week = Sample.Review([Tuesday(RideKind.High, 60), Wednesday(RideKind.High, 60)], plan, daysThatCount: 3);
 
-        var change = ChangeSearch.Find(week, RuleBook.Judge(week))!;
+        var change = ChangeSearch.Find(week, RuleBook.Standard.Judge(week))!;
 
         Assert.Equal(ChangeKind.Ease, Assert.Single(change.Changes).Kind);
     }
@@ -135,7 +135,7 @@ public class ChangeSearchTests
         for (var round = 0; round < 40; round++)
         {
             var week = RandomWeek(random);
-            var findings = RuleBook.Judge(week);
+            var findings = RuleBook.Standard.Judge(week);
 
             var found = ChangeSearch.Find(week, findings);
             var expected = PlainChangeSearch.Find(week, findings);
@@ -174,7 +174,7 @@ public class ChangeSearchTests
     private static SmallestChange? Find(PlanInForce plan, params RideFigures[] rides)
     {
         var week = Sample.Review(rides, plan);
-        return ChangeSearch.Find(week, RuleBook.Judge(week));
+        return ChangeSearch.Find(week, RuleBook.Standard.Judge(week));
     }
 
     private static RideFigures Tuesday(RideKind kind, double minutes) => Sample.Ride(Monday.PlusDays(1), kind, minutes);

@@ -2,6 +2,7 @@ using NodaTime;
 using RideAudit.Figures;
 using RideAudit.Plan;
 using RideAudit.Rules;
+using RideAudit.Tests.Support;
 using RideAudit.Units;
 
 namespace RideAudit.Tests.Rules;
@@ -36,7 +37,7 @@ public class EasyAndFreshTests
 
         Assert.Equal(Verdict.Broken, finding.Verdict);
         Assert.Equal([Verdict.Watch, Verdict.Broken], finding.Occurrences.Select(o => o.Verdict));
-        Assert.Equal("Wednesday’s easy ride spent 22 % of its time above easy. One other easy ride went above easy too.", finding.Sentence);
+        Assert.Equal("Wednesday’s easy ride spent 22 % of its time above easy. One other easy ride went above easy too.", finding.Sentence.Plain());
     }
 
     [Theory]

@@ -2,6 +2,7 @@ using NodaTime;
 using RideAudit.Figures;
 using RideAudit.Plan;
 using RideAudit.Rules;
+using RideAudit.Tests.Support;
 using RideAudit.Units;
 
 namespace RideAudit.Tests.Rules;
@@ -34,7 +35,7 @@ public class HardDayTests
         var finding = Spacing(On(-1, RideKind.High, 23, 30), On(0, RideKind.High));
 
         Assert.Equal(Verdict.Broken, finding.Verdict);
-        Assert.Equal("The Sunday before and Monday were both high days with no easier day between, 18 h from the end of one hard ride to the start of the next.", finding.Sentence);
+        Assert.Equal("The Sunday before and Monday were both high days with no easier day between, 18 h from the end of one hard ride to the start of the next.", finding.Sentence.Plain());
         var occurrence = Assert.Single(finding.Occurrences);
         Assert.Equal([Monday.PlusDays(-1), Monday], occurrence.Dates.ToArray());
         Assert.Equal(17.5, Assert.Single(occurrence.Numbers).Value);

@@ -2,6 +2,7 @@ using NodaTime;
 using RideAudit.Figures;
 using RideAudit.Plan;
 using RideAudit.Rules;
+using RideAudit.Tests.Support;
 using RideAudit.Units;
 using RideAudit.Weeks;
 
@@ -57,7 +58,7 @@ public class LoadTests
         var finding = Sample.Judge("rest-after-load", Sample.Review(rides, Sample.Plan()));
 
         Assert.Equal(Verdict.Kept, finding.Verdict);
-        Assert.Equal("Wednesday and Thursday were the heaviest two days in a row (120 points, 40 % of a usual week), and rest or recovery followed.", finding.Sentence);
+        Assert.Equal("Wednesday and Thursday were the heaviest two days in a row (120 points, 40 % of a usual week), and rest or recovery followed.", finding.Sentence.Plain());
     }
 
     [Theory]
@@ -78,7 +79,7 @@ public class LoadTests
         var finding = Sample.Judge("rest-after-load", Sample.Review(rides, Sample.Plan()));
 
         Assert.Equal(Verdict.Broken, finding.Verdict);
-        Assert.StartsWith("Saturday and Sunday before this week held 180 points", finding.Sentence, StringComparison.Ordinal);
+        Assert.StartsWith("Saturday and Sunday before this week held 180 points", finding.Sentence.Plain(), StringComparison.Ordinal);
         Assert.Equal([-2, -1, 0, 1], finding.Occurrences[0].Dates.Select(d => Period.DaysBetween(Monday, d)));
     }
 

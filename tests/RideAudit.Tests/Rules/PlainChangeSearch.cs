@@ -117,7 +117,7 @@ internal static class PlainChangeSearch
         var then = rides.Select(r => edits.FirstOrDefault(e => e.Was.File == r.File)?.Now ?? r);
         var days = week.Week.Days.Select(d => DayFacts.Build(d.Date, then.Where(r => r.Date == d.Date), d.OtherSeconds, week.Plan.Limits)).ToImmutableArray();
         var changed = WeekFacts.Build(days, week.Week.LoadBefore, week.Week.FirstRideOn, week.Week.Exception);
-        var after = RuleBook.Judge(new WeekUnderReview(changed, week.Past, week.Plan));
+        var after = RuleBook.Standard.Judge(new WeekUnderReview(changed, week.Past, week.Plan));
         var pairs = before.Zip(after).ToList();
         return pairs.Exists(p => Array.IndexOf(BestToWorst, p.Second.Verdict) > Array.IndexOf(BestToWorst, p.First.Verdict))
             ? []

@@ -15,12 +15,12 @@ public class RuleProperties
 {
     private static readonly LocalDate Monday = Sample.Monday;
 
-    private static readonly Arbitrary<ImmutableArray<RideFigures>> Rides = Arb.From(
+    internal static readonly Arbitrary<ImmutableArray<RideFigures>> Rides = Arb.From(
         from count in Gen.Choose(0, 30)
         from rides in Gen.ArrayOf(RideGen(), count)
         select rides.DistinctBy(r => r.File).ToImmutableArray());
 
-    private static readonly Arbitrary<PlanInForce> Plans = Arb.From(
+    internal static readonly Arbitrary<PlanInForce> Plans = Arb.From(
         from hours in Gen.Choose(0, 20)
         from experience in Gen.Elements(Experience.New, Experience.Regular, Experience.Racing)
         from split in Gen.Elements(SplitBy.Time, SplitBy.Session)
@@ -32,7 +32,7 @@ public class RuleProperties
     [Fact]
     public void Every_week_gets_one_finding_a_rule_in_the_order_of_the_method() => Check(Prop.ForAll(Rides, Plans, (rides, plan) =>
     {
-        var findings = RuleBook.Judge(Sample.Review(rides, plan));
+        var findings = RuleBook.Standard.Judge(Sample.Review(rides, plan));
         return findings.Select(f => f.Rule).SequenceEqual(RuleOrder.Ids) && findings.All(IsComplete);
     }));
 
@@ -48,8 +48,8 @@ public class RuleProperties
     public void Shifting_every_ride_by_whole_weeks_shifts_the_review() => Check(Prop.ForAll(Rides, Gen.Choose(-60, 60).ToArbitrary(), (rides, weeks) =>
     {
         var plan = Sample.Plan();
-        var here = RuleBook.Judge(Sample.Review(rides, plan));
-        var there = RuleBook.Judge(Sample.Review(rides.Select(r => Shift(r, 7 * weeks)), plan, Monday.PlusDays(7 * weeks)));
+        var here = RuleBook.Standard.Judge(Sample.Review(rides, plan));
+        var there = RuleBook.Standard.Judge(Sample.Review(rides.Select(r => Shift(r, 7 * weeks)), plan, Monday.PlusDays(7 * weeks)));
         return here.Zip(there).All(p => p.First.Verdict == p.Second.Verdict
             && p.First.Occurrences.Select(o => o.Verdict).SequenceEqual(p.Second.Occurrences.Select(o => o.Verdict))
             && DatesOf(p.First).Select(d => d.PlusDays(7 * weeks)).SequenceEqual(DatesOf(p.Second)));
@@ -58,8 +58,8 @@ public class RuleProperties
     [Fact]
     public void The_order_in_which_rides_are_given_changes_nothing() => Check(Prop.ForAll(Rides, Plans, (rides, plan) =>
     {
-        var given = RuleBook.Judge(Sample.Review(rides, plan));
-        var reversed = RuleBook.Judge(Sample.Review(rides.Reverse(), plan));
+        var given = RuleBook.Standard.Judge(Sample.Review(rides, plan));
+        var reversed = RuleBook.Standard.Judge(Sample.Review(rides.Reverse(), plan));
         return given.Zip(reversed).All(p => p.First.Verdict == p.Second.Verdict && p.First.Sentence == p.Second.Sentence);
     }));
 
@@ -69,18 +69,18 @@ public class RuleProperties
         string[] byTimeAlone = ["weekly-hours", "lighter-week"];
         var estimate = Sample.Threshold with { From = ThresholdSource.Estimate, PoweredRidesBefore = 20, DaysOfHistory = 80 };
         var estimated = rides.Select(r => r.Threshold is null ? r : r with { Threshold = estimate }).Where(r => r.Kind != RideKind.Unrated);
-        return RuleBook.Judge(Sample.Review(estimated, plan)).All(f => f.Verdict != Verdict.Broken || byTimeAlone.Contains(f.Rule));
+        return RuleBook.Standard.Judge(Sample.Review(estimated, plan)).All(f => f.Verdict != Verdict.Broken || byTimeAlone.Contains(f.Rule));
     }));
 
     [Fact]
     public void A_change_that_is_found_keeps_what_it_says_and_worsens_nothing() => Check(Prop.ForAll(Rides, Plans, (rides, plan) =>
     {
         var week = Sample.Review(rides, plan);
-        var findings = RuleBook.Judge(week);
+        var findings = RuleBook.Standard.Judge(week);
         if (ChangeSearch.Find(week, findings) is not { Changes: [{ Kind: ChangeKind.Move or ChangeKind.Swap }, ..] } change)
             return true;
         var moved = rides.Select(r => change.Changes.FirstOrDefault(c => c.Ride == r.File) is { } c ? ChangedRide.On(r, c.To) : r);
-        var after = RuleBook.Judge(Sample.Review(moved, plan));
+        var after = RuleBook.Standard.Judge(Sample.Review(moved, plan));
         return change.Keeps.All(id => after.Single(f => f.Rule == id).Verdict == Verdict.Kept)
             && findings.Zip(after).All(p => p.Second.Verdict != Verdict.Broken || p.First.Verdict == Verdict.Broken);
     }));

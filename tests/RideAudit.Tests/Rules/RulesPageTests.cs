@@ -13,7 +13,7 @@ public partial class RulesPageTests
     [Fact]
     public void The_page_and_the_rule_book_have_the_same_rules_in_the_order_of_the_method()
     {
-        Assert.Equal(RuleOrder.Ids, RuleBook.All.Select(r => r.Id));
+        Assert.Equal(RuleOrder.Ids, RuleBook.Standard.All.Select(r => r.Id));
         Assert.Equal(RuleOrder.Ids, Heading().Matches(Page).Select(m => m.Groups["id"].Value));
         Assert.Equal(Enumerable.Range(1, 17), Heading().Matches(Page).Select(m => int.Parse(m.Groups["number"].Value)));
     }
@@ -22,7 +22,7 @@ public partial class RulesPageTests
     public void The_page_says_evidence_source_and_limits_of_every_rule()
     {
         var plan = Sample.Plan();
-        Assert.All(RuleBook.All, rule =>
+        Assert.All(RuleBook.Standard.All, rule =>
         {
             var section = SectionOf(rule.Id);
             Assert.Contains($"Evidence: {Words(rule.Evidence)}.", section, StringComparison.Ordinal);
@@ -78,7 +78,7 @@ public partial class RulesPageTests
     public void Every_rule_can_say_what_it_asks_for_any_plan()
     {
         double?[] hours = [null, 4, 6.5, 10, 20];
-        Assert.All(RuleBook.All, rule => Assert.All(hours, h =>
+        Assert.All(RuleBook.Standard.All, rule => Assert.All(hours, h =>
         {
             var asked = rule.Ask(Sample.Plan(h));
             Assert.EndsWith(".", asked, StringComparison.Ordinal);
@@ -90,7 +90,7 @@ public partial class RulesPageTests
     public void Rules_drawn_from_studies_of_runners_say_so()
     {
         string[] runners = ["weekly-growth", "longest-ride-jump"];
-        Assert.All(RuleBook.All.Where(r => runners.Contains(r.Id)), r => Assert.Contains("of runners, not of cyclists", r.Source, StringComparison.Ordinal));
+        Assert.All(RuleBook.Standard.All.Where(r => runners.Contains(r.Id)), r => Assert.Contains("of runners, not of cyclists", r.Source, StringComparison.Ordinal));
     }
 
     private static string SectionOf(string id)

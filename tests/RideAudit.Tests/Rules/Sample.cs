@@ -95,7 +95,7 @@ internal static class Sample
         return new WeekUnderReview(week, new Past(past.ToImmutable()), plan);
     }
 
-    public static Finding Judge(string rule, WeekUnderReview week) => RuleBook.All.Single(r => r.Id == rule).Judge(week);
+    public static Finding Judge(string rule, WeekUnderReview week) => RuleBook.Standard.All.Single(r => r.Id == rule).Judge(week);
 
     private static IEnumerable<RideFigures> Of(List<RideFigures> rides, LocalDate start) =>
         rides.Where(r => r.Date >= start && r.Date < start.PlusDays(7));

@@ -1,5 +1,6 @@
 using NodaTime;
 using RideAudit.Document;
+using RideAudit.Figures;
 using RideAudit.Formatting;
 using RideAudit.Ingest;
 using RideAudit.Plan;
@@ -46,9 +47,9 @@ public sealed class WorkedRiderTests
     {
         var review = Review(name);
         var expected = Expected.Single(e => e.Name == name);
-        Assert.Equal((expected.Hours, expected.UncoveredHours), (review.Week.Hours, review.Week.StressUnknownHours));
-        Assert.Equal(expected.Days, review.Week.Days.Select(d => d.Kind));
-        Assert.Equal(expected.Stress, review.Rides.Select(r => r.StressFrom?.Replace(' ', '-') ?? "unknown"));
+        Assert.Equal((expected.Hours, expected.UncoveredHours), (review.Week.Hours.To(2), review.Week.StressUnknownHours.To(2)));
+        Assert.Equal(expected.Days, review.Week.Days.Select(d => d.KindInWords));
+        Assert.Equal(expected.Stress, review.Rides.Select(r => Words.OrNull<StressSource>(r.StressFrom)?.Replace(' ', '-') ?? "unknown"));
         var notKept = review.Findings.Where(f => f.Verdict != Verdict.Kept).Select(f => $"{f.Rule} {Words.Of(f.Verdict)}");
         Assert.Equal(expected.NotKept.Select(v => $"{v.Key} {v.Value}").Order(StringComparer.Ordinal), notKept.Order(StringComparer.Ordinal));
     }

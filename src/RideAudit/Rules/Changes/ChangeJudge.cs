@@ -6,40 +6,39 @@ namespace RideAudit.Rules.Changes;
 /// <summary>Judges candidates by the same rules as the week itself.</summary>
 internal sealed class ChangeJudge
 {
-    private static readonly ImmutableArray<string> Watched =
-        ["hard-day-spacing", "hard-day-count", "rest-days", "rest-after-load", "long-ride", "long-ride-first"];
-
+    private readonly RuleBook book;
     private readonly Background background;
-    private readonly List<(Rule Rule, Verdict Before)> watched = [];
+    private readonly List<(Rule Rule, Verdict Before)> sought = [];
     private readonly List<(Rule Rule, Verdict Before)> others = [];
 
-    public ChangeJudge(WeekUnderReview review)
+    public ChangeJudge(WeekUnderReview review, RuleBook book)
     {
+        this.book = book;
         background = new Background(review);
         var week = new JudgedWeek(review.Week, background);
-        foreach (var rule in RuleBook.Rules)
-            (Watched.Contains(rule.Id) ? watched : others).Add((rule, rule.Decide(week).Verdict));
+        foreach (var rule in book.Rules)
+            (rule.IsChangeSought ? sought : others).Add((rule, rule.Decide(week).Verdict));
     }
 
     /// <summary>The rules it looks at that are broken, in the order of the method.</summary>
-    public IEnumerable<string> Broken => watched.Where(w => w.Before == Verdict.Broken).Select(w => w.Rule.Id);
+    public IEnumerable<Rule> Broken => sought.Where(w => w.Before == Verdict.Broken).Select(w => w.Rule);
 
     /// <summary>How many broken rules a changed week keeps; 0 when it keeps none of those looked at or worsens any.</summary>
     public int Gain(WeekFacts changed)
     {
         var week = new JudgedWeek(changed, background);
-        var kept = Kept(watched, week);
+        var kept = Kept(sought, week);
         if (kept is null or 0)
             return 0;
         return Kept(others, week) is { } more ? kept.Value + more : 0;
     }
 
     /// <summary>The broken rules that a changed week keeps, in the order of the method.</summary>
-    public ImmutableArray<string> Keeps(WeekFacts changed)
+    public ImmutableArray<Rule> Keeps(WeekFacts changed)
     {
         var week = new JudgedWeek(changed, background);
-        var kept = watched.Concat(others).Where(w => w.Before == Verdict.Broken && w.Rule.Decide(week).Verdict == Verdict.Kept).Select(w => w.Rule.Id).ToHashSet();
-        return [.. RuleBook.Rules.Select(r => r.Id).Where(kept.Contains)];
+        var kept = sought.Concat(others).Where(w => w.Before == Verdict.Broken && w.Rule.Decide(week).Verdict == Verdict.Kept).Select(w => w.Rule).ToHashSet();
+        return [.. book.Rules.Where(kept.Contains)];
     }
 
     /// <summary>How many broken rules are kept now; null when a verdict is worse than before.</summary>

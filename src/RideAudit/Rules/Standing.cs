@@ -1,0 +1,17 @@
+namespace RideAudit.Rules;
+
+/// <summary>A rule's place among the others, where there is not room for all.</summary>
+public sealed record Standing
+{
+    /// <summary>Smaller is named first.</summary>
+    public int Rank { get; init; }
+
+    /// <summary>The rules that say much the same.</summary>
+    public RuleGroup Group { get; init; }
+
+    /// <summary>It guards against too much too close together, rather than shaping the week.</summary>
+    public bool Protects { get; init; }
+
+    /// <summary>The drawing that its sentence heads.</summary>
+    public Trend Heads { get; init; }
+}
