@@ -153,8 +153,8 @@ internal static class Samples
         NotJudged = 1,
         ToChange =
         [
-            new("hard-day-spacing", "Put a day between Tuesday’s and Wednesday’s hard rides.", "23 h apart; 20 and 20 min at or above 91 % of threshold. Common practice: a day of rest or easy riding between hard days."),
-            new("long-ride", "Ride one long easy ride before adding intensity.", "Longest ride 1 h 00, asked 2 h 30 with at least 75 % low. Long ride: common practice."),
+            new("hard-day-spacing", "Put a day between Tuesday’s and Wednesday’s hard rides.", "23 h apart; 20 and 20 min at or above 91 % of threshold. Common practice: a day of rest or easy riding between hard days.") { Verdict = Verdict.Broken },
+            new("long-ride", "Ride one long easy ride before adding intensity.", "Longest ride 1 h 00, asked 2 h 30 with at least 75 % low. Long ride: common practice.") { Verdict = Verdict.Broken },
         ],
         Held = ["hard-day count", "three rest days", "chronic ramp"],
         SplitSentence = "By time 73 % was low; by session 1 of 4 rides was easy. The two counts answer different questions.",
