@@ -41,7 +41,7 @@ public sealed class LaterPagesTests
 
         foreach (RideEntry ride in review.Rides)
         {
-            string start = $"{ride.StartsAt.ToString("ddd d HH:mm", CultureInfo.InvariantCulture)} {ride.Kind} ";
+            string start = $"{ride.StartsAt.ToString("ddd d HH:mm", CultureInfo.InvariantCulture)} {Formatting.Words.Of(ride.Kind)} ";
             string row = Assert.Single(lines, line => line.StartsWith(start, StringComparison.Ordinal));
             Assert.Contains(Shown(ride.NormalisedPowerW, "F0"), row, StringComparison.Ordinal);
             Assert.Contains(Shown(ride.IntensityRatio, "F2"), row, StringComparison.Ordinal);

@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using RideAudit.Document;
-using RideAudit.Formatting;
 using RideAudit.Plan;
 
 namespace RideAudit.Report.Tests.Samples;
@@ -48,7 +47,7 @@ public static class HistoryMaker
                 ChronicLoad = Math.Round(chronic, 1),
                 AcuteLoad = Math.Round(acute, 1),
                 RampPerWeek = Math.Round(chronic - before, 1),
-                Exception = Words.Find<ExceptionKind>(ago == 0 ? spec.Exception : past),
+                Exception = Formatting.Words.Find<ExceptionKind>(ago == 0 ? spec.Exception : past),
                 SettlingIn = spec.HistoryWeeks - ago <= 6 || spec.SettlingIn,
             });
         }

@@ -22,7 +22,7 @@ public static class ReviewMaker
             Rider = new RiderEntry
             {
                 Label = spec.Label,
-                Tier = Words.Find<Tier>(spec.Tier),
+                Tier = Formatting.Words.Find<Tier>(spec.Tier),
                 Experience = Experience.Regular,
                 TimeZone = "Europe/Lisbon",
                 PlannedHours = spec.PlannedHours,
@@ -69,7 +69,7 @@ public static class ReviewMaker
             LongestRideSeconds = rides.Select(ride => ride.DurationSeconds).DefaultIfEmpty(0).Max(),
             LongRideAskedSeconds = spec.LongRideHours is { } hours ? (long)(hours * 3600) : null,
             OtherActivityHours = spec.OtherHours.Values.Sum(),
-            Exception = Words.Find<ExceptionKind>(spec.Exception),
+            Exception = Formatting.Words.Find<ExceptionKind>(spec.Exception),
             AcuteLoad = last.AcuteLoad,
             ChronicLoad = last.ChronicLoad,
             RampPerWeek = last.RampPerWeek,
@@ -91,7 +91,7 @@ public static class ReviewMaker
         return new DayEntry
         {
             Date = date,
-            Kind = own.Select(ride => Words.Find<DayKind>(Words.OrNull<RideKind>(ride.Kind)) ?? DayKind.Recovery).Append(otherHours >= 0.5 ? DayKind.Recovery : DayKind.Rest).Max(),
+            Kind = own.Select(ride => Formatting.Words.Find<DayKind>(Formatting.Words.OrNull<RideKind>(ride.Kind)) ?? DayKind.Recovery).Append(otherHours >= 0.5 ? DayKind.Recovery : DayKind.Rest).Max(),
             Hours = Math.Round(own.Sum(ride => ride.DurationSeconds) / 3600.0, 2),
             Stress = own.Any(ride => ride.Stress is not null) ? Math.Round(own.Sum(ride => ride.Stress ?? 0), 1) : null,
             Rides = [.. own.Select(ride => ride.File)],

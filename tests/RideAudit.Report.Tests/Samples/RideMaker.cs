@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using NodaTime;
 using RideAudit.Document;
 using RideAudit.Figures;
-using RideAudit.Formatting;
 using RideAudit.Rides;
 using RideAudit.Units;
 
@@ -29,8 +28,8 @@ public static class RideMaker
             StartsAt = Lisbon.AtLeniently(date.At(spec.Start)).ToOffsetDateTime(),
             DurationSeconds = seconds,
             ElapsedSeconds = seconds + 180,
-            Sport = Words.Find<RideSport>(spec.Sport) ?? RideSport.Cycling,
-            Kind = Words.Find<RideKind>(spec.Kind) ?? RideKind.None,
+            Sport = Formatting.Words.Find<RideSport>(spec.Sport) ?? RideSport.Cycling,
+            Kind = Formatting.Words.Find<RideKind>(spec.Kind) ?? RideKind.None,
             MeasuredBy = spec.Power ? MeasureSource.Power : spec.HeartRate ? MeasureSource.HeartRate : MeasureSource.None,
             MeanPowerW = spec.Power ? mean : null,
             NormalisedPowerW = spec.Power ? Math.Round(normalised, 1) : null,

@@ -27,10 +27,4 @@ public sealed class SayTests
 
     [Fact]
     public void A_missing_number_is_a_dash_and_never_a_nought() => Assert.Equal("–", Say.Number(null));
-
-    [Theory]
-    [InlineData("2026-W24", "24")]
-    [InlineData("2026-W05", "5")]
-    [InlineData(null, null)]
-    public void The_iso_number_is_read_from_the_week(string? week, string? number) => Assert.Equal(number, Say.IsoNumber(week));
 }
