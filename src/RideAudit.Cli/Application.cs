@@ -1,9 +1,7 @@
 using System.CommandLine;
 using System.CommandLine.Help;
-using System.CommandLine.Invocation;
 using RideAudit.Cli.Commands;
 using RideAudit.Cli.Terminal;
-using RideAudit.Cli.Work;
 
 namespace RideAudit.Cli;
 
@@ -12,11 +10,41 @@ internal static class Application
 {
     private static readonly string[] RootOnly = ["--help", "-h", "-?", "/?", "/h", "--version"];
 
-    /// <summary>Runs the program.</summary>
+    // In the order the help lists them.
+    private static readonly Func<Shell, ProgramCommand>[] Commands =
+    [
+        ReviewCommand.Create, RidesCommand.Create, WeeksCommand.Create, RulesCommand.Create, NewRiderCommand.Create,
+        WatchCommand.Create, RosterCommand.Create, NextCommand.Create, CompletionCommand.Create,
+    ];
+
+    /// <summary>Runs the program, and keeps a window open that would close with it.</summary>
     /// <param name="args">The command line without the program's name.</param>
     /// <param name="shell">The world.</param>
     /// <returns>The exit code.</returns>
     public static int Run(IReadOnlyList<string> args, Shell shell)
+    {
+        var code = RunToTheEnd(args, shell);
+        if (shell.OwnsWindow && !shell.Cancel.IsCancellationRequested)
+        {
+            shell.Tell("Press a key to close this window.");
+            shell.WaitForKey();
+        }
+        return code;
+    }
+
+    /// <summary>The whole command line, for running and for shell completion.</summary>
+    public static RootCommand CreateRoot(Shell shell)
+    {
+        var root = new RootCommand(
+            "Judges a training week from a folder of ride files and writes it up as a PDF. 'rideaudit FOLDER' is the same as 'rideaudit review FOLDER'.");
+        foreach (var create in Commands)
+            root.Subcommands.Add(create(shell));
+        foreach (var option in root.Options.OfType<HelpOption>())
+            option.Action = new ExamplesHelp((HelpAction)option.Action!, shell);
+        return root;
+    }
+
+    private static int RunToTheEnd(IReadOnlyList<string> args, Shell shell)
     {
         try
         {
@@ -38,24 +66,6 @@ internal static class Application
         }
     }
 
-    /// <summary>The whole command line, for running and for shell completion.</summary>
-    public static RootCommand CreateRoot(Shell shell)
-    {
-        var root = new RootCommand(
-            "Judges a training week from a folder of ride files and writes it up as a PDF. 'rideaudit FOLDER' is the same as 'rideaudit review FOLDER'.");
-        var examples = new Dictionary<string, IReadOnlyList<Example>>();
-        foreach (var source in CommandList.All)
-        {
-            var command = source.Create(shell);
-            root.Subcommands.Add(command);
-            examples[command.Name] = source.Examples;
-        }
-        examples[root.Name] = CommandList.RootExamples;
-        foreach (var option in root.Options.OfType<HelpOption>())
-            option.Action = new ExamplesHelp((HelpAction)option.Action!, shell, examples);
-        return root;
-    }
-
     private static int RunCommand(IReadOnlyList<string> args, Shell shell)
     {
         var root = CreateRoot(shell);
@@ -66,9 +76,7 @@ internal static class Application
         }
         var line = WithCommand(args, root, shell);
         var parsed = root.Parse(line, new ParserConfiguration { EnablePosixBundling = false, ResponseFileTokenReplacer = null });
-        if (parsed.Errors.Count > 0 && parsed.Action is ParseErrorAction or null)
-            throw new UserError(ParseErrors.Describe(parsed, args));
-        ParseErrors.RefuseOptionAsFolder(parsed, args, shell);
+        Mistakes.Refuse(root, parsed, args, shell);
         return parsed.Invoke(Invocation(shell));
     }
 
@@ -80,19 +88,26 @@ internal static class Application
         ProcessTerminationTimeout = null,
     };
 
-    // A folder dropped on the program is reviewed: a line that starts with anything but a command is a review.
+    // What is dropped on the program is reviewed: a line that starts with anything but a command is a review.
     private static IReadOnlyList<string> WithCommand(IReadOnlyList<string> args, RootCommand root, Shell shell)
     {
         var first = args[0];
-        if (Completion.Asks(args))
-            return Completion.WithCommand(args, root);
+        if (Suggest.Asks(args))
+            return Suggest.WithCommand(args, root);
         var isRoots = RootOnly.Contains(first);
         var command = root.Subcommands.FirstOrDefault(c => c.Name == first);
         // A command that still lacks its folder means nothing; a folder of that name does.
-        if (command is null && !first.StartsWith('-') && !Path.Exists(shell.FullPath(first)) && Nearest.Of(first, root.Subcommands.Select(c => c.Name)) is { } near)
-            throw new UserError($"There is no command and no folder {first}. Did you mean 'rideaudit {near}'?");
+        if (command is null && !first.StartsWith('-') && !Path.Exists(shell.FullPath(first)))
+            RefuseMistyped(first, root);
         var isFolder = args.Count == 1 && command?.Arguments.Count > 0 && Directory.Exists(shell.FullPath(first));
         return isRoots || (command is not null && !isFolder) ? args : ["review", .. args];
+    }
+
+    private static void RefuseMistyped(string first, RootCommand root)
+    {
+        var nearest = Mistakes.Nearest(root, [first]);
+        if (root.Subcommands.Any(c => nearest.Split('\n').Contains(c.Name)))
+            throw new UserError($"There is no command and no folder {first}.\n{nearest}");
     }
 
     private static string FaultMessage(Exception fault) => Environment.GetEnvironmentVariable("RIDEAUDIT_TRACE") is null
@@ -101,8 +116,15 @@ internal static class Application
 
     private static int Fail(Shell shell, string message, ExitCode code)
     {
-        shell.Out.Flush();
-        shell.WriteError($"rideaudit: {new Marks(shell.Unicode).Show(message)}");
+        try
+        {
+            shell.TellError(message);
+        }
+        catch (UserError)
+        {
+            // Standard output has failed as well: it is not written to again, and standard error may still be there.
+            shell.TellError(message);
+        }
         return (int)code;
     }
 }

@@ -1,33 +1,28 @@
 using System.CommandLine;
 using System.CommandLine.Parsing;
-using RideAudit.Cli.Output;
 using RideAudit.Cli.Terminal;
 
 namespace RideAudit.Cli.Commands;
 
 /// <summary>Prints what a shell needs to complete command lines.</summary>
-internal sealed class CompletionCommand : ICommandSource
+internal static class CompletionCommand
 {
-    /// <inheritdoc/>
-    public IReadOnlyList<Example> Examples { get; } =
-    [
-        new("source <(rideaudit completion bash)", "in ~/.bashrc"),
-        new("source <(rideaudit completion zsh)", "in ~/.zshrc, after compinit"),
-        new("rideaudit completion fish > ~/.config/fish/completions/rideaudit.fish", "once"),
-        new("rideaudit completion pwsh | Out-String | Invoke-Expression", "in $PROFILE"),
-    ];
-
-    /// <inheritdoc/>
-    public Command Create(Shell shell)
+    /// <summary>The command, ready to be parsed and run.</summary>
+    public static ProgramCommand Create(Shell shell)
     {
-        var name = new Argument<string>("SHELL") { Description = "bash, zsh, fish or pwsh.", CustomParser = Known };
+        var command = new ProgramCommand(
+            "completion",
+            "Print a script that lets your shell complete rideaudit's commands and options.",
+            ("source <(rideaudit completion bash)", "in ~/.bashrc"),
+            ("source <(rideaudit completion zsh)", "in ~/.zshrc, after compinit"),
+            ("rideaudit completion fish > ~/.config/fish/completions/rideaudit.fish", "once"),
+            ("rideaudit completion pwsh | Out-String | Invoke-Expression", "in $PROFILE"));
+        var name = command.Takes(new Argument<string>("SHELL") { Description = "bash, zsh, fish or pwsh.", CustomParser = Known });
         name.CompletionSources.Add([.. CompletionScripts.Shells]);
-        var command = new Command("completion", "Print a script that lets your shell complete rideaudit's commands and options.");
-        command.Arguments.Add(name);
-        command.SetAction(parsed =>
+        command.Does(asked =>
         {
-            shell.Out.Write(CompletionScripts.For(parsed.GetRequiredValue(name)));
-            return (int)ExitCode.Done;
+            shell.Out.Write(CompletionScripts.For(asked.GetRequiredValue(name)));
+            return ExitCode.Done;
         });
         return command;
     }

@@ -6,20 +6,29 @@ using RideAudit.Cli.Terminal;
 namespace RideAudit.Cli.Commands;
 
 /// <summary>The library's help with examples and exit codes beneath.</summary>
-internal sealed class ExamplesHelp(HelpAction help, Shell shell, IReadOnlyDictionary<string, IReadOnlyList<Example>> examples) : SynchronousCommandLineAction
+internal sealed class ExamplesHelp(HelpAction help, Shell shell) : SynchronousCommandLineAction
 {
+    private const int Widest = 100;
+
+    private static readonly IReadOnlyList<(string Line, string Meaning)> OfProgram =
+    [
+        ("rideaudit my-rides/", "review the last finished week of the rides in my-rides/"),
+        ("rideaudit new-rider my-rides/rider.toml", "write a rider file: threshold power, hours, days"),
+        ("rideaudit ./rides", "a folder that has a command's name: with ./ it is a folder"),
+    ];
+
     /// <inheritdoc/>
     public override bool ClearsParseErrors => true;
 
     /// <inheritdoc/>
     public override int Invoke(ParseResult parseResult)
     {
-        help.MaxWidth = Math.Min(shell.Width, 100);
+        help.MaxWidth = Math.Min(shell.Width, Widest);
         var code = InvokeTidied(parseResult);
-        if (examples.TryGetValue(parseResult.CommandResult.Command.Name, out var shown))
-            Print(shown);
-        if (parseResult.CommandResult.Command is RootCommand)
-            shell.Out.Write("Exit codes:\n  0 done, 1 a rule broken (--fail-on), 2 wrong use, 3 no usable ride,\n  4 files not used (--strict), 130 interrupted\n\n");
+        var command = parseResult.CommandResult.Command;
+        Print((command as ProgramCommand)?.Examples ?? OfProgram);
+        if (command is RootCommand)
+            PrintCodes();
         return code;
     }
 
@@ -34,11 +43,24 @@ internal sealed class ExamplesHelp(HelpAction help, Shell shell, IReadOnlyDictio
         return code;
     }
 
-    private void Print(IReadOnlyList<Example> shown)
+    private void PrintCodes()
     {
-        shell.Out.Write("Examples:\n");
-        foreach (var example in shown)
-            shell.Out.Write($"  {example.Line}\n      {example.Meaning}\n");
-        shell.Out.Write("\n");
+        var page = new Page(shell, Widest);
+        page.Text("Exit codes:");
+        page.Text("0 done, 1 a rule broken (--fail-on), 2 wrong use, 3 no usable ride,", indent: 2);
+        page.Text("4 files not used (--strict), 130 interrupted", indent: 2);
+        page.Blank();
+    }
+
+    private void Print(IReadOnlyList<(string Line, string Meaning)> examples)
+    {
+        var page = new Page(shell, Widest);
+        page.Text("Examples:");
+        foreach (var (line, meaning) in examples)
+        {
+            page.Text(line, indent: 2);
+            page.Text(meaning, indent: 6);
+        }
+        page.Blank();
     }
 }

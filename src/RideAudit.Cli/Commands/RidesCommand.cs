@@ -1,35 +1,40 @@
-using System.CommandLine;
-using RideAudit.Cli.Options;
+using RideAudit.Cli.Output;
 using RideAudit.Cli.Terminal;
-using RideAudit.Cli.Work;
+using RideAudit.Document;
+using RideAudit.Review;
 
 namespace RideAudit.Cli.Commands;
 
 /// <summary>One row a ride.</summary>
-internal sealed class RidesCommand : ICommandSource
+internal static class RidesCommand
 {
-    /// <inheritdoc/>
-    public IReadOnlyList<Example> Examples { get; } =
-    [
-        new("rideaudit rides my-rides/ --since 2026-05-04", "every ride from 4 May on"),
-        new("rideaudit rides my-rides/ --format csv > rides.csv", "for a spreadsheet"),
-        new("rideaudit rides my-rides/ --format json --power-curve", "with the best mean power over every duration"),
-    ];
-
-    /// <inheritdoc/>
-    public Command Create(Shell shell)
+    /// <summary>The command, ready to be parsed and run.</summary>
+    public static ProgramCommand Create(Shell shell)
     {
-        var options = new TableOptions();
-        var command = new Command("rides", "One row a ride: kind, time, stress, power, bands.");
-        options.AddTo(command);
-        var curve = new Option<bool>("--power-curve") { Description = "Add each ride's best mean power over every duration, with --format json." };
-        command.Options.Add(curve);
-        command.Validators.Add(result =>
-        {
-            if (result.GetValue(curve) && !options.IsJson(result))
-                result.AddError("--power-curve goes with --format json.");
-        });
-        command.SetAction(parsed => (int)TableWork.Rides(shell, options.Read(parsed) with { PowerCurve = parsed.GetValue(curve) }));
+        var command = new ProgramCommand(
+            "rides",
+            "One row a ride: kind, time, stress, power, bands.",
+            ("rideaudit rides my-rides/ --since 2026-05-04", "every ride from 4 May on"),
+            ("rideaudit rides my-rides/ --format csv > rides.csv", "for a spreadsheet"),
+            ("rideaudit rides my-rides/ --format json --power-curve", "with the best mean power over every duration"));
+        var rows = new Rows(shell, command).WithRefusals(command);
+        var curve = command.Flag("--power-curve", "Add each ride's best mean power over every duration, with --format json.");
+        command.Refuses(r => r.GetValue(curve) && r.GetValue(rows.Format) != TableFormat.Json, "--power-curve goes with --format json.");
+        command.Does(asked => rows.Write(asked, Table(asked.GetValue(curve))));
         return command;
     }
+
+    private static Rows.Table<RidesDocument, RideEntry> Table(bool curves) => new()
+    {
+        Noun = "ride",
+        Of = "of",
+        Build = (content, folder, request) => ReviewBuilder.Rides(content, folder.Rider, request with { WithPowerCurves = curves }),
+        Rows = d => d.Rides,
+        With = (d, rides) => d with { Rides = [.. rides] },
+        First = r => r.StartsAt.Date,
+        Last = r => r.StartsAt.Date,
+        Json = ReviewJson.Write,
+        Fields = CsvFields.Rides,
+        Print = (page, d) => RideTable.Write(page, d.Rides, d.AboutRides()),
+    };
 }

@@ -1,45 +1,173 @@
 using System.CommandLine;
-using RideAudit.Cli.Options;
+using System.Text;
+using NodaTime;
+using RideAudit.Cli.Output;
 using RideAudit.Cli.Terminal;
-using RideAudit.Cli.Work;
+using RideAudit.Document;
+using RideAudit.Formatting;
 using RideAudit.Report;
+using RideAudit.Review;
 
 namespace RideAudit.Cli.Commands;
 
-/// <summary>Every rider of a coach.</summary>
-internal sealed class RosterCommand : ICommandSource
+/// <summary>Every rider of a coach: reviews every sub-folder and writes the overview.</summary>
+internal sealed class RosterCommand(Shell shell, ProgramCommand command)
 {
-    /// <inheritdoc/>
-    public IReadOnlyList<Example> Examples { get; } =
-    [
-        new("rideaudit roster riders/", "a review of each sub-folder, and one overview, in roster-YYYY-MM-DD/"),
-        new("rideaudit roster riders/ --out monday --as-of 2026-06-22", "as of a date, into a folder of your choice"),
-    ];
+    private const string JsonFile = "overview.json";
+    private const int PageMeasure = 100;
 
-    /// <inheritdoc/>
-    public Command Create(Shell shell)
+    private readonly Argument<string> _folder = command.Folder("Folder with one sub-folder a rider, each with ride files and a rider.toml.");
+    private readonly Option<string?> _out = command.File("--out", "Folder to write into, made if need be. Default: roster-YYYY-MM-DD in the current folder.", "DIR");
+    private readonly Option<LocalDate?> _asOf = command.AsOf();
+    private readonly Option<LocalDate?> _week = command.Date("--week", "Review the week that holds this date. Default: the last week that has ended.");
+    private readonly Option<Paper> _paper = command.Paper("The paper of the PDFs. Default: a4.");
+    private readonly Option<bool> _strict = command.Strict("files or riders");
+    private readonly Option<string?> _failOn = command.FailOn();
+    private readonly Option<bool> _quiet = command.Quiet();
+
+    /// <summary>The command, ready to be parsed and run.</summary>
+    public static ProgramCommand Create(Shell shell)
     {
-        var folder = FolderArgument.Create("Folder with one sub-folder a rider, each with ride files and a rider.toml.");
-        var output = new Option<string?>("--out") { Description = "Folder to write into, made if need be. Default: roster-YYYY-MM-DD in the current folder.", HelpName = "DIR" };
-        var asOf = CommonOptions.AsOf();
-        var week = DateOption.Create("--week", "Review the week that holds this date. Default: the last week that has ended.");
-        var paper = ChoiceOption.Create("--paper", "The paper of the PDFs. Default: a4.", ("a4", Paper.A4), ("letter", Paper.Letter));
-        var strict = new Option<bool>("--strict") { Description = "Exit with 4 when some files or riders could not be used." };
-        var failOn = CommonOptions.FailOn();
-        var quiet = CommonOptions.Quiet();
-        var command = new Command("roster", "Review every sub-folder of FOLDER, and write one overview ordered by who needs the coach first (PDF, CSV, JSON).");
-        command.Arguments.Add(folder);
-        foreach (var option in new Option[] { output, asOf, week, paper, strict, failOn, quiet })
-            command.Options.Add(option);
-        command.SetAction(parsed => (int)RosterWork.Run(shell, new RosterArguments(
-            parsed.GetRequiredValue(folder),
-            parsed.GetValue(output),
-            parsed.GetValue(asOf),
-            parsed.GetValue(week),
-            parsed.GetValue(paper),
-            parsed.GetValue(strict),
-            parsed.GetValue(failOn) is not null,
-            parsed.GetValue(quiet))));
+        var command = new ProgramCommand(
+            "roster",
+            "Review every sub-folder of FOLDER, and write one overview ordered by who needs the coach first (PDF, CSV, JSON).",
+            ("rideaudit roster riders/", "a review of each sub-folder, and one overview, in roster-YYYY-MM-DD/"),
+            ("rideaudit roster riders/ --out monday --as-of 2026-06-22", "as of a date, into a folder of your choice"));
+        command.Does(new RosterCommand(shell, command).Run);
         return command;
+    }
+
+    private ExitCode Run(ParseResult asked)
+    {
+        var typed = asked.GetRequiredValue(_folder);
+        var folder = RiderFolder.ExistingFolder(shell, typed);
+        var asOf = asked.GetValue(_asOf) ?? shell.Today(shell.Zone);
+        var typedOut = asked.GetValue(_out) ?? $"roster-{Shown.Iso(asOf)}";
+        var output = Path.TrimEndingDirectorySeparator(shell.FullPath(typedOut));
+        RefuseRidersFolder(folder, output, typedOut);
+        var riders = SubFolders(folder, output);
+        if (riders.Count == 0)
+            throw new UserError($"{typed} has no sub-folders: a roster has one sub-folder a rider. For one rider, use 'rideaudit review {typed}'.");
+        MakeFolder(output, typedOut);
+        var roster = RosterBuilder.Build(asOf, Review(asked, riders, output));
+        WriteOverview(asked, roster, output);
+        if (!asked.GetValue(_quiet))
+        {
+            RosterPage.Write(new Page(shell, PageMeasure), roster, typedOut);
+            TellBeside(folder, typed);
+        }
+        else if (asked.GetValue(_strict))
+        {
+            TellUnusable(roster);
+        }
+        return CodeOf(asked, roster);
+    }
+
+    // A rider's own folder would be written into, and its rides go unread.
+    private static void RefuseRidersFolder(string folder, string output, string shown)
+    {
+        if (Path.GetDirectoryName(output) == folder && Directory.Exists(output)
+            && !File.Exists(Path.Combine(output, JsonFile)) && Directory.EnumerateFileSystemEntries(output).Any())
+            throw new UserError($"{shown} is a rider's folder: choose another folder to write into.");
+    }
+
+    private static List<string> SubFolders(string folder, string output) =>
+        [.. Directory.EnumerateDirectories(folder)
+            .Where(d => !Path.GetFileName(d).StartsWith('.') && !string.Equals(d, output, StringComparison.Ordinal))
+            .Where(d => !File.Exists(Path.Combine(d, JsonFile)))
+            .Order(StringComparer.Ordinal)];
+
+    private static void MakeFolder(string output, string shown)
+    {
+        string? problem;
+        try
+        {
+            Directory.CreateDirectory(output);
+            problem = OutputFile.WhyNot(output);
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            throw new UserError($"The folder {shown} cannot be made: {WriteFault.Of(e)}");
+        }
+        if (problem is not null)
+            throw new UserError($"The folder {shown} cannot be written: {problem}");
+    }
+
+    private RosterInput[] Review(ParseResult asked, List<string> riders, string output)
+    {
+        var inputs = new RosterInput[riders.Count];
+        var done = 0;
+        using var progress = shell.ShowsProgress && !asked.GetValue(_quiet) ? new ReadProgress(shell, "rider") : null;
+        Parallel.For(0, riders.Count, new ParallelOptions { CancellationToken = shell.Cancel, MaxDegreeOfParallelism = Environment.ProcessorCount }, i =>
+        {
+            inputs[i] = ReviewOrSayWhy(asked, riders[i], output);
+            progress?.Report(new(Interlocked.Increment(ref done), riders.Count, riders[i]));
+        });
+        return inputs;
+    }
+
+    // Whatever goes wrong stays with that rider.
+    private RosterInput ReviewOrSayWhy(ParseResult asked, string folder, string output)
+    {
+        var name = Path.GetFileName(folder);
+        try
+        {
+            return Review(asked, folder, name, output);
+        }
+        catch (UserError error)
+        {
+            return new RosterInput(name, null, error.Message, null);
+        }
+        catch (Exception fault) when (fault is not OperationCanceledException)
+        {
+            return new RosterInput(name, null, $"A fault of the program: {fault.GetType().Name}: {fault.Message}", null);
+        }
+    }
+
+    private RosterInput Review(ParseResult asked, string path, string name, string output)
+    {
+        var folder = RiderFolder.Open(shell, path);
+        var request = folder.Request(asked.GetValue(_asOf), asked.GetValue(_week)) with { Note = folder.Note(null).Text };
+        var content = folder.Read(quiet: true);
+        var (document, traces) = ReviewBuilder.ReviewWithTraces(content, folder.Rider, request) ?? throw new UserError(NoRides.Sentence(name, content), ExitCode.NoRide);
+        var file = OutputFile.In(output, $"{name}-review-{Shown.Iso(document.Week.StartsOn)}.pdf");
+        file.Write(s => Drawing.WritePdf(s, document, traces, new PageOptions { Paper = asked.GetValue(_paper) }), shell.Cancel);
+        return new RosterInput(name, document, null, file.Shown) { HasRiderFile = folder.RiderFile is not null };
+    }
+
+    private void WriteOverview(ParseResult asked, RosterDocument roster, string output)
+    {
+        Write("overview.pdf", s => Drawing.WriteRoster(s, roster, new PageOptions { Paper = asked.GetValue(_paper) }));
+        Write("overview.csv", s =>
+        {
+            using var writer = new StreamWriter(s, new UTF8Encoding(false), leaveOpen: true);
+            CsvTable.Write(writer, CsvFields.Roster, roster.Riders);
+        });
+        Write(JsonFile, s => s.Write(Encoding.UTF8.GetBytes(ReviewJson.Write(roster))));
+
+        void Write(string name, Action<Stream> write) => OutputFile.In(output, name, Path.Combine(output, name)).Write(write, shell.Cancel);
+    }
+
+    // A single rider's folder: its rides would go unread without a word.
+    private void TellBeside(string folder, string typed)
+    {
+        var beside = Directory.EnumerateFiles(folder).Count(f => !Path.GetFileName(f).StartsWith('.'));
+        if (beside > 0)
+            shell.Tell($"{Shown.Tally(beside, "file")} beside the sub-folders of {typed} {Shown.Noun(beside, "is", "are")} not part of any rider. For one rider, use 'rideaudit review {typed}'.");
+    }
+
+    private void TellUnusable(RosterDocument roster)
+    {
+        foreach (var rider in roster.Riders.Where(r => r.Need == RosterNeed.NoReview || r.FilesNotUsed > 0))
+            shell.Tell($"{rider.Folder}: {(rider.FilesNotUsed is { } files ? $"{Shown.Tally(files, "file")} could not be used." : rider.Why)}");
+    }
+
+    private ExitCode CodeOf(ParseResult asked, RosterDocument roster)
+    {
+        if (roster.Riders.All(r => r.Need == RosterNeed.NoReview))
+            return ExitCode.NoRide;
+        if (asked.GetValue(_strict) && roster.Riders.Any(r => r.Need == RosterNeed.NoReview || r.FilesNotUsed > 0))
+            return ExitCode.FilesNotUsed;
+        return asked.GetValue(_failOn) is not null && roster.Riders.Any(r => r.Need == RosterNeed.Broken) ? ExitCode.RuleBroken : ExitCode.Done;
     }
 }

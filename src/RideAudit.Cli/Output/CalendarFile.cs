@@ -37,8 +37,8 @@ internal static class CalendarFile
         Line(text, $"DTSTAMP:{Stamp.Format(now)}");
         Line(text, $"DTSTART;VALUE=DATE:{Date.Format(day.Date)}");
         Line(text, $"DTEND;VALUE=DATE:{Date.Format(day.Date.PlusDays(1))}");
-        Line(text, $"SUMMARY:{Escaped($"{Shown.Capital(day.KindInWords)} ride, {Say.Duration(day.Minutes * 60L)}")}");
-        Line(text, $"DESCRIPTION:{Escaped($"{day.Sentence} About {Say.Number(day.ExpectedStress)} points.")}");
+        Line(text, $"SUMMARY:{Escaped($"{Shown.Capital(day.KindInWords)} ride, {Shown.Length(day.Minutes * 60)}")}");
+        Line(text, $"DESCRIPTION:{Escaped($"{day.Sentence} About {Shown.Points(day.ExpectedStress)}.")}");
         Line(text, "TRANSP:TRANSPARENT");
         Line(text, "END:VEVENT");
     }

@@ -52,7 +52,7 @@ internal static class CsvFields
     /// <summary>Columns of <c>weeks</c>.</summary>
     public static IReadOnlyList<(string Name, Func<WeekEntry, object?> Value)> Weeks { get; } =
     [
-        ("starts_on", w => Say.Iso(w.StartsOn)),
+        ("starts_on", w => Shown.Iso(w.StartsOn)),
         ("iso_week", w => w.IsoWeek?.ToString()),
         ("finished", w => w.Finished),
         ("hours", w => w.Hours.To(2)),
@@ -100,7 +100,7 @@ internal static class CsvFields
         ("label", r => r.Label),
         ("need", r => Words.OrNull<RosterNeed>(r.Need)),
         ("why", r => r.Why),
-        ("week_starts_on", r => r.WeekStartsOn is { } d ? Say.Iso(d) : null),
+        ("week_starts_on", r => r.WeekStartsOn is { } d ? Shown.Iso(d) : null),
         ("broken", r => string.Join("; ", r.Broken)),
         ("watch", r => string.Join("; ", r.Watch)),
         ("not_judged", r => r.NotJudged),

@@ -1,6 +1,5 @@
 using System.Globalization;
 using CsvHelper;
-using RideAudit.Document;
 
 namespace RideAudit.Cli.Output;
 
@@ -27,15 +26,6 @@ internal static class CsvTable
         }
         csv.Flush();
     }
-
-    /// <summary>Ride by ride.</summary>
-    public static void Write(TextWriter output, RidesDocument document) => Write(output, CsvFields.Rides, document.Rides);
-
-    /// <summary>Week by week.</summary>
-    public static void Write(TextWriter output, WeeksDocument document) => Write(output, CsvFields.Weeks, document.Weeks);
-
-    /// <summary>Rule by rule.</summary>
-    public static void Write(TextWriter output, RulesDocument document) => Write(output, CsvFields.Rules, document.Rules);
 
     private static void WriteField(CsvWriter csv, object? value)
     {

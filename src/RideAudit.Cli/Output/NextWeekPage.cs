@@ -18,7 +18,7 @@ internal static class NextWeekPage
     public static void Write(Page page, NextWeekDocument document, string? calendar)
     {
         page.Text(Title(page, document), Tone.Strong);
-        page.Text($"{document.Rider.Label}{page.Marks.Dot}{Say.Number(document.Hours, 1)} h, about {Say.Number(document.ExpectedStress)} points of training stress", Tone.Quiet);
+        page.Text($"{document.Rider.Label}{page.Marks.Dot}{Shown.Hours(document.Hours)}, about {Shown.Points(document.ExpectedStress)} of training stress", Tone.Quiet);
         page.Blank();
         foreach (var day in document.Days)
             Day(page, day);
@@ -34,17 +34,17 @@ internal static class NextWeekPage
 
     private static string Title(Page page, NextWeekDocument document)
     {
-        var title = $"A layout for the week of {Say.Date(document.StartsOn)}";
+        var title = $"A layout for the week of {Shown.FullDate(document.StartsOn)}";
         if (document.IsoWeek is { } iso)
-            title += $"{page.Marks.Dot}ISO week {iso.Number}";
+            title += $"{page.Marks.Dot}ISO week {Shown.Number(iso.Number)}";
         return document.Exception is { } exception ? $"{title}{page.Marks.Dot}{Words.Of(exception)} week" : title;
     }
 
     private static void Day(Page page, NextDayEntry day)
     {
-        var time = day.Minutes > 0 ? Say.Duration(day.Minutes * 60L) : "";
+        var time = day.Minutes > 0 ? Shown.TableLength(day.Minutes * 60) : "";
         var tone = day.Kind is DayKind.High or DayKind.Threshold ? Tone.Strong : day.Minutes > 0 ? Tone.Plain : Tone.Quiet;
-        var lead = $"{Wrap.Pad(Say.Day(day.Date), 8)}{Wrap.Pad(day.KindInWords, 11)}{Wrap.PadLeft(time, 7)}  ";
+        var lead = $"{Wrap.Pad(Shown.ShortDay(day.Date), 8)}{Wrap.Pad(day.KindInWords, 11)}{Wrap.PadLeft(time, 7)}  ";
         page.Hanging(new Piece(lead, tone), day.Minutes > 0 || day.Exception is not null ? day.Sentence : "", column: TextColumn);
     }
 

@@ -9,14 +9,14 @@ internal static class PlainHistory
 {
     private static readonly IReadOnlyList<Column<HistoryEntry>> Columns =
     [
-        new("week of", h => Say.Iso(h.StartsOn)),
-        new("hours", h => Say.Number(h.Hours, 1)) { Right = true },
+        new("week of", h => Shown.Iso(h.StartsOn)),
+        new("hours", h => Shown.Number(h.Hours, 1)) { Right = true },
         new("low h", h => Hours(h.BandSeconds.Low)) { Right = true },
         new("mid h", h => Hours(h.BandSeconds.Middle)) { Right = true, Priority = 1 },
         new("high h", h => Hours(h.BandSeconds.High)) { Right = true },
-        new("stress", h => Say.Number(h.Stress)) { Right = true },
-        new("chronic", h => Say.Number(h.ChronicLoad, 1)) { Right = true },
-        new("ramp", h => Say.Signed(h.RampPerWeek, 1)) { Right = true },
+        new("stress", h => Shown.Number(h.Stress)) { Right = true },
+        new("chronic", h => Shown.Number(h.ChronicLoad, 1)) { Right = true },
+        new("ramp", h => Shown.Signed(h.RampPerWeek, 1)) { Right = true },
         new("note", h => string.Join(", ", new[] { Words.OrNull(h.Exception), h.SettlingIn ? "settling in" : null }.Where(n => n is not null))),
     ];
 
@@ -29,5 +29,5 @@ internal static class PlainHistory
         TextTable.Write(page, Columns, document.History);
     }
 
-    private static string Hours(double seconds) => Say.Number(seconds / 3600.0, 1);
+    private static string Hours(double seconds) => Shown.Number(seconds / 3600.0, 1);
 }

@@ -35,33 +35,33 @@ internal static class PlainReview
     {
         page.Blank();
         page.Line([new(title, Tone.Strong)]);
-        page.Line([new(new string(page.Marks.Rule, Wrap.Cells(title)), Tone.Quiet)]);
+        page.Line([new(new string(page.Marks.Rule, Cells.Of(title)), Tone.Quiet)]);
     }
 
     private static void Split(Page page, ReviewDocument document)
     {
         if (document.Week.SplitByTime is { } split)
-            page.Text($"By time: low {Say.Percent(split.Low, 1)}, middle {Say.Percent(split.Middle, 1)}, high {Say.Percent(split.High, 1)}."
-                + (document.Week.IntendedLowShare is { } share ? $" Intended: {Say.Percent(share)} low." : ""));
+            page.Text($"By time: low {Shown.Share(split.Low, 1)}, middle {Shown.Share(split.Middle, 1)}, high {Shown.Share(split.High, 1)}."
+                + (document.Week.IntendedLowShare is { } share ? $" Intended: {Shown.Share(share)} low." : ""));
         if (document.Week.SplitBySession is { } sessions)
-            page.Text($"By session: easy {Say.Percent(sessions.Easy)}, hard {Say.Percent(sessions.Hard)}.");
+            page.Text($"By session: easy {Shown.Share(sessions.Easy)}, hard {Shown.Share(sessions.Hard)}.");
         page.Text(document.Summary.SplitSentence);
     }
 
     private static void Figures(Page page, ReviewDocument document)
     {
         var week = document.Week;
-        page.Text(Say.Sentence(Summary.Figures(document)));
-        page.Text($"Rides {week.RideCount}, work {Say.Number(week.WorkKj)} kJ, acute load {Say.Number(week.AcuteLoad, 1)}, "
-            + $"acute over chronic {Say.Number(week.AcuteChronicRatio, 2)} (disputed; drives no verdict), "
-            + $"monotony {Say.Number(week.Monotony, 2)}, strain {Say.Number(week.Strain)}"
-            + (week.PolarizationIndex is { } index ? $", polarization index {Say.Number(index, 2)}." : "."));
+        page.Text(Shown.Sentence(Summary.Figures(document)));
+        page.Text($"Rides {week.RideCount}, work {Shown.Work(week.WorkKj)}, acute load {Shown.Number(week.AcuteLoad, 1)}, "
+            + $"acute over chronic {Shown.Number(week.AcuteChronicRatio, 2)} (disputed; drives no verdict), "
+            + $"monotony {Shown.Number(week.Monotony, 2)}, strain {Shown.Number(week.Strain)}"
+            + (week.PolarizationIndex is { } index ? $", polarization index {Shown.Number(index, 2)}." : "."));
         if (week.SettlingIn)
             page.Text("Loads are still settling in: less than 42 days since the first ride.");
         if (week.StressUnknownHours > 0)
-            page.Text($"No stress is known for {Say.Number(week.StressUnknownHours, 1)} h.");
+            page.Text($"No stress is known for {Shown.Hours(week.StressUnknownHours)}.");
         if (week.OtherActivityHours > 0)
-            page.Text($"Other activity: {Say.Number(week.OtherActivityHours, 1)} h.");
+            page.Text($"Other activity: {Shown.Hours(week.OtherActivityHours)}.");
     }
 
     private static void Changes(Page page, ReviewDocument document)
@@ -96,7 +96,7 @@ internal static class PlainReview
                 page.Text(reason, indent: 2);
             if (finding.WouldHaveKept is { } kept)
                 page.Text(kept, indent: 2);
-            page.Text(Say.Grounds(finding.Evidence, finding.Source), Tone.Quiet, indent: 2);
+            page.Text(RuleTable.Grounds(finding.Evidence, finding.Source), Tone.Quiet, indent: 2);
         }
     }
 

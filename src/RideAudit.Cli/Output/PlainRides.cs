@@ -20,14 +20,14 @@ internal static class PlainRides
 
     private static void Ride(Page page, RideEntry ride)
     {
-        page.Line([new(Wrap.Pad(Say.Start(ride.StartsAt), 22), Tone.Strong), new(ride.Kind == RideKind.None ? "no kind" : Words.Of(ride.Kind), Tone.Strong), $"  {Say.Duration(ride.DurationSeconds)}"]);
+        page.Line([new(Wrap.Pad(Shown.Start(ride.StartsAt), 22), Tone.Strong), new(ride.Kind == RideKind.None ? "no kind" : Words.Of(ride.Kind), Tone.Strong), $"  {Shown.Length(ride.DurationSeconds)}"]);
         page.Text(ride.File, Tone.Quiet, indent: 2);
         page.Text(Sums(ride), indent: 2);
         var bands = ride.BandSeconds;
         if (bands.Low + bands.Middle + bands.High > 0)
-            page.Text($"Low {Say.Duration(bands.Low)}, middle {Say.Duration(bands.Middle)}, high {Say.Duration(bands.High)}.", indent: 2);
+            page.Text($"Low {Shown.Length(bands.Low)}, middle {Shown.Length(bands.Middle)}, high {Shown.Length(bands.High)}.", indent: 2);
         if (!ride.BestPowers.IsDefaultOrEmpty)
-            page.Text("Best " + string.Join(", ", ride.BestPowers.Select(b => $"{Say.Window(b.Seconds)} {Say.Number(b.MeanPowerW)} W")) + ".", indent: 2);
+            page.Text("Best " + string.Join(", ", ride.BestPowers.Select(b => $"{Shown.Window(b.Seconds)} {Shown.Watts(b.MeanPowerW)}")) + ".", indent: 2);
         if (!ride.Stretches.IsDefaultOrEmpty)
             page.Text("Sustained " + string.Join("; ", ride.Stretches.GroupBy(s => s.SharePercent).Select(Stretches)) + ".", indent: 2);
         foreach (var remark in ride.Remarks.IsDefault ? [] : ride.Remarks)
@@ -38,25 +38,25 @@ internal static class PlainRides
     {
         var parts = new List<string>();
         if (ride.Stress is { } stress)
-            parts.Add($"stress {Say.Number(stress, 1)} points (from {Words.Of(ride.StressFrom)})");
+            parts.Add($"stress {Shown.Points(stress, 1)} (from {Words.Of(ride.StressFrom)})");
         if (ride.NormalisedPowerW is { } power)
-            parts.Add($"normalised power {Say.Number(power)} W");
+            parts.Add($"normalised power {Shown.Watts(power)}");
         if (ride.IntensityRatio is { } ratio)
-            parts.Add($"intensity ratio {Say.Number(ratio, 2)} of {Say.Number(ride.ThresholdPowerW)} W ({Words.OrNull(ride.ThresholdFrom)})");
+            parts.Add($"intensity ratio {Shown.Number(ratio, 2)} of {Shown.Watts(ride.ThresholdPowerW)} ({Words.OrNull(ride.ThresholdFrom)})");
         if (ride.MeanHeartRateBpm is { } rate)
-            parts.Add($"mean heart rate {Say.Number(rate)} bpm");
+            parts.Add($"mean heart rate {Shown.HeartRate(rate)}");
         if (ride.HeartRateDriftPercent is { } drift)
-            parts.Add($"heart-rate drift {Say.Signed(drift, 1)} %");
+            parts.Add($"heart-rate drift {Shown.Signed(drift)}{Shown.Joint}%");
         if (ride.Partial)
-            parts.Add($"partial power ({Say.Percent(ride.PowerCoverage)} covered)");
-        return parts.Count > 0 ? Say.Sentence(string.Join(", ", parts)) : "No power and no threshold heart rate.";
+            parts.Add($"partial power ({Shown.Share(ride.PowerCoverage)} covered)");
+        return parts.Count > 0 ? Shown.Sentence(string.Join(", ", parts)) : "No power and no threshold heart rate.";
     }
 
     private static string Stretches(IGrouping<double, StretchEntry> stretches)
     {
         var seconds = stretches.Sum(s => s.EndSecond - s.StartSecond);
         var longest = stretches.MaxBy(s => s.EndSecond - s.StartSecond)!;
-        return $"at or above {Say.Number(stretches.Key)} %: {Say.Count(stretches.Count(), "stretch", "stretches")}, {Say.Duration(seconds)} in all, "
-            + $"the longest from {Say.Clock(longest.StartSecond)} to {Say.Clock(longest.EndSecond)} at {Say.Number(longest.MeanPowerW)} W";
+        return $"at or above {Shown.Percent(stretches.Key)}: {Shown.Tally(stretches.Count(), "stretch", "stretches")}, {Shown.Length(seconds)} in all, "
+            + $"the longest from {Shown.Clock(longest.StartSecond)} to {Shown.Clock(longest.EndSecond)} at {Shown.Watts(longest.MeanPowerW)}";
     }
 }

@@ -14,11 +14,11 @@ internal static class RosterPage
     /// <param name="output">The folder written into, as typed.</param>
     public static void Write(Page page, RosterDocument roster, string output)
     {
-        page.Text($"{Say.Count(roster.Riders.Length, "rider")} as of {Say.Date(roster.AsOf)}, who needs you first at the top", Tone.Strong);
+        page.Text($"{Shown.Tally(roster.Riders.Length, "rider")} as of {Shown.FullDate(roster.AsOf)}, who needs you first at the top", Tone.Strong);
         page.Blank();
-        var width = roster.Riders.Length.ToString(System.Globalization.CultureInfo.InvariantCulture).Length;
+        var width = Shown.Number(roster.Riders.Length).Length;
         for (var i = 0; i < roster.Riders.Length; i++)
-            Rider(page, roster.Riders[i], Wrap.PadLeft(Say.Number(i + 1), width));
+            Rider(page, roster.Riders[i], Wrap.PadLeft(Shown.Number(i + 1), width));
         page.Blank();
         page.Text($"Wrote {output}{Path.DirectorySeparatorChar}: overview.pdf, overview.csv, overview.json and a review of each rider", Tone.Strong);
     }
@@ -28,7 +28,7 @@ internal static class RosterPage
         var verdict = VerdictOf(rider);
         var lead = $"{number} {page.Marks.Of(verdict)} ";
         page.Line([new(lead, Marks.ToneOf(verdict)), new(rider.Label, Tone.Strong), rider.Label == rider.Folder ? "" : $" ({rider.Folder})", new(Figures(rider), Tone.Quiet)]);
-        page.Text(rider.Why, indent: Wrap.Cells(page.Marks.Show(lead)));
+        page.Text(rider.Why, indent: Cells.Of(page.Marks.Show(lead)));
     }
 
     private static Verdict VerdictOf(RosterEntry rider) => rider.Need switch
@@ -48,8 +48,8 @@ internal static class RosterPage
             counts.Add($"{rider.Broken.Length} broken");
         if (rider.Watch.Length > 0)
             counts.Add($"{rider.Watch.Length} to watch");
-        counts.Add(rider.PlannedHours is { } planned ? $"{Say.Number(hours, 1)} of {Say.Number(planned, 1)} h" : $"{Say.Number(hours, 1)} h");
-        counts.Add($"ramp {Say.Signed(rider.RampPerWeek, 1)}");
+        counts.Add(rider.PlannedHours is { } planned ? $"{Shown.Number(hours, 1)} of {Shown.Hours(planned)}" : Shown.Hours(hours));
+        counts.Add($"ramp {Shown.Signed(rider.RampPerWeek, 1)}");
         if (rider.Exception is { } exception)
             counts.Add($"{Words.Of(exception)} week");
         return "  " + string.Join(", ", counts);

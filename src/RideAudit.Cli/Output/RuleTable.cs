@@ -2,6 +2,9 @@ using System.Globalization;
 using RideAudit.Cli.Terminal;
 using RideAudit.Document;
 
+using RideAudit.Formatting;
+using RideAudit.Rules;
+
 namespace RideAudit.Cli.Output;
 
 /// <summary>The rules in force, for reading.</summary>
@@ -20,8 +23,15 @@ internal static class RuleTable
             page.Hanging(new Piece(rule.Rule, Tone.Strong), rule.Sentence, column: TextColumn);
             if (!rule.Limits.IsDefaultOrEmpty)
                 page.Text("limits: " + Limits(rule), Tone.Quiet, TextColumn);
-            page.Text(Say.Grounds(rule.Evidence, rule.Source), Tone.Quiet, TextColumn);
+            page.Text(Grounds(rule.Evidence, rule.Source), Tone.Quiet, TextColumn);
         }
+    }
+
+    /// <summary>What a rule rests on and its source, without saying the same twice.</summary>
+    public static string Grounds(Evidence evidence, string source)
+    {
+        var grade = Words.Of(evidence);
+        return Shown.Sentence(source.StartsWith(grade, StringComparison.OrdinalIgnoreCase) ? source : $"{grade}: {source}");
     }
 
     private static string Limits(RuleEntry rule) => string.Join(

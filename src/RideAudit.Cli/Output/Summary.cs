@@ -34,9 +34,9 @@ internal static class Summary
     {
         var dot = page.Marks.Dot;
         var week = document.Week;
-        var line = $"Week of {Say.Date(week.StartsOn)}";
+        var line = $"Week of {Shown.FullDate(week.StartsOn)}";
         if (week.IsoWeek is { } iso)
-            line += $"{dot}ISO week {iso.Number}";
+            line += $"{dot}ISO week {Shown.Number(iso.Number)}";
         line += week.Finished ? ", finished" : ", unfinished";
         if (week.PlanWeek is { } number)
             line += week.PlanWeeks is { } of ? $"{dot}week {number} of {of}" : $"{dot}week {number}";
@@ -58,10 +58,10 @@ internal static class Summary
     public static string Figures(ReviewDocument document)
     {
         var week = document.Week;
-        var planned = document.Rider.PlannedHours is { } hours ? $" of {Say.Number(hours, 1)}" : "";
-        var asked = week.LongRideAskedSeconds is { } length ? $" of {Say.Duration(length)}" : "";
-        return $"{Say.Number(week.Hours, 1)}{planned} h, stress {Say.Number(week.Stress)}, chronic load {Say.Number(week.ChronicLoad)}, "
-            + $"ramp {Say.Signed(week.RampPerWeek, 1)}, longest {Say.Duration(week.LongestRideSeconds)}{asked}";
+        var ridden = document.Rider.PlannedHours is { } planned ? $"{Shown.Number(week.Hours, 1)} of {Shown.Hours(planned)}" : Shown.Hours(week.Hours);
+        var asked = week.LongRideAskedSeconds is { } length ? $" of {Shown.Length(length)}" : "";
+        return $"{ridden}, stress {Shown.Number(week.Stress)}, chronic load {Shown.Number(week.ChronicLoad)}, "
+            + $"ramp {Shown.Signed(week.RampPerWeek, 1)}, longest {Shown.Length(week.LongestRideSeconds)}{asked}";
     }
 
     private static string Rider(RiderEntry rider, string dot)
@@ -70,7 +70,7 @@ internal static class Summary
         if (rider.Tier is { } tier)
             line += $"{dot}{Words.Of(tier)} volume";
         if (rider.PlannedHours is { } hours)
-            line += $", {Say.Number(hours, 1)} h planned{(rider.PlannedHoursFromHistory ? " (mean of the weeks before)" : "")}";
+            line += $", {Shown.Hours(hours)} planned{(rider.PlannedHoursFromHistory ? " (mean of the weeks before)" : "")}";
         return line;
     }
 
@@ -79,10 +79,10 @@ internal static class Summary
         if (document.Week.SplitByTime is not { } split)
             return;
         var intended = document.Week.IntendedLowShare is { } share
-            ? $"  intended {Say.Percent(share)} low" + (document.Week.SplitTolerance is { } t ? $" ± {Say.Number(100 * t)}" : "")
+            ? $"  intended {Shown.Share(share)} low" + (document.Week.SplitTolerance is { } t ? $" ±{Shown.Joint}{Shown.Number(100 * t)}" : "")
             : "";
-        var text = $"low {Say.Percent(split.Low)}, middle {Say.Percent(split.Middle)}, high {Say.Percent(split.High)}";
-        var cells = Math.Max(10, page.Measure - 2 - Wrap.Cells(page.Marks.Show(text + intended)) - 1);
+        var text = $"low {Shown.Share(split.Low)}, middle {Shown.Share(split.Middle)}, high {Shown.Share(split.High)}";
+        var cells = Math.Max(10, page.Measure - 2 - Cells.Of(page.Marks.Show(text + intended)) - 1);
         var low = (int)Math.Round(split.Low * cells);
         var high = Math.Min(cells - low, (int)Math.Round(split.High * cells));
         var bands = page.Marks.Bands;
@@ -132,16 +132,16 @@ internal static class Summary
         return shown < held.Count ? $"{text}{page.Marks.Dot}{held.Count - shown} more" : text;
     }
 
-    // Every file that could not be used is named; what was only repaired or assumed is counted, except what is about the whole folder or about a ride of the week.
+    // What finds no room is counted.
     private static void Notices(Page page, ReviewDocument document)
     {
-        var shown = document.Notices.Where(n => n.Unusable || n.File is null || n.Problem == "assumption" || (n.Kept is not null && document.Rides.Any(r => RideNotices.IsAbout(n.File, r)))).ToList();
+        var shown = document.ForOnePage();
         if (document.Notices.IsEmpty)
             return;
         foreach (var notice in shown)
             NoticeLine.Write(page, notice);
         var rest = document.Notices.Length - shown.Count;
         if (rest > 0)
-            page.Text($"{Say.Count(rest, shown.Count > 0 ? "other notice" : "notice")} about the data: in the PDF, and with --text.", Tone.Quiet);
+            page.Text($"{Shown.Tally(rest, shown.Count > 0 ? "other notice" : "notice")} about the data: in the PDF, and with --text.", Tone.Quiet);
     }
 }

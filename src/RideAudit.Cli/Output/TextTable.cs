@@ -16,7 +16,7 @@ internal static class TextTable
     public static void Write<T>(Page page, IReadOnlyList<Column<T>> columns, IReadOnlyList<T> rows)
     {
         var cells = rows.Select(r => columns.Select(c => Shown(page, c.Cell(r))).ToArray()).ToArray();
-        var widths = columns.Select((c, i) => cells.Select(r => Wrap.Cells(r[i].Text)).Append(Wrap.Cells(c.Header)).Max()).ToArray();
+        var widths = columns.Select((c, i) => cells.Select(r => Cells.Of(r[i].Text)).Append(Cells.Of(c.Header)).Max()).ToArray();
         var kept = Fit(columns, widths, page.Measure);
         page.Line([.. Join(columns, widths, kept, page, i => new Piece(columns[i].Header, Tone.Strong))]);
         page.Line([new Piece(new string(page.Marks.Rule, kept.Sum(i => widths[i]) + Gap * (kept.Count - 1)), Tone.Quiet)]);

@@ -1,6 +1,7 @@
 using NodaTime;
 using RideAudit.Cli.Terminal;
 using RideAudit.Document;
+using RideAudit.Formatting;
 
 namespace RideAudit.Cli.Output;
 
@@ -14,10 +15,10 @@ internal static class WeekStrip
     {
         var days = document.Week.Days;
         Spans(page, document.Week);
-        Row(page, days, d => new Piece(Say.Day(d.Date), Ridden(d) ? Tone.Strong : Tone.Quiet));
+        Row(page, days, d => new Piece(Shown.ShortDay(d.Date), Ridden(d) ? Tone.Strong : Tone.Quiet));
         Row(page, days, d => new Piece(d.KindInWords, d.IsHard ? Tone.Strong : Ridden(d) ? Tone.Plain : Tone.Quiet));
-        Row(page, days, d => d.Hours > 0 ? Say.Duration((long)Math.Round(d.Hours * 3600)) : "");
-        Row(page, days, d => d.Hours <= 0 ? "" : d.Stress is { } stress ? $"{Say.Number(stress)} points" : "– points");
+        Row(page, days, d => d.Hours > 0 ? Shown.TableLength(d.Hours * 3600) : "");
+        Row(page, days, d => d.Hours <= 0 ? "" : d.Stress is { } stress ? Shown.Points(stress) : "– points");
     }
 
     private static bool Ridden(DayEntry day) => day.Hours > 0;
@@ -47,8 +48,8 @@ internal static class WeekStrip
     private static string Drawn(Page page, SpanEntry span, int cells)
     {
         var (left, right) = page.Marks.SpanEnds;
-        var mark = span.Verdict == Rules.Verdict.Broken ? page.Marks.Of(Rules.Verdict.Broken) + " " : span.Verdict == Rules.Verdict.Watch ? "! " : "";
-        var label = $"{mark}{Say.Number(span.Hours)} h";
+        var mark = span.Verdict is Rules.Verdict.Broken or Rules.Verdict.Watch ? page.Marks.Of(span.Verdict) + " " : "";
+        var label = $"{mark}{Shown.Hours(span.Hours, 0)}";
         if (label.Length + 4 <= cells)
             label = $" {label} ";
         var room = Math.Max(0, cells - 2 - label.Length);

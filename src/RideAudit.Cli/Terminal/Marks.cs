@@ -56,6 +56,10 @@ internal sealed class Marks(bool unicode)
         return shown.ToString();
     }
 
+    /// <summary>A no-break space keeps a figure and its unit on one line; once the lines are broken it has done its work.</summary>
+    /// <param name="text">The text of one line.</param>
+    public static string Spaced(string text) => text.Replace('\u00A0', ' ').Replace('\u202F', ' ');
+
     // A file name may hold an escape sequence: it must not reach the terminal.
     private static string WithoutControls(string text) =>
         text.Any(c => char.IsControl(c) && c != '\n') ? string.Concat(text.Select(c => char.IsControl(c) && c != '\n' ? '?' : c)) : text;

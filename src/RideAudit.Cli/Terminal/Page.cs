@@ -15,14 +15,13 @@ internal sealed class Page(Shell shell, int measure)
     public Marks Marks { get; } = new(shell.Unicode);
 
     /// <summary>An empty line.</summary>
-    public void Blank() => shell.Console.Write(new StyledLine([]));
+    public void Blank() => Emit([]);
 
     /// <summary>One line as it stands.</summary>
     /// <param name="pieces">Its pieces.</param>
     public void Line(params IReadOnlyList<Piece> pieces)
     {
-        var shown = pieces.Select(p => p with { Text = Marks.Show(p.Text) }).ToList();
-        Emit(shown);
+        Emit([.. pieces.Select(p => p with { Text = Marks.Show(p.Text) })]);
     }
 
     /// <summary>Running text, wrapped.</summary>
@@ -33,7 +32,7 @@ internal sealed class Page(Shell shell, int measure)
     public void Text(string text, Tone tone = Tone.Plain, int indent = 0, int? first = null)
     {
         var lead = first ?? indent;
-        foreach (var line in Wrap.Lines(UnitGlue.Apply(Marks.Show(text)), Measure - indent, Measure - lead))
+        foreach (var line in Wrap.Lines(Marks.Show(text), Measure - indent, Measure - lead))
         {
             Emit([new string(' ', lead), new Piece(line, tone)]);
             lead = indent;
@@ -48,23 +47,37 @@ internal sealed class Page(Shell shell, int measure)
     public void Hanging(Piece lead, string text, Tone tone = Tone.Plain, int? column = null)
     {
         var shownLead = Marks.Show(lead.Text);
-        var indent = Math.Max(column ?? 0, Wrap.Cells(shownLead));
+        var indent = Math.Max(column ?? 0, Cells.Of(shownLead));
         var before = new Piece(Wrap.Pad(shownLead, indent), lead.Tone);
-        foreach (var line in Wrap.Lines(UnitGlue.Apply(Marks.Show(text)), Measure - indent))
+        foreach (var line in Wrap.Lines(Marks.Show(text), Measure - indent))
         {
             Emit([before, new Piece(line, tone)]);
             before = new string(' ', indent);
         }
     }
 
-    // A no-break space keeps a figure and its unit on one line; once the lines are broken it has done its work.
     private void Emit(IReadOnlyList<Piece> pieces)
     {
-        var shown = pieces.Select(p => p with { Text = p.Text.Replace('\u00A0', ' ').Replace('\u202F', ' ') }).ToList();
+        var shown = pieces.Select(p => p with { Text = Marks.Spaced(p.Text) }).ToList();
         while (shown.Count > 0 && string.IsNullOrWhiteSpace(shown[^1].Text))
             shown.RemoveAt(shown.Count - 1);
         if (shown.Count > 0)
             shown[^1] = shown[^1] with { Text = shown[^1].Text.TrimEnd() };
-        shell.Console.Write(new StyledLine(shown));
+        foreach (var piece in Fitting(shown))
+            shell.Out.Write(shell.Colour ? piece.Coloured() : piece.Text);
+        shell.Out.Write('\n');
+    }
+    // No line is longer than the terminal, whatever a file or a rider is called.
+    private List<Piece> Fitting(List<Piece> pieces)
+    {
+        var room = TerminalWidth;
+        for (var i = 0; i < pieces.Count; i++)
+        {
+            var cells = Cells.Of(pieces[i].Text);
+            if (cells > room)
+                return [.. pieces[..i], pieces[i] with { Text = Wrap.Shorten(pieces[i].Text, room, room >= Marks.Dots.Length ? Marks.Dots : "") }];
+            room -= cells;
+        }
+        return pieces;
     }
 }

@@ -1,3 +1,5 @@
+using RideAudit.Cli.Output;
+
 namespace RideAudit.Cli.Terminal;
 
 /// <summary>Standard output or error: a reader that has gone away (<c>| head</c>) is no error; a full disk is.</summary>
@@ -46,7 +48,7 @@ internal sealed class PipeStream(Stream inner) : Stream
         catch (IOException e)
         {
             _readerGone = true;
-            throw new UserError($"Standard output could not be written: {e.Message}");
+            throw new UserError($"Standard output could not be written: {WriteFault.Of(e)}");
         }
     }
 

@@ -1,5 +1,4 @@
 using NodaTime;
-using Spectre.Console;
 
 namespace RideAudit.Cli.Terminal;
 
@@ -30,6 +29,18 @@ internal sealed class Shell : IDisposable
     /// <summary>Somebody is there to answer questions.</summary>
     public bool Interactive { get; init; }
 
+    /// <summary>The window was opened for this program alone, by a double click or a drop on its icon, and closes with it.</summary>
+    public bool OwnsWindow { get; init; }
+
+    /// <summary>Opens a file in the program the system has for it.</summary>
+    public Action<string> OpenFile { get; init; } = _ => { };
+
+    /// <summary>Waits until a key is pressed.</summary>
+    public Action WaitForKey { get; init; } = () => { };
+
+    /// <summary>The user's folder for documents; empty where there is none.</summary>
+    public string Documents { get; init; } = "";
+
     /// <summary>The clock: the only one there is.</summary>
     public required IClock Clock { get; init; }
 
@@ -42,17 +53,8 @@ internal sealed class Shell : IDisposable
     /// <summary>Signalled by Ctrl-C.</summary>
     public CancellationToken Cancel { get; init; }
 
-    private IAnsiConsole? _console;
-
-    /// <summary>Standard output for styled lines.</summary>
-    public IAnsiConsole Console => _console ??= AnsiConsole.Create(new AnsiConsoleSettings
-    {
-        Ansi = Colour ? AnsiSupport.Yes : AnsiSupport.No,
-        ColorSystem = Colour ? ColorSystemSupport.EightBit : ColorSystemSupport.NoColors,
-        Interactive = InteractionSupport.No,
-        Enrichment = new ProfileEnrichment { UseDefaultEnrichers = false },
-        Out = new FixedOutput(Out, Width),
-    });
+    /// <summary>The marks that can be shown.</summary>
+    public Marks Marks => new(Unicode);
 
     /// <summary>Today in a zone.</summary>
     /// <param name="zone">The zone.</param>
@@ -62,13 +64,19 @@ internal sealed class Shell : IDisposable
     /// <param name="path">Relative or absolute.</param>
     public string FullPath(string path) => Path.GetFullPath(path, CurrentDirectory);
 
-    /// <summary>Writes running text to standard error: broken at spaces on a terminal, whole elsewhere, where a program may read it.</summary>
+    /// <summary>Says something on standard error, after what was written to standard output: broken at spaces on a terminal, whole elsewhere, where a program may read it.</summary>
     /// <param name="text">The text, without its last line end.</param>
-    public void WriteError(string text)
+    public void Tell(string text)
     {
-        foreach (var line in ShowsProgress ? Wrap.Lines(text, Width) : [text])
-            Error.Write(line + "\n");
+        Out.Flush();
+        var shown = Marks.Show(text);
+        foreach (var line in ShowsProgress ? Wrap.Lines(shown, Width) : [shown])
+            Error.Write(Marks.Spaced(line) + "\n");
     }
+
+    /// <summary>Says what went wrong.</summary>
+    /// <param name="problem">The text, without the program's name.</param>
+    public void TellError(string problem) => Tell($"rideaudit: {problem}");
 
     /// <summary>Writes out what is still held back.</summary>
     public void Dispose()

@@ -1,3 +1,5 @@
+using System.ComponentModel;
+using System.Diagnostics;
 using System.Text;
 using NodaTime;
 using NodaTime.TimeZones;
@@ -23,6 +25,10 @@ internal static class SystemShell
             Unicode = !dumb && UnicodeIsUnderstood(),
             ShowsProgress = !dumb && !Console.IsErrorRedirected,
             Interactive = !Console.IsInputRedirected && !Console.IsErrorRedirected,
+            OwnsWindow = OperatingSystem.IsWindows() && !Console.IsInputRedirected && !Console.IsOutputRedirected && WindowsConsole.IsOurs(),
+            OpenFile = Open,
+            WaitForKey = () => Console.ReadKey(intercept: true),
+            Documents = Environment.GetFolderPath(Environment.SpecialFolder.MyDocuments),
             Clock = SystemClock.Instance,
             Zone = MachineZone(),
             CurrentDirectory = Directory.GetCurrentDirectory(),
@@ -49,9 +55,19 @@ internal static class SystemShell
         }
     }
 
-    private static bool AnsiIsUnderstood() =>
-        !OperatingSystem.IsWindows()
-        || Spectre.Console.AnsiConsole.Create(new Spectre.Console.AnsiConsoleSettings()).Profile.Capabilities.Ansi;
+    private static bool AnsiIsUnderstood() => !OperatingSystem.IsWindows() || WindowsConsole.UnderstandEscapes();
+
+    // A system without a program for the file has written it all the same.
+    private static void Open(string path)
+    {
+        try
+        {
+            using var viewer = Process.Start(new ProcessStartInfo(path) { UseShellExecute = true });
+        }
+        catch (Win32Exception)
+        {
+        }
+    }
 
     private static bool UnicodeIsUnderstood()
     {

@@ -1,13 +1,8 @@
-using Spectre.Console;
-
 namespace RideAudit.Cli.Terminal;
 
 /// <summary>Breaks and pads text by the columns it takes, wide characters counted as two.</summary>
 internal static class Wrap
 {
-    /// <summary>Columns a text takes.</summary>
-    public static int Cells(string text) => text.GetCellWidth();
-
     /// <summary>Breaks at spaces; a word longer than a line is broken inside.</summary>
     /// <param name="text">The text; its line ends are kept.</param>
     /// <param name="width">Columns of a line.</param>
@@ -21,12 +16,12 @@ internal static class Wrap
             foreach (var word in paragraph.Split(' ', StringSplitOptions.RemoveEmptyEntries))
             {
                 var rest = word;
-                if (line.Length > 0 && Cells(line) + 1 + Cells(rest) > room)
+                if (line.Length > 0 && Cells.Of(line) + 1 + Cells.Of(rest) > room)
                 {
                     yield return line;
                     (line, room) = ("", Math.Max(1, width));
                 }
-                while (line.Length == 0 && Cells(rest) > room)
+                while (line.Length == 0 && Cells.Of(rest) > room)
                 {
                     var head = Head(rest, room);
                     yield return head;
@@ -40,10 +35,10 @@ internal static class Wrap
     }
 
     /// <summary>Fills with spaces on the right.</summary>
-    public static string Pad(string text, int width) => text + new string(' ', Math.Max(0, width - Cells(text)));
+    public static string Pad(string text, int width) => text + new string(' ', Math.Max(0, width - Cells.Of(text)));
 
     /// <summary>Fills with spaces on the left.</summary>
-    public static string PadLeft(string text, int width) => new string(' ', Math.Max(0, width - Cells(text))) + text;
+    public static string PadLeft(string text, int width) => new string(' ', Math.Max(0, width - Cells.Of(text))) + text;
 
     /// <summary>Shortens in the middle, so that the start and the ending of a file name both stay.</summary>
     /// <param name="text">The text.</param>
@@ -51,11 +46,11 @@ internal static class Wrap
     /// <param name="dots">What stands for the part left out.</param>
     public static string Shorten(string text, int width, string dots)
     {
-        if (Cells(text) <= width)
+        if (Cells.Of(text) <= width)
             return text;
         var room = Math.Max(0, width - dots.Length);
         var tail = Tail(text, room / 2);
-        return Head(text, room - Cells(tail), atLeastOne: false) + dots + tail;
+        return Head(text, room - Cells.Of(tail), atLeastOne: false) + dots + tail;
     }
 
     private static string Head(string text, int width, bool atLeastOne = true)
@@ -64,7 +59,7 @@ internal static class Wrap
         var end = 0;
         foreach (var rune in text.EnumerateRunes())
         {
-            var cells = Cells(rune.ToString());
+            var cells = Cells.Of(rune);
             if (used + cells > width && !(atLeastOne && end == 0))
                 break;
             used += cells;
@@ -79,7 +74,7 @@ internal static class Wrap
         var start = text.Length;
         foreach (var rune in text.EnumerateRunes().Reverse())
         {
-            var cells = Cells(rune.ToString());
+            var cells = Cells.Of(rune);
             if (used + cells > width)
                 break;
             used += cells;

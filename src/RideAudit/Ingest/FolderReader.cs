@@ -7,7 +7,7 @@ namespace RideAudit.Ingest;
 public static class FolderReader
 {
     /// <summary>Reads a folder at any depth.</summary>
-    /// <param name="folder">Its path; what lies under it is found at any depth.</param>
+    /// <param name="folder">Its path, or that of one file; what lies under a folder is found at any depth.</param>
     /// <param name="rider">For the time zone and the CSV column map.</param>
     /// <param name="machineZone">Used when the rider file names no zone.</param>
     /// <param name="progress">Told after each file; may be null.</param>
@@ -21,7 +21,7 @@ public static class FolderReader
     /// <summary>The same with an intake of its own.</summary>
     internal static FolderContent Read(string folder, Intake intake, IProgress<IngestProgress>? progress, CancellationToken cancel)
     {
-        if (!Directory.Exists(folder))
+        if (!Path.Exists(folder))
             throw new DirectoryNotFoundException($"There is no folder {folder}.");
         var (files, walkNotices) = FolderWalker.Walk(folder);
         walkNotices.ForEach(intake.Tell);

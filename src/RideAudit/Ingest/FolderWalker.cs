@@ -8,10 +8,12 @@ internal sealed class FolderWalker
     private readonly HashSet<string> _seen = [];
     private readonly List<(string Real, string Name)> _linkedFolders = [];
 
-    /// <summary>Lists files in the order of their names under the folder. Names that begin with a dot are passed over.</summary>
+    /// <summary>Lists files, or the one file given, in the order of their names under the folder. Names that begin with a dot are passed over.</summary>
     public static (List<FoundFile> Files, List<FileNotice> Notices) Walk(string folder)
     {
         var walker = new FolderWalker();
+        if (File.Exists(folder))
+            return ([new FoundFile(Path.GetFullPath(folder), ShownName.Of(Path.GetFileName(folder)))], []);
         var root = RealPath.Of(folder) ?? Path.GetFullPath(folder);
         // A link to a folder that holds this one would bring in everything around it.
         for (var above = Path.GetDirectoryName(root); above is not null; above = Path.GetDirectoryName(above))

@@ -23,9 +23,9 @@ public class HelpTests
     {
         using var shell = new TestShell();
         var root = Application.CreateRoot(shell.Shell);
-        foreach (var example in CommandList.All.Single(c => c.Create(shell.Shell).Name == name).Examples)
+        foreach (var (example, _) in root.Subcommands.OfType<ProgramCommand>().Single(c => c.Name == name).Examples)
         {
-            var line = example.Line[example.Line.IndexOf("rideaudit ", StringComparison.Ordinal)..].Split([" > ", " | ", ")"], StringSplitOptions.None)[0];
+            var line = example[example.IndexOf("rideaudit ", StringComparison.Ordinal)..].Split([" > ", " | ", ")"], StringSplitOptions.None)[0];
             var args = System.CommandLine.Parsing.CommandLineParser.SplitCommandLine(line).Skip(1).ToList();
             if (root.Subcommands.All(c => c.Name != args[0]))
                 args.Insert(0, "review");
@@ -57,12 +57,12 @@ public class HelpTests
     {
         using var shell = new TestShell();
         Assert.Equal(2, shell.Run("review", "x", "--rider-file", "y", "--pfd", "z"));
-        Assert.Contains("Did you mean --pdf?", shell.Error, StringComparison.Ordinal);
+        Assert.Contains("'--pfd' was not matched. Did you mean one of the following?\n--pdf\n", shell.Error, StringComparison.Ordinal);
     }
 
     private static IEnumerable<string> CommandNames()
     {
         using var shell = new TestShell();
-        return [.. CommandList.All.Select(c => c.Create(shell.Shell).Name)];
+        return [.. Application.CreateRoot(shell.Shell).Subcommands.Select(c => c.Name)];
     }
 }

@@ -78,7 +78,7 @@ public class MistakeTests
         using var folder = new TempFolder();
         using var shell = new TestShell(folder: folder.Path);
         Assert.Equal(2, shell.Run("reviw", "M"));
-        Assert.Contains("Did you mean 'rideaudit review'?", shell.Error, StringComparison.Ordinal);
+        Assert.Contains("There is no command and no folder reviw.\n'reviw' was not matched. Did you mean one of the following?\nreview", shell.Error, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -20,7 +20,7 @@ public class CalendarFileTests
         var calendar = Calendar.Load(CalendarFile.Write(Layout(), Now))!;
         Assert.Equal(2, calendar.Events.Count);
         var high = calendar.Events.Single(e => e.Summary!.StartsWith("High", StringComparison.Ordinal));
-        Assert.Equal("High ride, 1 h 15", high.Summary);
+        Assert.Equal("High ride, 1 h 15 min", high.Summary);
         Assert.True(high.IsAllDay);
         Assert.Equal(new DateOnly(2026, 6, 23), high.DtStart!.Date);
         Assert.Equal(new DateOnly(2026, 6, 24), high.DtEnd!.Date);

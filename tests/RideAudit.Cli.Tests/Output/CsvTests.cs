@@ -11,18 +11,18 @@ public class CsvTests
 {
     [Fact]
     public void Rides_have_the_JSONs_names_and_values() =>
-        SameAsJson(Written(w => CsvTable.Write(w, Samples.Rides())), ReviewJson.Write(Samples.Rides()), "rides");
+        SameAsJson(Written(w => CsvTable.Write(w, CsvFields.Rides, Samples.Rides().Rides)), ReviewJson.Write(Samples.Rides()), "rides");
 
     [Fact]
     public void Weeks_have_the_JSONs_names_and_values() =>
-        SameAsJson(Written(w => CsvTable.Write(w, Samples.Weeks())), ReviewJson.Write(Samples.Weeks()), "weeks");
+        SameAsJson(Written(w => CsvTable.Write(w, CsvFields.Weeks, Samples.Weeks().Weeks)), ReviewJson.Write(Samples.Weeks()), "weeks");
 
     // RFC 4180, sections 2.1, 2.6 and 2.7: CRLF ends a record; fields with comma, quote or line end are quoted; a quote inside is doubled.
     [Fact]
     public void Fields_are_quoted_as_RFC_4180_asks()
     {
         var ride = Samples.Rides().Rides[0] with { File = "a, \"b\"\nc.fit" };
-        var text = Written(w => CsvTable.Write(w, new RidesDocument("rideaudit-rides/1", [ride], [])));
+        var text = Written(w => CsvTable.Write(w, CsvFields.Rides, [ride]));
         Assert.Contains("\r\n\"a, \"\"b\"\"\nc.fit\",", text, StringComparison.Ordinal);
         Assert.EndsWith("\r\n", text, StringComparison.Ordinal);
     }
@@ -31,7 +31,7 @@ public class CsvTests
     public void A_file_name_is_never_a_spreadsheets_formula()
     {
         var ride = Samples.Rides().Rides[0] with { File = "=HYPERLINK(1)" };
-        var text = Written(w => CsvTable.Write(w, new RidesDocument("rideaudit-rides/1", [ride], [])));
+        var text = Written(w => CsvTable.Write(w, CsvFields.Rides, [ride]));
         Assert.Contains("\"'=HYPERLINK(1)\"", text, StringComparison.Ordinal);
     }
 

@@ -9,7 +9,7 @@ public class OutputFileTests
     {
         using var folder = new TempFolder();
         var path = folder.Write("out.pdf", "old").At("out.pdf");
-        Assert.Throws<UserError>(() => OutputFile.Write(path, HalfThenFail, CancellationToken.None));
+        Assert.Throws<UserError>(() => OutputFile.In(folder.Path, "out.pdf").Write(HalfThenFail, CancellationToken.None));
         Assert.Equal("old", File.ReadAllText(path));
         Assert.Equal(["out.pdf"], folder.Names());
     }
@@ -19,8 +19,7 @@ public class OutputFileTests
     {
         using var folder = new TempFolder();
         using var source = new CancellationTokenSource();
-        Assert.Throws<OperationCanceledException>(() => OutputFile.Write(
-            folder.At("out.pdf"),
+        Assert.Throws<OperationCanceledException>(() => OutputFile.In(folder.Path, "out.pdf").Write(
             s =>
             {
                 s.Write("half"u8);
@@ -38,9 +37,41 @@ public class OutputFileTests
         using var folder = new TempFolder();
         var target = folder.Write("deep/real.pdf", "old").At("deep/real.pdf");
         File.CreateSymbolicLink(folder.At("link.pdf"), target);
-        OutputFile.Write(folder.At("link.pdf"), s => s.Write("new"u8), CancellationToken.None);
+        OutputFile.In(folder.Path, "link.pdf").Write(s => s.Write("new"u8), CancellationToken.None);
         Assert.Equal("new", File.ReadAllText(target));
         Assert.NotNull(new FileInfo(folder.At("link.pdf")).LinkTarget);
+    }
+
+    [Fact]
+    public void What_a_killed_run_left_behind_is_cleared_away_and_what_another_run_is_writing_is_not()
+    {
+        using var folder = new TempFolder();
+        folder.Write(".review.pdf.abcdefgh.rideaudit-part", "half");
+        folder.Write(".notes.rideaudit-partly", "mine");
+        OutputFile.In(folder.Path, "one.pdf").Write(
+            one =>
+            {
+                one.Write("first"u8);
+                OutputFile.In(folder.Path, "two.pdf").Write(two => two.Write("second"u8), CancellationToken.None);
+            },
+            CancellationToken.None);
+        Assert.Equal([".notes.rideaudit-partly", "one.pdf", "two.pdf"], folder.Names());
+        Assert.Equal("first", File.ReadAllText(folder.At("one.pdf")));
+    }
+
+    [Fact]
+    public void Every_kind_of_output_knows_its_own_work_under_any_name_and_nobody_elses()
+    {
+        using var folder = new TempFolder();
+        folder.Write("json", "{\n  \"schema\": \"rideaudit-review/1\",\n");
+        folder.Write("calendar", "BEGIN:VCALENDAR\r\nVERSION:2.0\r\nPRODID:-//RideAudit//rideaudit next//EN\r\n");
+        folder.Write("other.json", "{ \"schema\": \"other/1\" }");
+        folder.Write("scan", "%PDF-1.4 of a scanner");
+        Assert.True(OutputKind.Json.Wrote(folder.At("json")));
+        Assert.True(OutputKind.Calendar.Wrote(folder.At("calendar")));
+        Assert.False(OutputKind.Json.Wrote(folder.At("other.json")));
+        Assert.False(OutputKind.Pdf.Wrote(folder.At("scan")));
+        Assert.False(OutputKind.Calendar.Wrote(folder.At("json")));
     }
 
     private static void HalfThenFail(Stream stream)

@@ -11,7 +11,7 @@ public class PlainReviewTests
 
     [Fact]
     public void No_line_is_longer_than_80_columns() =>
-        Assert.All(Written(160, true).Split('\n'), l => Assert.True(Wrap.Cells(l) <= 80, l));
+        Assert.All(Written(160, true).Split('\n'), l => Assert.True(Cells.Of(l) <= 80, l));
 
     [Fact]
     public void Every_finding_notice_and_caution_is_in_the_text()

@@ -23,7 +23,7 @@ public class SummaryTests
         Summary.Write(new Page(shell.Shell, 100), document, ["review-2026-06-08.pdf"]);
         var lines = shell.Out.TrimEnd('\n').Split('\n');
         Assert.True(lines.Length <= 24, $"{lines.Length} lines");
-        Assert.All(lines, l => Assert.True(Wrap.Cells(l) <= 80, l));
+        Assert.All(lines, l => Assert.True(Cells.Of(l) <= 80, l));
     }
 
     [Fact]

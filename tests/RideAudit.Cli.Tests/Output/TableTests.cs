@@ -36,7 +36,7 @@ public class TableTests
         var rides = Samples.Rides().Rides.Select((r, i) => r with { File = $"{string.Concat(Enumerable.Repeat("サイクリング/", i * 3))}ride.fit" }).ToList();
         using var shell = new TestShell(width);
         RideTable.Write(new Page(shell.Shell, width), rides, []);
-        Assert.All(shell.Out.Split('\n'), l => Assert.True(Wrap.Cells(l) <= width, $"{Wrap.Cells(l)}: {l}"));
+        Assert.All(shell.Out.Split('\n'), l => Assert.True(Cells.Of(l) <= width, $"{Cells.Of(l)}: {l}"));
         Assert.All(shell.Out.Split('\n').Skip(2).Where(l => l.Length > 0), l => Assert.EndsWith(".fit", l, StringComparison.Ordinal));
     }
 
@@ -44,7 +44,7 @@ public class TableTests
     {
         using var shell = new TestShell(width, unicode);
         write(new Page(shell.Shell, measure ?? width));
-        Assert.All(shell.Out.Split('\n'), l => Assert.True(Wrap.Cells(l) <= width, l));
+        Assert.All(shell.Out.Split('\n'), l => Assert.True(Cells.Of(l) <= width, l));
         Golden.Check(golden, shell.Out);
     }
 }

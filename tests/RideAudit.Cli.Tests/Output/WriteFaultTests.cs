@@ -9,7 +9,7 @@ public class WriteFaultTests
     {
         if (!File.Exists("/dev/full"))
             return;
-        var fault = Assert.Throws<UserError>(() => OutputFile.Write("/dev/full", s => s.Write(new byte[1 << 16]), CancellationToken.None));
+        var fault = Assert.Throws<UserError>(() => OutputFile.In("/dev", "full", "/dev/full").Write(s => s.Write(new byte[1 << 16]), CancellationToken.None));
         Assert.Equal("/dev/full cannot be written: the disk is full. Make room, or choose another place.", fault.Message);
     }
 }

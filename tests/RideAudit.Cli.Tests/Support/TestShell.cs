@@ -11,7 +11,7 @@ internal sealed class TestShell : IDisposable
 
     public TestShell(
         int width = 80, bool unicode = true, bool colour = false, string? answers = null, string? folder = null,
-        CancellationToken cancel = default)
+        bool ownsWindow = false, bool terminal = false, string documents = "", CancellationToken cancel = default)
     {
         Shell = new Shell
         {
@@ -22,6 +22,11 @@ internal sealed class TestShell : IDisposable
             Unicode = unicode,
             Colour = colour,
             Interactive = answers is not null,
+            OwnsWindow = ownsWindow,
+            ShowsProgress = terminal,
+            OpenFile = Opened.Add,
+            WaitForKey = () => KeysWaitedFor++,
+            Documents = documents,
             Clock = new FixedClock(Instant.FromUtc(2026, 6, 16, 8, 0)),
             Zone = DateTimeZoneProviders.Tzdb["Europe/Lisbon"],
             CurrentDirectory = folder ?? Path.GetTempPath(),
@@ -30,6 +35,10 @@ internal sealed class TestShell : IDisposable
     }
 
     public Shell Shell { get; }
+
+    public List<string> Opened { get; } = [];
+
+    public int KeysWaitedFor { get; private set; }
 
     public string Out => _out.ToString();
 
