@@ -133,7 +133,7 @@ public class MistakeTests
         var fit = Directory.EnumerateFiles(rides, "*.fit").Order(StringComparer.Ordinal).First();
         var bytes = File.ReadAllBytes(fit);
         File.WriteAllBytes(fit, bytes[..(bytes.Length * 2 / 3)]);
-        using var shell = new TestShell(folder: folder.Path, width: 160);
+        using var shell = new TestShell(folder: folder.Path, width: 170);
         Assert.Equal(0, shell.Run("rides", "rides", "--as-of", Demo.AsOf));
         var lines = shell.Out.Split('\n');
         Assert.Single(lines, l => l.StartsWith("*  ", StringComparison.Ordinal) && l.Contains(Path.GetFileName(fit), StringComparison.Ordinal));
