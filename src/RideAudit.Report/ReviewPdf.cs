@@ -1,8 +1,8 @@
 using RideAudit.Document;
+using RideAudit.Formatting;
 using RideAudit.Report.Fonts;
 using RideAudit.Report.Pages;
 using RideAudit.Report.Pdf;
-using RideAudit.Report.Words;
 
 namespace RideAudit.Report;
 
@@ -32,5 +32,5 @@ public static class ReviewPdf
         output.Write(PdfMaker.Make(new ReviewPages(review, options, fonts), fonts, Title(review), review.Summary.Headline, review.AsOf));
 
     /// <summary>The document's title.</summary>
-    internal static string Title(ReviewDocument review) => $"{review.Rider.Label}, week of {Say.Date(review.Week.StartsOn)}";
+    internal static string Title(ReviewDocument review) => $"{review.Rider.Label}, week of {Shown.FullDate(review.Week.StartsOn)}";
 }

@@ -1,4 +1,5 @@
 using RideAudit.Document;
+using RideAudit.Formatting;
 using RideAudit.Report.Fonts;
 using RideAudit.Report.Pdf;
 using RideAudit.Report.Roster;
@@ -32,5 +33,5 @@ public static class RosterPdf
         output.Write(PdfMaker.Make(new RosterPages(roster, options, fonts), fonts, Title(roster), RosterWords.Headline(roster), roster.AsOf));
 
     /// <summary>The document's title.</summary>
-    internal static string Title(RosterDocument roster) => $"{Say.Count(roster.Riders.Length, "rider")}, as of {Say.Date(roster.AsOf)}";
+    internal static string Title(RosterDocument roster) => $"{Shown.Tally(roster.Riders.Length, "rider")}, as of {Shown.FullDate(roster.AsOf)}";
 }

@@ -1,7 +1,7 @@
 using RideAudit.Document;
+using RideAudit.Formatting;
 using RideAudit.Report.Drawing;
 using RideAudit.Report.Look;
-using RideAudit.Report.Words;
 
 namespace RideAudit.Report.Charts;
 
@@ -38,6 +38,6 @@ internal sealed class BarTopic(string title, string caption, Func<HistoryEntry, 
         double last = values[^1];
         Point at = plot.At(values.Length - 1, last);
         float baseline = last < 0 ? at.Y + 8 : at.Y - 3;
-        plot.Label(scale.Low < 0 ? Say.Change(last, decimals) : Say.Number(last, decimals), at.X, baseline);
+        plot.Label(scale.Low < 0 ? Shown.Signed(last, decimals) : Shown.Number(last, decimals), at.X, baseline);
     }
 }

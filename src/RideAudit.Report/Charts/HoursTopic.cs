@@ -1,7 +1,7 @@
 using RideAudit.Document;
+using RideAudit.Formatting;
 using RideAudit.Report.Drawing;
 using RideAudit.Report.Look;
-using RideAudit.Report.Words;
 
 namespace RideAudit.Report.Charts;
 
@@ -45,7 +45,7 @@ internal sealed class HoursTopic(string title, string caption) : TrendTopic(titl
     private static void DrawLabel(WeekPlot plot, HistoryEntry week, int place, bool reviewed)
     {
         string letter = week.Exception is { Length: > 0 } exception ? exception[..1].ToUpperInvariant() : "";
-        string hours = reviewed ? Say.Number(week.Hours, 1) : "";
+        string hours = reviewed ? Shown.Number(week.Hours, 1) : "";
         string label = string.Join('\u00A0', new[] { letter, hours }.Where(part => part.Length > 0));
         Point at = plot.At(place, week.Hours);
         if (label.Length > 0)

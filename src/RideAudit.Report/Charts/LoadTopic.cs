@@ -1,8 +1,8 @@
 using System.Collections.Immutable;
 using RideAudit.Document;
+using RideAudit.Formatting;
 using RideAudit.Report.Drawing;
 using RideAudit.Report.Look;
-using RideAudit.Report.Words;
 
 namespace RideAudit.Report.Charts;
 
@@ -26,7 +26,7 @@ internal sealed class LoadTopic(string title, string caption) : TrendTopic(title
         surface.Polyline(points.Skip(settled), new Pen(Palette.Ink, 1.1f));
         Point last = points[^1];
         surface.Shape(Palette.Ink, new(last.X - 2.2f, last.Y), new(last.X, last.Y - 2.2f), new(last.X + 2.2f, last.Y), new(last.X, last.Y + 2.2f));
-        plot.Label(Say.Number(history[^1].ChronicLoad, 1), last.X, last.Y - 5);
+        plot.Label(Shown.Number(history[^1].ChronicLoad, 1), last.X, last.Y - 5);
         if (settled > 0 && settled < history.Length)
             DrawSettled(surface, plot, settled, scale);
     }

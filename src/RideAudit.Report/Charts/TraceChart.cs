@@ -1,8 +1,8 @@
 using System.Collections.Immutable;
 using RideAudit.Document;
+using RideAudit.Formatting;
 using RideAudit.Report.Drawing;
 using RideAudit.Report.Look;
-using RideAudit.Report.Words;
 
 namespace RideAudit.Report.Charts;
 
@@ -52,7 +52,7 @@ internal sealed class TraceChart(RideEntry ride, RideTrace trace, ImmutableArray
         {
             DrawBands(surface, area, Y, threshold, top);
             surface.Line(area.Left, Y(threshold), area.Right, Y(threshold), Palette.Quiet, 0.5f, 2);
-            surface.Text(Say.Number(threshold), Styles.Tiny, area.Left - 4, Y(threshold) + 2.7f, Align.End);
+            surface.Text(Shown.Number(threshold), Styles.Tiny, area.Left - 4, Y(threshold) + 2.7f, Align.End);
         }
 
         surface.Text("W", Styles.Tiny, area.Left - 4, area.Bottom, Align.End);
@@ -68,7 +68,7 @@ internal sealed class TraceChart(RideEntry ride, RideTrace trace, ImmutableArray
     {
         float from = X(area, best.StartSecond), to = X(area, best.StartSecond + best.Seconds);
         float y = area.Bottom - 3;
-        string label = Say.Window(best.Seconds);
+        string label = Shown.Window(best.Seconds);
         float width = Styles.Tiny.Measure(surface.Fonts, label);
         float at = Math.Clamp(from, area.Left, area.Right - width);
         if (best.Seconds >= ride.DurationSeconds * LongestMarkedShare || at < free)
@@ -103,8 +103,8 @@ internal sealed class TraceChart(RideEntry ride, RideTrace trace, ImmutableArray
         double low = Math.Floor(known.Min() / 10.0) * 10, high = Math.Max(low + 20, Math.Ceiling(known.Max() / 10.0) * 10);
         float Y(double bpm) => area.Bottom - (area.Height * (float)((bpm - low) / (high - low)));
         surface.Polyline(Points(trace.HeartRateBpm, area, Y), new Pen(Palette.Quiet, 0.7f));
-        surface.Text(Say.Number(high), Styles.Tiny, area.Left - 4, area.Top + 4, Align.End);
-        surface.Text(Say.Number(low), Styles.Tiny, area.Left - 4, area.Bottom, Align.End);
+        surface.Text(Shown.Number(high), Styles.Tiny, area.Left - 4, area.Top + 4, Align.End);
+        surface.Text(Shown.Number(low), Styles.Tiny, area.Left - 4, area.Bottom, Align.End);
         surface.Text("bpm", Styles.Tiny, area.Left - 4, ((area.Top + 4 + area.Bottom) / 2), Align.End);
     }
 
@@ -134,7 +134,7 @@ internal sealed class TraceChart(RideEntry ride, RideTrace trace, ImmutableArray
             float x = X(area, second);
             surface.Line(x, y, x, y + 2.5f, Palette.Quiet, 0.5f);
             Align align = second == 0 ? Align.Start : x > right - 22 ? Align.End : Align.Middle;
-            surface.Text(second == 0 ? "0" : Say.Length(second), Styles.Tiny, x, y + 9.5f, align);
+            surface.Text(second == 0 ? "0" : Shown.Length(second), Styles.Tiny, x, y + 9.5f, align);
         }
     }
 

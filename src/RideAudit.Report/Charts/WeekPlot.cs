@@ -1,8 +1,8 @@
 using System.Collections.Immutable;
 using RideAudit.Document;
+using RideAudit.Formatting;
 using RideAudit.Report.Drawing;
 using RideAudit.Report.Look;
-using RideAudit.Report.Words;
 
 namespace RideAudit.Report.Charts;
 
@@ -46,12 +46,12 @@ internal sealed class WeekPlot(Surface surface, Area area, ImmutableArray<Histor
         {
             float y = At(0, value).Y;
             surface.Line(data.Left, y, data.Right, y, Palette.Hairline, 0.5f);
-            surface.Text(Say.Number(value, scale.Decimals), Styles.Tiny, data.Left - 6, y + 2.7f, Align.End);
+            surface.Text(Shown.Number(value, scale.Decimals), Styles.Tiny, data.Left - 6, y + 2.7f, Align.End);
         }
 
         int every = Math.Max(1, (Math.Max(history.Length, FewestPlaces) + 12) / 13);
         for (int week = history.Length - 1; week >= 0; week -= every)
-            surface.Text(Say.Month(history[week].StartsOn), Styles.Tiny, At(week, 0).X, area.Bottom - 3, Align.Middle);
+            surface.Text(Shown.ShortDate(history[week].StartsOn), Styles.Tiny, At(week, 0).X, area.Bottom - 3, Align.Middle);
     }
 
     /// <summary>A line across at a level.</summary>

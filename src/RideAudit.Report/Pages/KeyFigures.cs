@@ -1,10 +1,10 @@
 using RideAudit.Document;
+using RideAudit.Formatting;
 using RideAudit.Report.Drawing;
 using RideAudit.Report.Flow;
 using RideAudit.Report.Fonts;
 using RideAudit.Report.Look;
 using RideAudit.Report.Text;
-using RideAudit.Report.Words;
 
 namespace RideAudit.Report.Pages;
 
@@ -41,28 +41,28 @@ internal sealed class KeyFigures(ReviewDocument review, FontSet fonts, float wid
     private (string, string, string) Hours()
     {
         string planned = review.Rider.PlannedHours is { } hours
-            ? review.Rider.PlannedHoursFromHistory ? $"recent mean {Say.Unit(hours, 1, "h")}" : $"of {Say.Unit(hours, 1, "h")} planned"
+            ? review.Rider.PlannedHoursFromHistory ? $"recent mean {Shown.Hours(hours)}" : $"of {Shown.Hours(hours)} planned"
             : "ridden";
-        return (Say.Unit(review.Week.Hours, 1, "h"), planned, Say.Count(review.Week.RideCount, "ride"));
+        return (Shown.Hours(review.Week.Hours), planned, Shown.Tally(review.Week.RideCount, "ride"));
     }
 
     private (string, string, string) Stress()
     {
         string context = review.Week.StressUnknownHours > 0
-            ? $"{Say.Unit(review.Week.StressUnknownHours, 1, "h")} not covered"
-            : review.Week.StressMeanBefore is { } mean ? $"four-week mean {Say.Number(mean)}" : "no weeks before";
-        return (Say.Number(review.Week.Stress), "training stress, points", context);
+            ? $"{Shown.Hours(review.Week.StressUnknownHours)} not covered"
+            : review.Week.StressMeanBefore is { } mean ? $"four-week mean {Shown.Number(mean)}" : "no weeks before";
+        return (Shown.Number(review.Week.Stress), "training stress, points", context);
     }
 
     private (string, string, string) Ramp()
     {
-        string context = review.Week.SettlingIn ? $"settling in, load {Say.Number(review.Week.ChronicLoad)}" : $"chronic load now {Say.Number(review.Week.ChronicLoad)}";
-        return (Say.Change(review.Week.RampPerWeek), "ramp, points a week", context);
+        string context = review.Week.SettlingIn ? $"settling in, load {Shown.Number(review.Week.ChronicLoad)}" : $"chronic load now {Shown.Number(review.Week.ChronicLoad)}";
+        return (Shown.Signed(review.Week.RampPerWeek), "ramp, points a week", context);
     }
 
     private (string, string, string) Longest()
     {
-        string context = review.Week.LongRideAskedSeconds is { } asked ? $"{Say.Length(asked)} asked" : "none asked";
-        return (review.Week.LongestRideSeconds > 0 ? Say.Length(review.Week.LongestRideSeconds) : Say.Missing, "longest ride", context);
+        string context = review.Week.LongRideAskedSeconds is { } asked ? $"{Shown.Length(asked)} asked" : "none asked";
+        return (review.Week.LongestRideSeconds > 0 ? Shown.Length(review.Week.LongestRideSeconds) : Shown.Missing, "longest ride", context);
     }
 }

@@ -1,4 +1,5 @@
 using RideAudit.Document;
+using RideAudit.Formatting;
 using RideAudit.Report.Drawing;
 using RideAudit.Report.Flow;
 using RideAudit.Report.Fonts;
@@ -22,7 +23,7 @@ internal sealed class PageHead : Block
         this.width = width;
         TextStyle strong = Styles.Strong with { Size = 10.5f };
         TextStyle quiet = Styles.Quiet with { Size = 10.5f };
-        week = TextLine.Of(fonts, [new Span($"Week of {Say.Date(review.Week.StartsOn)}", strong), new Span(Details(review.Week), quiet)]);
+        week = TextLine.Of(fonts, [new Span($"Week of {Shown.FullDate(review.Week.StartsOn)}", strong), new Span(Details(review.Week), quiet)]);
         string tier = review.Rider.Tier is { } known ? $"  {known} volume" : "";
         float tierWidth = quiet.Measure(fonts, tier);
         stacked = strong.Measure(fonts, review.Rider.Label) + tierWidth + Gap + week.Width > width;

@@ -1,10 +1,10 @@
 using RideAudit.Document;
+using RideAudit.Formatting;
 using RideAudit.Report.Drawing;
 using RideAudit.Report.Flow;
 using RideAudit.Report.Fonts;
 using RideAudit.Report.Look;
 using RideAudit.Report.Notes;
-using RideAudit.Report.Words;
 
 namespace RideAudit.Report.Pages;
 
@@ -45,7 +45,7 @@ internal sealed class PageOne
         foreach (Placed item in placed)
             item.Block.Draw(surface, sheet.Left, item.Y);
         footer.Draw(surface, sheet.Left, sheet.Bottom - footer.Height);
-        surface.Text($"1 of {Say.Number(pageCount)}", Styles.Tiny, sheet.Right, sheet.Bottom - Styles.PageNumberBaseline, Align.End);
+        surface.Text($"1 of {Shown.Number(pageCount)}", Styles.Tiny, sheet.Right, sheet.Bottom - Styles.PageNumberBaseline, Align.End);
     }
 
     private static float Depth(Block[] blocks) => blocks.Sum(block => block.Height);

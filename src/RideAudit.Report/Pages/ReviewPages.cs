@@ -1,11 +1,11 @@
 using RideAudit.Document;
+using RideAudit.Formatting;
 using RideAudit.Report.Drawing;
 using RideAudit.Report.Flow;
 using RideAudit.Report.Fonts;
 using RideAudit.Report.Look;
 using RideAudit.Report.Notes;
 using RideAudit.Report.Text;
-using RideAudit.Report.Words;
 
 namespace RideAudit.Report.Pages;
 
@@ -96,7 +96,7 @@ internal sealed class ReviewPages : IPages
 
     private void DrawFurniture(int page, Surface surface)
     {
-        string week = $"Week of {Say.Date(review.Week.StartsOn)}";
+        string week = $"Week of {Shown.FullDate(review.Week.StartsOn)}";
         TextLine right = TextLine.Of(fonts, week, Styles.Small);
         TextLine label = TextLine.Fit(fonts, review.Rider.Label, Styles.Small, Sheet.ContentWidth - right.Width - 20);
         label.Draw(surface, Sheet.Left, Sheet.Top + 8.5f);

@@ -1,9 +1,9 @@
 using RideAudit.Document;
+using RideAudit.Formatting;
 using RideAudit.Report.Drawing;
 using RideAudit.Report.Flow;
 using RideAudit.Report.Fonts;
 using RideAudit.Report.Look;
-using RideAudit.Report.Words;
 
 namespace RideAudit.Report.Pages;
 
@@ -82,7 +82,7 @@ internal sealed class SpacingLine : Block
 
         float centre = left + (dayWidth / 2);
         if (rides.Length > 0)
-            DrawStress(surface, day.Stress is { } stress ? Say.Number(stress) : "no stress", centre, top - 4);
+            DrawStress(surface, day.Stress is { } stress ? Shown.Number(stress) : "no stress", centre, top - 4);
         DrawCaption(surface, day, rides, centre, baseline);
     }
 
@@ -96,12 +96,12 @@ internal sealed class SpacingLine : Block
     private static void DrawCaption(Surface surface, DayEntry day, RideEntry[] rides, float centre, float baseline)
     {
         bool ridden = rides.Length > 0;
-        surface.Text(Say.ShortDay(day.Date), ridden ? Styles.Strong : Styles.Quiet, centre, baseline + 13, Align.Middle);
+        surface.Text(Shown.ShortDay(day.Date), ridden ? Styles.Strong : Styles.Quiet, centre, baseline + 13, Align.Middle);
         surface.Text(day.Kind, ridden ? Styles.Body : Styles.Quiet, centre, baseline + 25.5f, Align.Middle);
         if (ridden)
-            surface.Text(Say.Length(rides.Sum(ride => ride.DurationSeconds)), Styles.Quiet, centre, baseline + 38, Align.Middle);
+            surface.Text(Shown.Length(rides.Sum(ride => ride.DurationSeconds)), Styles.Quiet, centre, baseline + 38, Align.Middle);
         if (day.OtherActivityHours > 0)
-            surface.Text($"other {Say.Unit(day.OtherActivityHours, 1, "h")}", Styles.Small, centre, baseline + (ridden ? 38 + OtherDepth : 38), Align.Middle);
+            surface.Text($"other {Shown.Hours(day.OtherActivityHours)}", Styles.Small, centre, baseline + (ridden ? 38 + OtherDepth : 38), Align.Middle);
     }
 
     private void DrawKey(Surface surface, float left, float baseline)

@@ -1,10 +1,10 @@
 using System.Collections.Immutable;
 using RideAudit.Document;
+using RideAudit.Formatting;
 using RideAudit.Report.Drawing;
 using RideAudit.Report.Fonts;
 using RideAudit.Report.Look;
 using RideAudit.Report.Text;
-using RideAudit.Report.Words;
 
 namespace RideAudit.Report.Pages;
 
@@ -76,6 +76,6 @@ internal sealed class SpanRow(ImmutableArray<SpanEntry> spans, IReadOnlyDictiona
     {
         bool wanting = IsWanting(span);
         TextStyle style = new(wanting ? Weight.SemiBold : Weight.Regular, 10, Colour(span));
-        return TextLine.Of(fonts, Say.Unit(span.Hours, 0, "h") + (before ? " since the last" : ""), style);
+        return TextLine.Of(fonts, Shown.Hours(span.Hours, 0) + (before ? " since the last" : ""), style);
     }
 }

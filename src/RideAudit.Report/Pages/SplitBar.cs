@@ -1,10 +1,10 @@
 using RideAudit.Document;
+using RideAudit.Formatting;
 using RideAudit.Report.Drawing;
 using RideAudit.Report.Flow;
 using RideAudit.Report.Fonts;
 using RideAudit.Report.Look;
 using RideAudit.Report.Text;
-using RideAudit.Report.Words;
 
 namespace RideAudit.Report.Pages;
 
@@ -74,7 +74,7 @@ internal sealed class SplitBar : Block
 
     private void DrawLabels(Surface surface, double[] shares, float[] starts, float x, float baseline)
     {
-        TextLine[] labels = [.. shares.Select((share, band) => TextLine.Of(fonts, $"{Say.Percent(share)} {Bands.Names[band]}", Styles.Strong))];
+        TextLine[] labels = [.. shares.Select((share, band) => TextLine.Of(fonts, $"{Shown.Share(share)} {Bands.Names[band]}", Styles.Strong))];
         const float gap = 12;
         float highAt = Math.Min(starts[2], x + width - labels[2].Width);
         highAt = Math.Max(highAt, x + labels[0].Width + gap + labels[1].Width + gap);
@@ -94,7 +94,7 @@ internal sealed class SplitBar : Block
         surface.Line(at - half, line - 3, at - half, line + 3, Palette.Ink, 0.9f);
         surface.Line(right, line - 3, right, line + 3, Palette.Ink, 0.9f);
         surface.Line(at, line - 4, at, line + 4, Palette.Ink, 1.6f);
-        string tolerance = week.SplitTolerance is { } known ? $" ± {Say.Number(known * 100)} points" : "";
-        surface.Text($"intended {Say.Percent(intended)} low{tolerance}", Styles.Quiet, at - half - 6, y + 8.5f, Align.End);
+        string tolerance = week.SplitTolerance is { } known ? $" ±{Shown.Joint}{Shown.Points(known * 100)}" : "";
+        surface.Text($"intended {Shown.Share(intended)} low{tolerance}", Styles.Quiet, at - half - 6, y + 8.5f, Align.End);
     }
 }

@@ -37,9 +37,12 @@ internal sealed class PdfMaker
         maker.objects.Set(resources, $"<</Font <<{used}>>>>");
         string day = Day.Format(date);
         int information = maker.objects.Add(
-            $"<</Title {PdfObjects.Text(title)}/Subject {PdfObjects.Text(subject)}/Creator ({Producer})/Producer ({Producer})/CreationDate ({day})/ModDate ({day})>>");
+            $"<</Title {Line(title)}/Subject {Line(subject)}/Creator ({Producer})/Producer ({Producer})/CreationDate ({day})/ModDate ({day})>>");
         return maker.objects.File(maker.AddCatalog(tree, [.. pages.Outline]), information);
     }
+
+    // A no-break space holds lines of a page together; here it would only keep a search from finding what it stands in.
+    private static string Line(string text) => PdfObjects.Text(text.Replace('\u00A0', ' '));
 
     private int AddPage(IPages pages, int index, FontSet set, int tree, int resources)
     {
@@ -78,7 +81,7 @@ internal sealed class PdfMaker
         {
             string before = i > 0 ? $"/Prev {PdfObjects.To(root + i)}" : "";
             string after = i + 1 < outline.Length ? $"/Next {PdfObjects.To(root + i + 2)}" : "";
-            objects.Add($"<</Title {PdfObjects.Text(outline[i].Title)}/Parent {PdfObjects.To(root)}{before}{after}/Dest/{outline[i].Place}>>");
+            objects.Add($"<</Title {Line(outline[i].Title)}/Parent {PdfObjects.To(root)}{before}{after}/Dest/{outline[i].Place}>>");
         }
 
         return root;

@@ -1,4 +1,5 @@
 using RideAudit.Document;
+using RideAudit.Formatting;
 using RideAudit.Report.Drawing;
 using RideAudit.Report.Flow;
 using RideAudit.Report.Fonts;
@@ -84,7 +85,7 @@ internal sealed class RosterPages : IPages
             {
                 RunningHead = heads,
                 SpaceBefore = opens && i > 0 ? GroupGap : 0,
-                Outline = opens ? Say.Capital(need) : null,
+                Outline = opens ? Shown.Capital(need) : null,
             };
         }
 
@@ -93,8 +94,8 @@ internal sealed class RosterPages : IPages
 
     private void DrawHead(Surface surface)
     {
-        surface.Text(Say.Count(roster.Riders.Length, "rider"), Styles.Small, Sheet.Left, Sheet.Top + 8.5f);
-        string right = RosterWords.Week(roster) is { } week ? $"Week of {Say.Date(week)}" : $"As of {Say.Date(roster.AsOf)}";
+        surface.Text(Shown.Tally(roster.Riders.Length, "rider"), Styles.Small, Sheet.Left, Sheet.Top + 8.5f);
+        string right = RosterWords.Week(roster) is { } week ? $"Week of {Shown.FullDate(week)}" : $"As of {Shown.FullDate(roster.AsOf)}";
         surface.Text(right, Styles.Small, Sheet.Right, Sheet.Top + 8.5f, Align.End);
         surface.Hairline(Sheet.Left, Sheet.Right, Sheet.Top + 14);
     }

@@ -1,4 +1,5 @@
 using RideAudit.Document;
+using RideAudit.Formatting;
 using RideAudit.Report.Drawing;
 using RideAudit.Report.Flow;
 using RideAudit.Report.Fonts;
@@ -79,12 +80,12 @@ internal sealed class RosterRow : Block
     {
         yield return new Span(rider.Why, Styles.SmallInk);
         if (rider.FilesNotUsed is > 0 and var files)
-            yield return new Span($"  {Say.Count(files, "file")} not used.", Styles.Small);
+            yield return new Span($"  {Shown.Tally(files, "file")} not used.", Styles.Small);
     }
 
     private void DrawNeed(Surface surface, float x, float y, float baseline)
     {
-        surface.Text(Say.Number(number), Styles.Quiet, x + RosterColumns.Number, baseline, Align.End);
+        surface.Text(Shown.Number(number), Styles.Quiet, x + RosterColumns.Number, baseline, Align.End);
         VerdictMark.Draw(surface, RosterWords.Mark(rider.Need), x + RosterColumns.Mark, baseline, Styles.Body.Size);
         bool wanting = rider.Need is "broken" or "watch";
         TextStyle style = (wanting ? Styles.Strong : Styles.Body) with { Colour = wanting ? Palette.Rust : Palette.Ink };
@@ -100,9 +101,9 @@ internal sealed class RosterRow : Block
     private void DrawFigures(Surface surface, float x, float baseline)
     {
         surface.Text(RosterWords.Hours(rider), Styles.Body, x + columns.Hours, baseline, Align.End);
-        surface.Text(Say.Number(rider.Stress), Styles.Body, x + columns.Stress, baseline, Align.End);
-        surface.Text(rider.LowShare is { } share ? Say.Percent(share) : Say.Missing, Styles.Body, x + columns.Low, baseline, Align.End);
-        surface.Text(rider.RampPerWeek is { } ramp ? Say.Change(ramp) : Say.Missing, Styles.Body, x + columns.Ramp, baseline, Align.End);
+        surface.Text(Shown.Number(rider.Stress), Styles.Body, x + columns.Stress, baseline, Align.End);
+        surface.Text(rider.LowShare is { } share ? Shown.Share(share) : Shown.Missing, Styles.Body, x + columns.Low, baseline, Align.End);
+        surface.Text(rider.RampPerWeek is { } ramp ? Shown.Signed(ramp) : Shown.Missing, Styles.Body, x + columns.Ramp, baseline, Align.End);
         if (rider.LowShare is { } low)
             DrawBar(surface, low, x + columns.BarStart, baseline);
     }

@@ -1,4 +1,5 @@
 using RideAudit.Document;
+using RideAudit.Formatting;
 using RideAudit.Report.Drawing;
 using RideAudit.Report.Flow;
 using RideAudit.Report.Fonts;
@@ -26,11 +27,11 @@ internal sealed class RosterTop : Block
     {
         this.width = width;
         TextStyle strong = Styles.Strong with { Size = HeadSize }, quiet = Styles.Quiet with { Size = HeadSize };
-        string asOf = $"as of {Say.Date(roster.AsOf)}";
-        riders = TextLine.Of(fonts, [new Span(Say.Count(roster.Riders.Length, "rider"), strong), new Span("  who needs you first at the top", quiet)]);
+        string asOf = $"as of {Shown.FullDate(roster.AsOf)}";
+        riders = TextLine.Of(fonts, [new Span(Shown.Tally(roster.Riders.Length, "rider"), strong), new Span("  who needs you first at the top", quiet)]);
         week = RosterWords.Week(roster) is { } start
-            ? TextLine.Of(fonts, [new Span($"Week of {Say.Date(start)}", strong), new Span(", " + asOf, quiet)])
-            : TextLine.Of(fonts, Say.Capital(asOf), strong);
+            ? TextLine.Of(fonts, [new Span($"Week of {Shown.FullDate(start)}", strong), new Span(", " + asOf, quiet)])
+            : TextLine.Of(fonts, Shown.Capital(asOf), strong);
         headline = LineBreaker.Balance(fonts, new Span(RosterWords.Headline(roster), new TextStyle(Weight.SemiBold, 22, Palette.Ink)), width);
         IEnumerable<string> advice = fonts.Lacking(roster.Riders.SelectMany(rider => new[] { rider.Label, rider.ReviewFile ?? "" })).Select(writing => writing.Advice);
         string rest = string.Join(' ', advice.Prepend(RosterWords.Subline(roster)).Where(sentence => sentence.Length > 0));

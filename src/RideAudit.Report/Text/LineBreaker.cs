@@ -1,13 +1,13 @@
 using System.Globalization;
 using System.Text;
-using System.Text.RegularExpressions;
 using RideAudit.Report.Drawing;
 using RideAudit.Report.Fonts;
 
 namespace RideAudit.Report.Text;
 
 /// <summary>Breaks text into lines of a width: at spaces, between ideographs, and inside a word only when the word alone is too long.</summary>
-internal static partial class LineBreaker
+/// <remarks>What belongs together, as a figure and its unit, is held together by a no-break space in the text.</remarks>
+internal static class LineBreaker
 {
     private const int BalanceSteps = 7;
 
@@ -86,7 +86,7 @@ internal static partial class LineBreaker
 
     private static IEnumerable<Span> Words(FontSet fonts, Span span, float width)
     {
-        foreach (string word in Pieces(fonts.Printable(FigureAndUnit().Replace(span.Text, "\u00A0"), span.Style.Weight)))
+        foreach (string word in Pieces(fonts.Printable(span.Text, span.Style.Weight)))
         {
             if (span.Style.Measure(fonts, word.TrimEnd(' ')) <= width)
             {
@@ -140,9 +140,6 @@ internal static partial class LineBreaker
 
         yield return part;
     }
-
-    [GeneratedRegex(@"(?<=\d) (?=(%|h|min|s|W|kJ|bpm|km|points?|days?|weeks?|rides?)(\W|$))|(?<=\d[ \u00A0]h) (?=\d\d?(\W|$))|(?<=[±×]) (?=\d)|(?<=\d) (?=[±×])")]
-    private static partial Regex FigureAndUnit();
 
     private static bool IsIdeograph(string element) => element.Length > 0 && element[0] is >= '\u2E80' and <= '\u9FFF' or >= '\uF900' and <= '\uFAFF';
 

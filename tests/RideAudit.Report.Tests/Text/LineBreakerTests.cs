@@ -33,7 +33,7 @@ public sealed class LineBreakerTests
     }
 
     [Theory]
-    [InlineData("grew by 10 %.")]
+    [InlineData("grew by 10\u00A0%.")]
     [InlineData("one held · another")]
     public void No_line_starts_with_a_unit_or_a_parting_dot(string text)
     {
