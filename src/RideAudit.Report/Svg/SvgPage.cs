@@ -20,7 +20,7 @@ internal sealed class SvgPage(FontSet fonts, int number, Func<Face, (string Fami
     public string Content => content.ToString();
 
     /// <summary>Text as XML may hold it.</summary>
-    public static string Escape(string text) => WebUtility.HtmlEncode(text).Replace("&nbsp;", "\u00A0", StringComparison.Ordinal);
+    public static string Escape(string text) => WebUtility.HtmlEncode(text);
 
     /// <inheritdoc/>
     public override void Clipped(Area area, Action draw)
