@@ -1,8 +1,8 @@
 using RideAudit.Document;
+using RideAudit.Formatting;
 using RideAudit.Report.Fonts;
 using RideAudit.Report.Pages;
 using RideAudit.Report.Pdf;
-using RideAudit.Report.Words;
 
 namespace RideAudit.Report;
 
@@ -15,8 +15,9 @@ public static class ReviewPdf
     /// <param name="options">Paper and room for notes.</param>
     /// <param name="traces">What the ride strips draw; null: strips without traces.</param>
     /// <remarks>
-    /// The same review and options give the same bytes on one machine: dates and identifier come from the content. Language and an
-    /// outline are set; the file is not tagged and is not PDF/A.
+    /// The same review and options give the same bytes on every system, as long as Inter has every character; for others a font of the
+    /// system is embedded. The date is the review's as-of date and the identifier comes from the content. Language and an outline are
+    /// set; the file is not tagged and is not PDF/A.
     /// </remarks>
     /// <exception cref="IOException">The output cannot be written.</exception>
     public static void Write(ReviewDocument review, Stream output, PageOptions options, ReviewTraces? traces = null)
@@ -28,10 +29,9 @@ public static class ReviewPdf
     }
 
     /// <summary>As <see cref="Write(ReviewDocument, Stream, PageOptions, ReviewTraces)"/>, with given fonts.</summary>
-    internal static void Write(ReviewDocument review, Stream output, PageOptions options, FontSet fonts, ReviewTraces? traces = null)
-    {
-        var pages = new ReviewPages(review, options, fonts, traces);
-        string title = $"{review.Rider.Label}, week of {Say.Date(review.Week.StartsOn)}";
-        PdfDrawing.Write(pages, fonts, title, review.Summary.Headline, review.AsOf.ToDateTimeUnspecified(), output);
-    }
+    internal static void Write(ReviewDocument review, Stream output, PageOptions options, FontSet fonts, ReviewTraces? traces = null) =>
+        output.Write(PdfMaker.Make(new ReviewPages(review, options, fonts, traces), fonts, Title(review), review.Summary.Headline, review.AsOf));
+
+    /// <summary>The document's title.</summary>
+    internal static string Title(ReviewDocument review) => $"{review.Rider.Label}, week of {Shown.FullDate(review.Week.StartsOn)}";
 }

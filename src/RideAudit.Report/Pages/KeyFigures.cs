@@ -1,9 +1,10 @@
 using RideAudit.Document;
+using RideAudit.Formatting;
+using RideAudit.Report.Drawing;
 using RideAudit.Report.Flow;
 using RideAudit.Report.Fonts;
 using RideAudit.Report.Look;
 using RideAudit.Report.Text;
-using RideAudit.Report.Words;
 
 namespace RideAudit.Report.Pages;
 
@@ -20,48 +21,48 @@ internal sealed class KeyFigures(ReviewDocument review, FontSet fonts, float wid
     public override float Height => density.Compact ? 61 : 66;
 
     /// <inheritdoc/>
-    public override void Draw(Ink ink, float x, float y)
+    public override void Draw(Surface surface, float x, float y)
     {
-        ink.Hairline(x, x + width, y);
+        surface.Hairline(x, x + width, y);
         (string Figure, string Name, string Context)[] figures = [Hours(), Stress(), Ramp(), Longest()];
         float top = y + (density.Compact ? 0 : 2);
         float column = width / figures.Length;
         for (int i = 0; i < figures.Length; i++)
         {
             float left = x + (i * column);
-            ink.Text(figures[i].Figure, Large, left, top + 25);
-            TextLine.Fit(fonts, figures[i].Name, Styles.Body, column - 6).Draw(ink, left, top + 40);
-            TextLine.Fit(fonts, figures[i].Context, Styles.Quiet, column - 6).Draw(ink, left, top + 53);
+            surface.Text(figures[i].Figure, Large, left, top + 25);
+            TextLine.Fit(fonts, figures[i].Name, Styles.Body, column - 6).Draw(surface, left, top + 40);
+            TextLine.Fit(fonts, figures[i].Context, Styles.Quiet, column - 6).Draw(surface, left, top + 53);
         }
 
-        ink.Hairline(x, x + width, y + Height);
+        surface.Hairline(x, x + width, y + Height);
     }
 
     private (string, string, string) Hours()
     {
         string planned = review.Rider.PlannedHours is { } hours
-            ? review.Rider.PlannedHoursFromHistory ? $"recent mean {Say.Unit(hours, 1, "h")}" : $"of {Say.Unit(hours, 1, "h")} planned"
+            ? review.Rider.PlannedHoursFromHistory ? $"recent mean {Shown.Hours(hours)}" : $"of {Shown.Hours(hours)} planned"
             : "ridden";
-        return (Say.Unit(review.Week.Hours, 1, "h"), planned, Say.Count(review.Week.RideCount, "ride"));
+        return (Shown.Hours(review.Week.Hours), planned, Shown.Tally(review.Week.RideCount, "ride"));
     }
 
     private (string, string, string) Stress()
     {
         string context = review.Week.StressUnknownHours > 0
-            ? $"{Say.Unit(review.Week.StressUnknownHours, 1, "h")} not covered"
-            : review.Week.StressMeanBefore is { } mean ? $"four-week mean {Say.Number(mean)}" : "no weeks before";
-        return (Say.Number(review.Week.Stress), "training stress, points", context);
+            ? $"{Shown.Hours(review.Week.StressUnknownHours)} not covered"
+            : review.Week.StressMeanBefore is { } mean ? $"four-week mean {Shown.Number(mean)}" : "no weeks before";
+        return (Shown.Number(review.Week.Stress), "training stress, points", context);
     }
 
     private (string, string, string) Ramp()
     {
-        string context = review.Week.SettlingIn ? $"settling in, load {Say.Number(review.Week.ChronicLoad)}" : $"chronic load now {Say.Number(review.Week.ChronicLoad)}";
-        return (Say.Change(review.Week.RampPerWeek), "ramp, points a week", context);
+        string context = review.Week.SettlingIn ? $"settling in, load {Shown.Number(review.Week.ChronicLoad)}" : $"chronic load now {Shown.Number(review.Week.ChronicLoad)}";
+        return (Shown.Signed(review.Week.RampPerWeek), "ramp, points a week", context);
     }
 
     private (string, string, string) Longest()
     {
-        string context = review.Week.LongRideAskedSeconds is { } asked ? $"{Say.Length(asked)} asked" : "none asked";
-        return (review.Week.LongestRideSeconds > 0 ? Say.Length(review.Week.LongestRideSeconds) : Say.Missing, "longest ride", context);
+        string context = review.Week.LongRideAskedSeconds is { } asked ? $"{Shown.Length(asked)} asked" : "none asked";
+        return (review.Week.LongestRideSeconds > 0 ? Shown.Length(review.Week.LongestRideSeconds) : Shown.Missing, "longest ride", context);
     }
 }

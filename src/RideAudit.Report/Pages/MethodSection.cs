@@ -1,9 +1,9 @@
 using RideAudit.Document;
+using RideAudit.Formatting;
 using RideAudit.Report.Flow;
 using RideAudit.Report.Fonts;
 using RideAudit.Report.Look;
 using RideAudit.Report.Text;
-using RideAudit.Report.Words;
 
 namespace RideAudit.Report.Pages;
 
@@ -25,20 +25,20 @@ internal sealed class MethodSection(ReviewDocument review, FontSet fonts, float 
     }
 
     private string Origin() =>
-        $"Reviewed as of {Say.Date(review.AsOf)}, time zone {review.Rider.TimeZone}. Training of a rider described as {Formatting.Words.Of(review.Rider.Experience)}.";
+        $"Reviewed as of {Shown.FullDate(review.AsOf)}, time zone {review.Rider.TimeZone}. Training of a rider described as {Formatting.Words.Of(review.Rider.Experience)}.";
 
     private IEnumerable<(string Term, string Meaning)> Terms()
     {
         string cuts = review.BandCutsPercent is [var low, var high, ..]
-            ? $"Low under {Say.Number(low)} %, middle to under {Say.Number(high)} %, high from there on, of threshold power on the trailing 30 s mean."
-            : "Shares of threshold power on the trailing 30 s mean.";
+            ? $"Low under {Shown.Percent(low)}, middle to under {Shown.Percent(high)}, high from there on, of threshold power on the trailing 30\u00A0s mean."
+            : "Shares of threshold power on the trailing 30\u00A0s mean.";
         yield return ("Threshold power (FTP)", "The power a rider can hold for about an hour, as the rider file gives it for the ride’s date; where an estimate stands in its place, the ride says so. Thresholds are estimates.");
-        yield return ("Normalised power", "Fourth root of the mean fourth power of 30 s means, started anew after every pause. Allen and Coggan, Training and Racing with a Power Meter, from memory.");
+        yield return ("Normalised power", "Fourth root of the mean fourth power of 30\u00A0s means, started anew after every pause. Allen and Coggan, Training and Racing with a Power Meter, from memory.");
         yield return ("Intensity ratio", "Normalised power over threshold power.");
-        yield return ("Training stress", "Hours × intensity ratio squared × 100: one hour at threshold is 100 points. Same source. Without power it comes from heart rate (Banister’s training impulse) or from the rider’s rating (Foster), and the ride says so.");
+        yield return ("Training stress", "Hours × intensity ratio squared ×\u00A0100: one hour at threshold is 100\u00A0points. Same source. Without power it comes from heart rate (Banister’s training impulse) or from the rider’s rating (Foster), and the ride says so.");
         yield return ("Bands", cuts + " Common practice; shares of three zones after Seiler and Kjerland, 2006.");
         yield return ("Kinds", "High and threshold rides are told by sustained time near and above threshold, long rides by length and ease; a day takes its hardest ride, and a hard day is a high or a threshold day. Common practice.");
-        yield return ("Acute and chronic load", "Daily stress averaged with weights that fade over 7 and 42 days, from 0 on the day before the first ride; the first 42 days are settling in. Ramp is the week’s change in chronic load.");
+        yield return ("Acute and chronic load", "Daily stress averaged with weights that fade over 7 and 42\u00A0days, from 0 on the day before the first ride; the first 42\u00A0days are settling in. Ramp is the week’s change in chronic load.");
         yield return ("Monotony and strain", "Mean over standard deviation of the seven daily stresses; stress × monotony. Foster, 1998, from memory.");
         yield return ("Verdicts", "Kept, watch, broken, or not judged with the reason. A rule says what it rests on: a published study, a handbook, or common practice. Where studies were of runners, the rule says so and is a caution only.");
     }

@@ -1,12 +1,13 @@
 using System.Collections.Immutable;
 using RideAudit.Document;
 using RideAudit.Figures;
+using RideAudit.Formatting;
 using RideAudit.Report.Charts;
+using RideAudit.Report.Drawing;
 using RideAudit.Report.Flow;
 using RideAudit.Report.Fonts;
 using RideAudit.Report.Look;
 using RideAudit.Report.Text;
-using RideAudit.Report.Words;
 using RideAudit.Units;
 
 namespace RideAudit.Report.Pages;
@@ -43,37 +44,37 @@ internal sealed class RideStrip : Block
     public override float Height => Air + title.Leading + 2 + (chart is null ? 0 : traceDepth + AxisDepth) + facts.Sum(line => line.Leading);
 
     /// <inheritdoc/>
-    public override void Draw(Ink ink, float x, float y)
+    public override void Draw(Surface surface, float x, float y)
     {
-        ink.Anchor(x, y, Places.Ride(index));
-        ink.Hairline(x, x + width, y);
+        surface.Anchor(x, y, Places.Ride(index));
+        surface.Hairline(x, x + width, y);
         y += Air;
-        title.Draw(ink, x, y + title.Ascent);
-        file.Draw(ink, x + width - file.Width, y + title.Ascent);
+        title.Draw(surface, x, y + title.Ascent);
+        file.Draw(surface, x + width - file.Width, y + title.Ascent);
         y += title.Leading + 2;
         if (chart is not null)
         {
-            chart.Draw(ink, x, y);
+            chart.Draw(surface, x, y);
             y += traceDepth + AxisDepth;
         }
 
         foreach (TextLine line in facts)
         {
-            line.Draw(ink, x, y + line.Ascent);
+            line.Draw(surface, x, y + line.Ascent);
             y += line.Leading;
         }
     }
 
     private static string Title(RideEntry ride) =>
-        $"{Say.Day(ride.StartsAt.Date)} {Say.Time(ride.StartsAt.TimeOfDay)}, {(ride.Kind == RideKind.None ? "short ride" : Formatting.Words.Of(ride.Kind))}";
+        $"{Shown.DayAndDate(ride.StartsAt.Date)} {Shown.Time(ride.StartsAt.TimeOfDay)}, {(ride.Kind == RideKind.None ? "short ride" : Formatting.Words.Of(ride.Kind))}";
 
     private static string Measures(RideEntry ride)
     {
-        string text = $"  {Say.Length(ride.DurationSeconds)}";
+        string text = $"  {Shown.Length(ride.DurationSeconds)}";
         if (ride.DistanceKm is { } distance)
-            text += $" · {Say.Unit(distance, 1, "km")}";
+            text += $" · {Shown.Distance(distance)}";
         if (ride.Stress is { } stress)
-            text += $" · {Say.Unit(stress, 0, "points")}" + (ride.StressFrom is StressSource.Power or StressSource.Unknown ? "" : $" from {Formatting.Words.Of(ride.StressFrom)}");
+            text += $" · {Shown.Points(stress)}" + (ride.StressFrom is StressSource.Power or StressSource.Unknown ? "" : $" from {Formatting.Words.Of(ride.StressFrom)}");
         return text;
     }
 
@@ -81,17 +82,17 @@ internal sealed class RideStrip : Block
     {
         var parts = new List<string>();
         if (ride.NormalisedPowerW is { } normalised)
-            parts.Add($"Normalised power {Say.Unit(normalised, 0, "W")}, mean {Say.Number(ride.MeanPowerW)} W, threshold {Say.Number(ride.ThresholdPowerW)} W ({Formatting.Words.OrNull(ride.ThresholdFrom)}).");
+            parts.Add($"Normalised power {Shown.Watts(normalised)}, mean {Shown.Watts(ride.MeanPowerW)}, threshold {Shown.Watts(ride.ThresholdPowerW)} ({Formatting.Words.OrNull(ride.ThresholdFrom)}).");
         if (!ride.BestPowers.IsEmpty)
-            parts.Add("Best: " + string.Join(", ", ride.BestPowers.Select(best => $"{Say.Window(best.Seconds)} {Say.Unit(best.MeanPowerW, 0, "W")}")) + ".");
+            parts.Add("Best: " + string.Join(", ", ride.BestPowers.Select(best => $"{Shown.Window(best.Seconds)} {Shown.Watts(best.MeanPowerW)}")) + ".");
         if (!ride.Stretches.IsEmpty)
             parts.Add(Sustained(ride.Stretches));
         if (ride.MeanHeartRateBpm is { } heart)
-            parts.Add($"Mean heart rate {Say.Unit(heart, 0, "bpm")}.");
+            parts.Add($"Mean heart rate {Shown.HeartRate(heart)}.");
         if (ride.Partial)
-            parts.Add($"Partial: power covers {Say.Percent(ride.PowerCoverage)} of the ride.");
+            parts.Add($"Partial: power covers {Shown.Share(ride.PowerCoverage)} of the ride.");
         if (ride.Rating is { } rating)
-            parts.Add($"Rated {Say.Number(rating, rating == Math.Round(rating) ? 0 : 1)} of 10.");
+            parts.Add($"Rated {Shown.Number(rating, rating == Math.Round(rating) ? 0 : 1)} of 10.");
         if (!ride.Parts.IsEmpty)
             parts.Add($"Joined from {string.Join(", ", ride.Parts)}.");
         parts.AddRange(ride.Remarks);
@@ -100,8 +101,8 @@ internal sealed class RideStrip : Block
 
     private static string Sustained(ImmutableArray<StretchEntry> stretches) => string.Join(' ', stretches
         .GroupBy(stretch => stretch.SharePercent).OrderByDescending(group => group.Key)
-        .Select(group => $"At or above {Say.Number(group.Key)}\u00A0%: {string.Join(", ", group.Select(Stretch))}."));
+        .Select(group => $"At or above {Shown.Number(group.Key)}\u00A0%: {string.Join(", ", group.Select(Stretch))}."));
 
     private static string Stretch(StretchEntry stretch) =>
-        $"{Say.Length(stretch.EndSecond - stretch.StartSecond)} from {Say.Length(stretch.StartSecond)} ({Say.Unit(stretch.MeanPowerW, 0, "W")})";
+        $"{Shown.Length(stretch.EndSecond - stretch.StartSecond)} from {Shown.Length(stretch.StartSecond)} ({Shown.Watts(stretch.MeanPowerW)})";
 }

@@ -1,9 +1,10 @@
 using RideAudit.Document;
+using RideAudit.Formatting;
+using RideAudit.Report.Drawing;
 using RideAudit.Report.Flow;
 using RideAudit.Report.Fonts;
 using RideAudit.Report.Look;
 using RideAudit.Report.Text;
-using RideAudit.Report.Words;
 using RideAudit.Units;
 
 namespace RideAudit.Report.Pages;
@@ -45,12 +46,12 @@ internal sealed class RideTable(ReviewDocument review, FontSet fonts, float widt
     private static Span[] Row(RideEntry ride, int index)
     {
         double total = Bands.Total(ride.BandSeconds);
-        string Share(int band) => total == 0 ? Say.Missing : Say.Percent(Bands.Seconds(ride.BandSeconds, band) / total);
+        string Share(int band) => total == 0 ? Shown.Missing : Shown.Share(Bands.Seconds(ride.BandSeconds, band) / total);
         string[] texts =
         [
-            $"{Say.ShortDay(ride.StartsAt.Date)} {Say.Time(ride.StartsAt.TimeOfDay)}", ride.Kind == RideKind.None ? "short" : Formatting.Words.Of(ride.Kind), Say.Length(ride.DurationSeconds),
-            Say.Number(ride.NormalisedPowerW), Say.Number(ride.IntensityRatio, 2), Say.Number(ride.Stress), Share(0), Share(1), Share(2),
-            Say.Number(ride.MeanHeartRateBpm), ride.HeartRateDriftPercent is { } drift ? Say.Change(drift) + "\u00A0%" : Say.Missing,
+            $"{Shown.ShortDay(ride.StartsAt.Date)} {Shown.Time(ride.StartsAt.TimeOfDay)}", ride.Kind == RideKind.None ? "short" : Formatting.Words.Of(ride.Kind), Shown.TableLength(ride.DurationSeconds),
+            Shown.Number(ride.NormalisedPowerW), Shown.Number(ride.IntensityRatio, 2), Shown.Number(ride.Stress), Share(0), Share(1), Share(2),
+            Shown.Number(ride.MeanHeartRateBpm), ride.HeartRateDriftPercent is { } drift ? Shown.Signed(drift) + "\u00A0%" : Shown.Missing,
         ];
         Span[] spans = [.. texts.Select(text => new Span(text, Styles.SmallInk))];
         spans[0] = spans[0] with { Target = Places.Ride(index), Style = Styles.SmallStrong };

@@ -1,4 +1,5 @@
 using RideAudit.Document;
+using RideAudit.Formatting;
 using RideAudit.Report.Flow;
 using RideAudit.Report.Fonts;
 using RideAudit.Report.Look;
@@ -39,12 +40,12 @@ internal sealed class RidesSection(ReviewDocument review, ReviewTraces traces, F
     }
 
     private static string OutlineOf(RideEntry ride) =>
-        $"{Say.Day(ride.StartsAt.Date)} {Say.Time(ride.StartsAt.TimeOfDay)}{(ride.Kind == RideKind.None ? "" : ", " + Formatting.Words.Of(ride.Kind))}";
+        $"{Shown.DayAndDate(ride.StartsAt.Date)} {Shown.Time(ride.StartsAt.TimeOfDay)}{(ride.Kind == RideKind.None ? "" : ", " + Formatting.Words.Of(ride.Kind))}";
 
     private string Reading()
     {
-        string cuts = string.Join(" and ", review.BandCutsPercent.Select(cut => Say.Number(cut)));
-        return $"Bands part at {cuts} % of threshold power, on means over 30 s. Norm. W is normalised power; ratio is that over threshold power; "
+        string cuts = string.Join(" and ", review.BandCutsPercent.Select(cut => Shown.Number(cut)));
+        return $"Bands part at {cuts}{Shown.Joint}% of threshold power, on means over {Shown.Window(30)}. Norm. W is normalised power; ratio is that over threshold power; "
             + "drift is the fall of power over heart rate from the first half to the second. A dash: not measured, or without meaning for that ride.";
     }
 }

@@ -1,4 +1,6 @@
 using RideAudit.Document;
+using RideAudit.Formatting;
+using RideAudit.Report.Drawing;
 using RideAudit.Report.Flow;
 using RideAudit.Report.Fonts;
 using RideAudit.Report.Look;
@@ -68,14 +70,14 @@ internal sealed class RulesSection(ReviewDocument review, FontSet fonts, float w
         string limits = named.Length == 0 ? "" : $"Limits: {named}. ";
         string grade = Formatting.Words.Of(finding.Evidence);
         bool graded = finding.Source.StartsWith(grade, StringComparison.OrdinalIgnoreCase);
-        return limits + (graded ? Say.Capital(finding.Source) : $"{Say.Capital(grade)}: {finding.Source}").TrimEnd('.') + ".";
+        return limits + (graded ? Shown.Capital(finding.Source) : $"{Shown.Capital(grade)}: {finding.Source}").TrimEnd('.') + ".";
     }
 
     private TextBlock Line(IEnumerable<Span> spans, bool keep) => new(fonts, spans, width - Indent) { Indent = Indent, KeepWithNext = keep };
 
     private IEnumerable<Span> Of(Occurrence occurrence)
     {
-        string days = string.Join(", ", occurrence.Dates.Select(Say.Day));
+        string days = string.Join(", ", occurrence.Dates.Select(Shown.DayAndDate));
         string numbers = NamedNumbers.Of(occurrence.Numbers);
         yield return new Span(days + (days.Length > 0 && numbers.Length > 0 ? ": " : "") + numbers, Styles.SmallInk);
         foreach (string file in occurrence.Rides)

@@ -1,9 +1,9 @@
 using RideAudit.Document;
+using RideAudit.Formatting;
 using RideAudit.Report.Flow;
 using RideAudit.Report.Fonts;
 using RideAudit.Report.Look;
 using RideAudit.Report.Text;
-using RideAudit.Report.Words;
 
 namespace RideAudit.Report.Pages;
 
@@ -30,15 +30,15 @@ internal sealed class ThresholdLines(ReviewDocument review, FontSet fonts, float
             yield return new Span($"In force: {string.Join(", ", thresholds.InForce.Select(Step))}. ", Styles.Small);
         if (thresholds.BestTwentyMinutes is { } best && !thresholds.CriticalPowerEfforts.Contains(best))
         {
-            yield return new Span("Best 20 min: ", Styles.Small);
+            yield return new Span($"Best {Shown.Minutes(20)}: ", Styles.Small);
             foreach (Span span in Effort(best, ". "))
                 yield return span;
         }
 
         if (thresholds.CriticalPowerEfforts.IsEmpty)
             yield break;
-        string work = thresholds.WorkAboveCriticalPowerKj is { } kilojoules ? $" with {Say.Unit(kilojoules, 1, "kJ")} above it" : "";
-        string power = thresholds.CriticalPowerW is { } watts ? $"Critical power {Say.Unit(watts, 0, "W")}{work}, from: " : "Separate efforts: ";
+        string work = thresholds.WorkAboveCriticalPowerKj is { } kilojoules ? $" with {Shown.Work(kilojoules, 1)} above it" : "";
+        string power = thresholds.CriticalPowerW is { } watts ? $"Critical power {Shown.Watts(watts)}{work}, from: " : "Separate efforts: ";
         yield return new Span(power, Styles.Small);
         for (int i = 0; i < thresholds.CriticalPowerEfforts.Length; i++)
         {
@@ -47,12 +47,12 @@ internal sealed class ThresholdLines(ReviewDocument review, FontSet fonts, float
         }
     }
 
-    private static string Step(ThresholdStepEntry step) => $"{Say.Unit(step.PowerW, 0, "W")} from {Say.Date(step.From)} ({Formatting.Words.Of(step.Source)})";
+    private static string Step(ThresholdStepEntry step) => $"{Shown.Watts(step.PowerW)} from {Shown.FullDate(step.From)} ({Formatting.Words.Of(step.Source)})";
 
     private IEnumerable<Span> Effort(EffortEntry effort, string end)
     {
         int ride = review.Rides.ToList().FindIndex(ride => ride.File == effort.File);
-        yield return new Span($"{Say.Window(effort.Seconds)} {Say.Unit(effort.MeanPowerW, 0, "W")} on {Say.Date(effort.Date)}: ", Styles.Small);
+        yield return new Span($"{Shown.Window(effort.Seconds)} {Shown.Watts(effort.MeanPowerW)} on {Shown.FullDate(effort.Date)}: ", Styles.Small);
         yield return ride < 0
             ? new Span(effort.File + end, Styles.Small)
             : new Span(effort.File + end, Styles.Small with { Colour = Palette.High }, Places.Ride(ride));

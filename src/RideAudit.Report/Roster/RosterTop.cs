@@ -1,4 +1,6 @@
 using RideAudit.Document;
+using RideAudit.Formatting;
+using RideAudit.Report.Drawing;
 using RideAudit.Report.Flow;
 using RideAudit.Report.Fonts;
 using RideAudit.Report.Look;
@@ -25,13 +27,14 @@ internal sealed class RosterTop : Block
     {
         this.width = width;
         TextStyle strong = Styles.Strong with { Size = HeadSize }, quiet = Styles.Quiet with { Size = HeadSize };
-        string asOf = $"as of {Say.Date(roster.AsOf)}";
-        riders = TextLine.Of(fonts, [new Span(Say.Count(roster.Riders.Length, "rider"), strong), new Span("  who needs you first at the top", quiet)]);
+        string asOf = $"as of {Shown.FullDate(roster.AsOf)}";
+        riders = TextLine.Of(fonts, [new Span(Shown.Tally(roster.Riders.Length, "rider"), strong), new Span("  who needs you first at the top", quiet)]);
         week = RosterWords.Week(roster) is { } start
-            ? TextLine.Of(fonts, [new Span($"Week of {Say.Date(start)}", strong), new Span(", " + asOf, quiet)])
-            : TextLine.Of(fonts, Say.Capital(asOf), strong);
+            ? TextLine.Of(fonts, [new Span($"Week of {Shown.FullDate(start)}", strong), new Span(", " + asOf, quiet)])
+            : TextLine.Of(fonts, Shown.Capital(asOf), strong);
         headline = LineBreaker.Balance(fonts, new Span(RosterWords.Headline(roster), new TextStyle(Weight.SemiBold, 22, Palette.Ink)), width);
-        string rest = RosterWords.Subline(roster);
+        IEnumerable<string> advice = fonts.Lacking(roster.Riders.SelectMany(rider => new[] { rider.Label, rider.ReviewFile ?? "" })).Select(writing => writing.Advice);
+        string rest = string.Join(' ', advice.Prepend(RosterWords.Subline(roster)).Where(sentence => sentence.Length > 0));
         subline = rest.Length == 0 ? [] : LineBreaker.Break(fonts, [new Span(rest, Styles.Quiet)], width);
     }
 
@@ -40,21 +43,21 @@ internal sealed class RosterTop : Block
         riders.Leading + UnderHead + OverVerdict + headline.Concat(subline).Sum(line => line.Leading) + UnderVerdict + Foot;
 
     /// <inheritdoc/>
-    public override void Draw(Ink ink, float x, float y)
+    public override void Draw(Surface surface, float x, float y)
     {
-        riders.Draw(ink, x, y + riders.Ascent);
-        week.Draw(ink, x + width - week.Width, y + week.Ascent);
+        riders.Draw(surface, x, y + riders.Ascent);
+        week.Draw(surface, x + width - week.Width, y + week.Ascent);
         y += riders.Leading + UnderHead;
-        ink.Hairline(x, x + width, y);
-        y = Lines(ink, headline, x, y + OverVerdict);
-        Lines(ink, subline, x, y + UnderVerdict);
+        surface.Hairline(x, x + width, y);
+        y = Lines(surface, headline, x, y + OverVerdict);
+        Lines(surface, subline, x, y + UnderVerdict);
     }
 
-    private static float Lines(Ink ink, List<TextLine> lines, float x, float y)
+    private static float Lines(Surface surface, List<TextLine> lines, float x, float y)
     {
         foreach (TextLine line in lines)
         {
-            line.Draw(ink, x, y + line.Ascent);
+            line.Draw(surface, x, y + line.Ascent);
             y += line.Leading;
         }
 

@@ -1,3 +1,4 @@
+using RideAudit.Formatting;
 using System.Globalization;
 using NodaTime;
 using RideAudit.Document;
@@ -29,7 +30,7 @@ internal static class RosterWords
         if (all < 2)
             return "";
         int unused = roster.Riders.Count(rider => rider.FilesNotUsed > 0);
-        string files = unused == 0 ? "" : $" {Say.Count(unused, "rider")} {(unused == 1 ? "has" : "have")} files that could not be used.";
+        string files = unused == 0 ? "" : $" {Shown.Tally(unused, "rider")} {(unused == 1 ? "has" : "have")} files that could not be used.";
         return $"{watch.ToString(CultureInfo.InvariantCulture)} to watch, {kept.ToString(CultureInfo.InvariantCulture)} kept every rule that could be judged.{files} {Order}";
     }
 
@@ -54,15 +55,15 @@ internal static class RosterWords
     {
         var parts = new List<string>();
         if (rider.Broken.Length > 0)
-            parts.Add(Say.Count(rider.Broken.Length, "rule"));
+            parts.Add(Shown.Tally(rider.Broken.Length, "rule"));
         if (rider.Watch.Length > 0)
-            parts.Add(parts.Count > 0 ? $"{rider.Watch.Length}{Say.Joint}watch" : Say.Count(rider.Watch.Length, "rule"));
+            parts.Add(parts.Count > 0 ? $"{rider.Watch.Length}{Shown.Joint}watch" : Shown.Tally(rider.Watch.Length, "rule"));
         return string.Join(", ", parts);
     }
 
     /// <summary>Hours of those planned.</summary>
-    public static string Hours(RosterEntry rider) => rider.Hours is not { } hours ? Say.Missing
-        : rider.PlannedHours is { } planned ? $"{Say.Number(hours, 1)}{Say.Joint}of{Say.Joint}{Say.Number(planned, 1)}" : Say.Number(hours, 1);
+    public static string Hours(RosterEntry rider) => rider.Hours is not { } hours ? Shown.Missing
+        : rider.PlannedHours is { } planned ? $"{Shown.Number(hours, 1)}{Shown.Joint}of{Shown.Joint}{Shown.Number(planned, 1)}" : Shown.Number(hours, 1);
 
     private static int Needing(RosterDocument roster, RosterNeed need) => roster.Riders.Count(rider => rider.Need == need);
 

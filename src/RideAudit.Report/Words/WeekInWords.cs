@@ -1,3 +1,4 @@
+using RideAudit.Formatting;
 using RideAudit.Document;
 
 namespace RideAudit.Report.Words;
@@ -13,14 +14,14 @@ internal static class WeekInWords
     }
 
     private static string Span(SpanEntry span) =>
-        $"{Say.ShortDay(span.From.Date)} to {Say.ShortDay(span.To.Date)} {Say.Unit(span.Hours, 1, "h")} ({Formatting.Words.Of(span.Verdict)})";
+        $"{Shown.ShortDay(span.From.Date)} to {Shown.ShortDay(span.To.Date)} {Shown.Hours(span.Hours)} ({Formatting.Words.Of(span.Verdict)})";
 
     private static string Split(WeekEntry week)
     {
         if (week.SplitByTime is not { } split)
             return "";
-        string intended = week.IntendedLowShare is { } share ? $"; intended {Say.Percent(share)} low" : "";
-        string tolerance = week.SplitTolerance is { } points ? $" ± {Say.Number(points * 100)} points" : "";
-        return $"Split by time: {Say.Percent(split.Low)} low, {Say.Percent(split.Middle)} middle, {Say.Percent(split.High)} high{intended}{tolerance}.";
+        string intended = week.IntendedLowShare is { } share ? $"; intended {Shown.Share(share)} low" : "";
+        string tolerance = week.SplitTolerance is { } points ? $" ± {Shown.Number(points * 100)} points" : "";
+        return $"Split by time: {Shown.Share(split.Low)} low, {Shown.Share(split.Middle)} middle, {Shown.Share(split.High)} high{intended}{tolerance}.";
     }
 }

@@ -1,4 +1,5 @@
 using RideAudit.Document;
+using RideAudit.Raster;
 using SkiaSharp;
 
 namespace RideAudit.Report.Tests.Pictures;
