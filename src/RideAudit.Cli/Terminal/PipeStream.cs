@@ -1,4 +1,3 @@
-using RideAudit.Cli.Output;
 
 namespace RideAudit.Cli.Terminal;
 

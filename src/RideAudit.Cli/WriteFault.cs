@@ -1,4 +1,4 @@
-namespace RideAudit.Cli.Output;
+namespace RideAudit.Cli;
 
 /// <summary>Why something could not be written, and what to do, without the names the program made up for itself.</summary>
 internal static class WriteFault
