@@ -27,7 +27,6 @@ public sealed class FolderTests
     [InlineData("RideAudit.Fit.dll", "RideAudit.Fit")]
     [InlineData(Core, "RideAudit")]
     [InlineData("RideAudit.Report.dll", "RideAudit.Report")]
-    [InlineData("RideAudit.Raster.dll", "RideAudit.Raster")]
     [InlineData("rideaudit.dll", "RideAudit.Cli")]
     [InlineData(Core, "RideAudit.Ingest")]
     public void No_way_from_a_folder_leads_back_to_it(string assembly, string root)
