@@ -15,10 +15,23 @@ internal sealed record FileContent
 
     public ImmutableArray<FileNotice> Notices { get; init; } = [];
 
+    /// <summary>The rider file or a note.</summary>
+    public ImmutableArray<NamedText> Texts { get; init; } = [];
+
     /// <summary>Of the unpacked bytes: tells the same file under two names.</summary>
     public UInt128 Hash { get; init; }
 
+    /// <summary>Reads the same bytes for another rider; null where that gives the same.</summary>
+    public Func<IngestContext, FileContent>? Again { get; init; }
+
     public bool HoldsRides => !Recordings.IsEmpty || !LoggedRides.IsEmpty;
+
+    /// <summary>What the file gives for a rider that was not known when it was read.</summary>
+    public FileContent ReadFor(IngestContext context) => Again is null ? this : Again(context.ForNextFile()) with { Again = null };
+
+    /// <summary>Adds to what it gives; what it gives for another rider gets the same.</summary>
+    public FileContent With(Func<FileContent, FileContent> added) =>
+        added(this) with { Again = Again is { } again ? context => added(again(context)) : null };
 
     public static FileContent Nothing(string file) => new() { File = file };
 

@@ -33,7 +33,7 @@ internal sealed class FileOpener(IngestContext context, ReadLimits limits, Cance
             input.Position = 0;
             return ZipReader.Read(name, input, layers, this);
         }
-        if (!IsWorthReading(kind) && !RideEndings.Promise(name))
+        if (!IsWorthReading(kind) && !IsPromising(name))
             return [];
         if (length > limits.LargestFileBytes)
             return [TooLarge(name)];
@@ -70,6 +70,15 @@ internal sealed class FileOpener(IngestContext context, ReadLimits limits, Cance
 
     private FileContent Read(string name, byte[] bytes, FileKind kind)
     {
+        if (RiderTexts.Are(name) && bytes.Length <= RiderTexts.LargestBytes)
+            return new FileContent { File = name, Texts = [new NamedText(name, TextBytes.Reader(bytes).ReadToEnd())] };
+        var asked = context.ForNextFile();
+        var content = Read(name, bytes, kind, asked);
+        return asked.WasAsked ? content with { Again = other => Read(name, bytes, kind, other) } : content;
+    }
+
+    private static FileContent Read(string name, byte[] bytes, FileKind kind, IngestContext context)
+    {
         var content = kind switch
         {
             FileKind.Fit => FitRideReader.Read(name, bytes, context),
@@ -84,6 +93,9 @@ internal sealed class FileOpener(IngestContext context, ReadLimits limits, Cance
             ? content with { Hash = BinaryPrimitives.ReadUInt128BigEndian(SHA256.HashData(bytes)) }
             : content;
     }
+
+    /// <summary>Names worth opening, whatever kind the content seems to be.</summary>
+    public static bool IsPromising(string name) => RideEndings.Promise(name) || RiderTexts.Are(name);
 
     /// <summary>Kinds that may hold a ride, whatever the name says.</summary>
     public static bool IsWorthReading(FileKind kind) =>

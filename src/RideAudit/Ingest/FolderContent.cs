@@ -18,6 +18,12 @@ public sealed record FolderContent
     /// <summary>Files that could not be used, repairs, duplicates.</summary>
     public required ImmutableArray<FileNotice> Notices { get; init; }
 
+    /// <summary>The rider file among the files, the one nearest the top; null without one.</summary>
+    public NamedText? RiderFile { get; init; }
+
+    /// <summary>Notes among the files, in the order of their names.</summary>
+    public ImmutableArray<NamedText> Notes { get; init; } = [];
+
     /// <summary>The time zone used where a file does not tell its own.</summary>
     public required string TimeZone { get; init; }
 

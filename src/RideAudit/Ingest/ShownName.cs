@@ -21,6 +21,14 @@ internal static class ShownName
     public static string OfEntry(string path) =>
         string.Join('/', path.Replace('\\', '/').Split('/').Where(part => part is not ("" or "." or "..")).Select(Of));
 
+    /// <summary>What systems leave beside files: names that begin with a dot, also of a folder above, and a Mac's resource folder.</summary>
+    /// <param name="shown">A path with <c>/</c>.</param>
+    public static bool IsClutter(string shown)
+    {
+        var parts = shown.Split('/');
+        return Array.Exists(parts, p => p.StartsWith('.')) || parts[0] == "__MACOSX";
+    }
+
     private static bool IsUnfit(char c) => char.IsControl(c) || c is >= '\u202A' and <= '\u202E' or >= '\u2066' and <= '\u2069'
         || CharUnicodeInfo.GetUnicodeCategory(c) is UnicodeCategory.LineSeparator or UnicodeCategory.ParagraphSeparator;
 }

@@ -34,6 +34,12 @@ public sealed record Ride
     /// <summary>Session rating, 0 to 10; null without one.</summary>
     public double? Rating { get; init; }
 
+    /// <summary>What the rider or coach says it was, from the ride log; null where nobody says. It comes before what the samples say.</summary>
+    public RideKind? GivenKind { get; init; }
+
+    /// <summary>What the ride log notes about it, as written; null without a note.</summary>
+    public string? Note { get; init; }
+
     /// <summary>What the ride log says of a ride without recording; null otherwise.</summary>
     public LoggedFigures? Logged { get; init; }
 

@@ -25,7 +25,7 @@ internal static class Reading
         FolderReader.Read(folder.Path, rider ?? Rider, DateTimeZone.Utc, null, CancellationToken.None);
 
     public static FolderContent Of(TempFolder folder, ReadLimits limits) =>
-        FolderReader.Read(folder.Path, new IngestContext(Rider, DateTimeZone.Utc), limits, null, CancellationToken.None);
+        FolderReader.Read(folder.Path, new Intake(Rider, DateTimeZone.Utc, limits, CancellationToken.None), null, CancellationToken.None);
 
     /// <summary>Sum of the power a ride's figures are made from, W: nothing where the sensor is dead.</summary>
     public static double PowerSum(Recording recording) => Powers(recording).Sum(p => (double)p);

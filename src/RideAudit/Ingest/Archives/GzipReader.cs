@@ -18,7 +18,7 @@ internal static class GzipReader
         if (unpacked.Bytes.Length == 0)
             return Refused(name, "damaged archive", "This gzip file is damaged from its beginning: copy it again from where it came.");
         var contents = opener.Open(name, unpacked.Bytes, layers with { Gzips = layers.Gzips + 1 });
-        return unpacked.Outcome == UnpackOutcome.Whole ? contents : [.. contents.Select(c => WithWarning(c, unpacked.Bytes.Length))];
+        return unpacked.Outcome == UnpackOutcome.Whole ? contents : [.. contents.Select(c => c.With(w => WithWarning(w, unpacked.Bytes.Length)))];
     }
 
     private static Unpacked Unpack(byte[] bytes, ReadLimits limits, UnpackBudget budget)

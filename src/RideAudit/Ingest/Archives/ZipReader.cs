@@ -16,7 +16,7 @@ internal static class ZipReader
             var contents = Entries(name, archive, inner, opener);
             return contents.Exists(c => c.HoldsRides || !c.Notices.IsEmpty)
                 ? contents
-                : Refused(name, "no rides", "This archive holds no ride.");
+                : [.. contents.Where(c => !c.Texts.IsEmpty), .. Refused(name, "no rides", "This archive holds no ride.")];
         }
         catch (Exception e) when (e is InvalidDataException or IOException)
         {
@@ -31,7 +31,7 @@ internal static class ZipReader
         foreach (var entry in archive.Entries)
         {
             opener.Cancel.ThrowIfCancellationRequested();
-            if (IsClutter(entry.FullName))
+            if (IsFolder(entry.FullName) || ShownName.IsClutter(ShownName.OfEntry(entry.FullName)))
                 continue;
             if (!layers.Budget.Enter() || layers.Budget.IsSpent)
             {
@@ -50,7 +50,7 @@ internal static class ZipReader
         try
         {
             // Photos and the like are not unpacked further than it takes to tell.
-            if (!RideEndings.Promise(name) && !LooksLikeRide(entry, layers))
+            if (!FileOpener.IsPromising(name) && !LooksLikeRide(entry, layers))
                 return [];
             return Unpack(name, entry, layers, opener);
         }
@@ -79,7 +79,7 @@ internal static class ZipReader
             return unpacked.Outcome == UnpackOutcome.Damaged ? throw new InvalidDataException() : [FileOpener.Refuse(name, FileKind.Empty)];
         var contents = opener.Open(name, unpacked.Bytes, layers);
         var isWhole = unpacked.Outcome == UnpackOutcome.Whole && Crc32.Of(unpacked.Bytes) == entry.Crc32;
-        return isWhole ? contents : [.. contents.Select(WithWarning)];
+        return isWhole ? contents : [.. contents.Select(c => c.With(WithWarning))];
     }
 
     private static FileContent WithWarning(FileContent content) => content.HoldsRides
@@ -89,12 +89,7 @@ internal static class ZipReader
         }
         : content;
 
-    /// <summary>Folders, and what systems leave beside files.</summary>
-    private static bool IsClutter(string path)
-    {
-        var parts = path.Replace('\\', '/').Split('/');
-        return parts[^1].Length == 0 || parts[^1].StartsWith('.') || parts[0] == "__MACOSX";
-    }
+    private static bool IsFolder(string path) => path.Length == 0 || path[^1] is '/' or '\\';
 
     /// <summary>An archive may hold two files of one name; shown names are unique.</summary>
     private static string Unique(string archive, ZipArchiveEntry entry, HashSet<string> taken)

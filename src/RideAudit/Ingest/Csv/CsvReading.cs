@@ -41,7 +41,7 @@ internal static class CsvReading
         var first = csv.Headers.ToArray();
         if (OwnTables.Are(first))
             return FileContent.Nothing(name);
-        var columns = FindHeader(csv, first, context.Rider.CsvColumns);
+        var columns = FindHeader(csv, first, context.CsvColumns);
         if (IsLog(columns))
             return RideLogReader.Read(name, csv, columns, context);
         if (IsRecording(columns))

@@ -65,15 +65,18 @@ internal sealed class FitPartReader(string name, FitPart part, FitClock clock, I
     }
 
     /// <summary>In order of trust: the closing message, a correlation of clocks, the rider's zone; the device's setting, often left wrong, only where no zone is given. Never the position.</summary>
-    private (Offset Offset, OffsetSource From) LocalOffset(Instant start)
+    private (Offset Offset, OffsetSource From) LocalOffset(Instant start) =>
+        LocalOffsets.Decide(clock.DateFromName ? [] : StoredOffsets(), start, context);
+
+    private IEnumerable<long?> StoredOffsets()
     {
-        IEnumerable<long?> stored =
-        [
-            part.Activity?.LocalOffsetSeconds,
-            .. part.TimestampCorrelations.Select(t => t.LocalOffsetSeconds),
-            .. context.Rider.TimeZone is null ? part.DeviceSettings.Select(d => (long?)d.TimeOffsetSeconds) : [],
-        ];
-        return LocalOffsets.Decide(clock.DateFromName ? [] : stored, start, context);
+        yield return part.Activity?.LocalOffsetSeconds;
+        foreach (var correlation in part.TimestampCorrelations)
+            yield return correlation.LocalOffsetSeconds;
+        if (!context.ZoneIsTheMachines)
+            yield break;
+        foreach (var settings in part.DeviceSettings)
+            yield return settings.TimeOffsetSeconds;
     }
 
     private Watts? StoredThreshold(FitSession? session)

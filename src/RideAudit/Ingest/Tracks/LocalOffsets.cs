@@ -17,10 +17,9 @@ internal static class LocalOffsets
     /// <remarks>0 also stands for "never set": where the rider's zone says otherwise it is not believed.</remarks>
     public static (Offset Offset, OffsetSource From) Decide(IEnumerable<long?> stored, Instant start, IngestContext context)
     {
-        var zone = context.OffsetAt(start);
         foreach (var seconds in stored)
-            if (seconds is { } s && s % StepSeconds == 0 && s is >= LeastSeconds and <= MostSeconds && (s != 0 || zone == Offset.Zero))
+            if (seconds is { } s && s % StepSeconds == 0 && s is >= LeastSeconds and <= MostSeconds && (s != 0 || context.OffsetAt(start) == Offset.Zero))
                 return (Offset.FromSeconds((int)s), OffsetSource.File);
-        return (zone, context.ZoneSource);
+        return (context.OffsetAt(start), context.ZoneSource);
     }
 }
