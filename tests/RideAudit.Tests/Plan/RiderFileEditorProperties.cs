@@ -33,7 +33,7 @@ public class RiderFileEditorProperties
         return before.Plan.LowShare == after.Plan.LowShare
             && before.Plan.LimitOverrides.OrderBy(l => l.Key).SequenceEqual(after.Plan.LimitOverrides.OrderBy(l => l.Key))
             && before.CsvColumns.OrderBy(c => c.Key).SequenceEqual(after.CsvColumns.OrderBy(c => c.Key))
-            && before.Thresholds.SkipLast(1).All(t => after.Thresholds.Contains(t))
+            && before.Thresholds.SkipLast(1).All(t => t.From == edit.ThresholdFrom || after.Thresholds.Contains(t))
             && (edit.Exceptions is not null || before.Exceptions.SequenceEqual(after.Exceptions))
             && (edit.MassKg.Given || before.MassKg == after.MassKg)
             && (edit.WeeklyHours.Given || before.Plan.WeeklyHours == after.Plan.WeeklyHours);
@@ -63,7 +63,7 @@ public class RiderFileEditorProperties
         (!edit.MassKg.Given || rider.MassKg == edit.MassKg.Value)
         && (!edit.WeeklyHours.Given || rider.Plan.WeeklyHours == edit.WeeklyHours.Value)
         && (!edit.MaxHeartRateBpm.Given || rider.MaxHeartRateBpm == edit.MaxHeartRateBpm.Value)
-        && (!edit.Experience.Given || rider.Experience == edit.Experience.Value)
+        && (!edit.Experience.Given || rider.Experience == (edit.Experience.Value ?? Experience.Regular))
         && (edit.Days is not { } days || rider.Plan.Days.SequenceEqual(days.Order()))
         && (edit.Exceptions is not { } exceptions || rider.Exceptions.SequenceEqual(exceptions.OrderBy(e => e.From)))
         && (edit.ThresholdPowerW.Value is not { } power || rider.Thresholds.Any(t => t.Power?.Value == power
