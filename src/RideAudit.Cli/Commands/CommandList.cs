@@ -7,7 +7,7 @@ internal static class CommandList
     public static IReadOnlyList<ICommandSource> All { get; } =
     [
         new ReviewCommand(), new RidesCommand(), new WeeksCommand(), new RulesCommand(), new NewRiderCommand(),
-        new WatchCommand(), new RosterCommand(), new NextCommand(), new CompletionCommand(),
+        new WatchCommand(), new RosterCommand(), new NextCommand(), new PageCommand(), new CompletionCommand(),
     ];
 
     /// <summary>What to try first.</summary>

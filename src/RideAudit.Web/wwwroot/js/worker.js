@@ -1,0 +1,71 @@
+// Holds the program. Reads file after file, so that it can be told to stop between two of them.
+
+const early = { files: 45, left: 60 };
+let bridge;
+let stopped = false;
+
+const calls = {
+  /** Loads the program: from beside the page, or from what a page of one file carries. */
+  async boot(bundle) {
+    const { dotnet } = await import(bundle ? bundle.scripts['dotnet.js'] : new URL('../_framework/dotnet.js', import.meta.url).href);
+    const builder = bundle ? dotnet.withResourceLoader((type, name) => resource(bundle, name)) : dotnet;
+    const runtime = await builder.create();
+    bridge = (await runtime.getAssemblyExports('RideAudit.Web.dll')).RideAudit.Web.Bridge;
+  },
+
+  async read({ files, zone, today, asOf, showEarly }) {
+    stopped = false;
+    bridge.Open(zone, today, files.some(f => /(^|\/)rider\.toml$|\.zip$/i.test(f.name)));
+    const bytes = files.reduce((sum, f) => sum + f.file.size, 0);
+    const begun = performance.now();
+    let done = 0, read = 0, told = 0, shown = !showEarly || files.length < early.files + early.left;
+    for (const { name, file } of files) {
+      if (stopped) break;
+      const content = await file.arrayBuffer().then(b => new Uint8Array(b), () => new Uint8Array());
+      bridge.Add(name, content);
+      done++;
+      read += file.size;
+      if (performance.now() - told > 80 || done === files.length) {
+        told = performance.now();
+        postMessage({ progress: { done, files: files.length, read, bytes, seconds: (told - begun) / 1000, name } });
+        // Messages are handled between tasks only: without this pause a wish to stop would wait for the end.
+        await new Promise(resolve => setTimeout(resolve));
+      }
+      if (!shown && done >= early.files) {
+        shown = true;
+        bridge.Gather();
+        postMessage({ early: bridge.Review(asOf, '') });
+      }
+    }
+    bridge.Gather();
+    return { stopped, done, unusable: bridge.Unusable() };
+  },
+
+  review: (asOf, week) => bridge.Review(asOf, week),
+  weeks: asOf => bridge.Weeks(asOf),
+  rides: asOf => bridge.Rides(asOf),
+  rider: () => bridge.Rider(),
+  edit: answers => bridge.Edit(answers),
+  riderFile: () => bridge.RiderFile(),
+  unusable: () => bridge.Unusable(),
+  openDesk: () => bridge.OpenDesk(),
+  toDesk: (folder, asOf) => bridge.ToDesk(folder, asOf),
+  desk: asOf => bridge.DeskRoster(asOf),
+};
+
+function resource(bundle, name) {
+  if (name in bundle.scripts) return bundle.scripts[name];
+  return Promise.resolve(new Response(bundle.assets[name], { headers: { 'content-type': 'application/wasm' } }));
+}
+
+addEventListener('message', async ({ data }) => {
+  if (data.name === 'stop') {
+    stopped = true;
+    return;
+  }
+  try {
+    postMessage({ id: data.id, result: await calls[data.name](...data.args) });
+  } catch (fault) {
+    postMessage({ id: data.id, error: fault?.message ?? String(fault) });
+  }
+});
