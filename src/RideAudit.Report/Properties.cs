@@ -1,3 +1,4 @@
 using System.Runtime.CompilerServices;
 
 [assembly: InternalsVisibleTo("RideAudit.Report.Tests")]
+[assembly: InternalsVisibleTo("RideAudit.Raster")]

@@ -14,8 +14,9 @@ public static class ReviewPdf
     /// <param name="output">Where to write; left open.</param>
     /// <param name="options">Paper and room for notes.</param>
     /// <remarks>
-    /// The same review and options give the same bytes on one machine: dates and identifier come from the content. Language and an
-    /// outline are set; the file is not tagged and is not PDF/A.
+    /// The same review and options give the same bytes on every system, as long as Inter has every character; for others a font of the
+    /// system is embedded. The date is the review's as-of date and the identifier comes from the content. Language and an outline are
+    /// set; the file is not tagged and is not PDF/A.
     /// </remarks>
     /// <exception cref="IOException">The output cannot be written.</exception>
     public static void Write(ReviewDocument review, Stream output, PageOptions options)
@@ -27,10 +28,9 @@ public static class ReviewPdf
     }
 
     /// <summary>As <see cref="Write(ReviewDocument, Stream, PageOptions)"/>, with given fonts.</summary>
-    internal static void Write(ReviewDocument review, Stream output, PageOptions options, FontSet fonts)
-    {
-        var pages = new ReviewPages(review, options, fonts);
-        string title = $"{review.Rider.Label}, week of {Say.Date(review.Week.StartsOn)}";
-        PdfDrawing.Write(pages, fonts, title, review.Summary.Headline, review.AsOf.ToDateTimeUnspecified(), output);
-    }
+    internal static void Write(ReviewDocument review, Stream output, PageOptions options, FontSet fonts) =>
+        output.Write(PdfMaker.Make(new ReviewPages(review, options, fonts), fonts, Title(review), review.Summary.Headline, review.AsOf));
+
+    /// <summary>The document's title.</summary>
+    internal static string Title(ReviewDocument review) => $"{review.Rider.Label}, week of {Say.Date(review.Week.StartsOn)}";
 }

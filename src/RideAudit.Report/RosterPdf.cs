@@ -15,7 +15,8 @@ public static class RosterPdf
     /// <param name="options">The paper; room for notes is a review's and does nothing here.</param>
     /// <remarks>
     /// Each rider's label leads to the review's file by a link relative to the overview, and the file is named in print as well: not
-    /// every reader of PDFs follows links to files. The same roster and options give the same bytes on one machine.
+    /// every reader of PDFs follows links to files. The same roster and options give the same bytes on every system, as
+    /// long as Inter has every character.
     /// </remarks>
     /// <exception cref="IOException">The output cannot be written.</exception>
     public static void Write(RosterDocument roster, Stream output, PageOptions options)
@@ -27,10 +28,9 @@ public static class RosterPdf
     }
 
     /// <summary>As <see cref="Write(RosterDocument, Stream, PageOptions)"/>, with given fonts.</summary>
-    internal static void Write(RosterDocument roster, Stream output, PageOptions options, FontSet fonts)
-    {
-        var pages = new RosterPages(roster, options, fonts);
-        string title = $"{Say.Count(roster.Riders.Length, "rider")}, as of {Say.Date(roster.AsOf)}";
-        PdfDrawing.Write(pages, fonts, title, RosterWords.Headline(roster), roster.AsOf.ToDateTimeUnspecified(), output);
-    }
+    internal static void Write(RosterDocument roster, Stream output, PageOptions options, FontSet fonts) =>
+        output.Write(PdfMaker.Make(new RosterPages(roster, options, fonts), fonts, Title(roster), RosterWords.Headline(roster), roster.AsOf));
+
+    /// <summary>The document's title.</summary>
+    internal static string Title(RosterDocument roster) => $"{Say.Count(roster.Riders.Length, "rider")}, as of {Say.Date(roster.AsOf)}";
 }

@@ -1,4 +1,5 @@
 using RideAudit.Document;
+using RideAudit.Raster;
 using RideAudit.Report;
 
 namespace RideAudit.Cli.Output;

@@ -1,8 +1,7 @@
 using RideAudit.Document;
+using RideAudit.Report.Drawing;
+using RideAudit.Report.Look;
 using RideAudit.Report.Words;
-using ScottPlot;
-using SkiaSharp;
-using Palette = RideAudit.Report.Look.Palette;
 
 namespace RideAudit.Report.Charts;
 
@@ -22,22 +21,23 @@ internal sealed class BarTopic(string title, string caption, Func<HistoryEntry, 
     public int Ticks { get; init; } = 4;
 
     /// <inheritdoc/>
-    public override void Draw(Ink ink, ReviewDocument review, SKRect area)
+    public override void Draw(Surface surface, ReviewDocument review, Area area)
     {
         double[] values = [.. review.History.Select(value)];
         Scale scale = Scale.For(values.Append((Level ?? 0) * 1.05), Ticks);
-        using var plot = new WeekPlot(review.History, scale.Low, scale.High, scale.Step);
-        plot.Plot.Add.Bars((Bar[])[.. values.Select((height, week) => WeekPlot.BarOf(week, 0, height, week == values.Length - 1 ? Palette.Ink : Palette.Middle, Width))]);
+        var plot = new WeekPlot(surface, area, review.History, scale);
+        plot.DrawAxes();
+        for (int week = 0; week < values.Length; week++)
+            surface.Fill(plot.Bar(week, 0, values[week], Width), week == values.Length - 1 ? Palette.Ink : Palette.Middle);
         if (Level is { } level)
-            plot.Plot.Add.HorizontalLine(level, 0.8f, WeekPlot.Of(Palette.Ink), WeekPlot.Dashes);
+            plot.DrawLevel(level, Asked);
         if (scale.Low < 0)
-            plot.Plot.Add.HorizontalLine(0, 0.6f, WeekPlot.Of(Palette.Ink), LinePattern.Solid);
-        plot.Draw(ink, area);
+            plot.DrawLevel(0, new Pen(Palette.Ink, 0.6f));
         if (values.Length == 0)
             return;
         double last = values[^1];
-        SKPoint at = plot.At(values.Length - 1, last);
+        Point at = plot.At(values.Length - 1, last);
         float baseline = last < 0 ? at.Y + 8 : at.Y - 3;
-        WeekPlot.Label(ink, scale.Low < 0 ? Say.Change(last, decimals) : Say.Number(last, decimals), at.X, baseline);
+        plot.Label(scale.Low < 0 ? Say.Change(last, decimals) : Say.Number(last, decimals), at.X, baseline);
     }
 }

@@ -1,10 +1,8 @@
 using System.Collections.Immutable;
 using RideAudit.Document;
+using RideAudit.Report.Drawing;
 using RideAudit.Report.Look;
 using RideAudit.Report.Words;
-using ScottPlot;
-using SkiaSharp;
-using Palette = RideAudit.Report.Look.Palette;
 
 namespace RideAudit.Report.Charts;
 
@@ -14,41 +12,29 @@ namespace RideAudit.Report.Charts;
 internal sealed class LoadTopic(string title, string caption) : TrendTopic(title, caption)
 {
     /// <inheritdoc/>
-    public override void Draw(Ink ink, ReviewDocument review, SKRect area)
+    public override void Draw(Surface surface, ReviewDocument review, Area area)
     {
         ImmutableArray<HistoryEntry> history = review.History;
         Scale scale = Scale.For(history.Select(week => week.ChronicLoad), 3);
-        using var plot = new WeekPlot(history, scale.Low, scale.High, scale.Step);
-        int settled = 0;
-        while (settled < history.Length && history[settled].SettlingIn)
-            settled++;
-        AddLine(plot, history, 0, Math.Min(settled, history.Length - 1), WeekPlot.Dots);
-        AddLine(plot, history, settled, history.Length - 1, LinePattern.Solid);
-        plot.Draw(ink, area);
+        var plot = new WeekPlot(surface, area, history, scale);
+        plot.DrawAxes();
         if (history.IsEmpty)
             return;
-        SKPoint last = plot.At(history.Length - 1, history[^1].ChronicLoad);
-        ink.Shape(Palette.Ink, new(last.X - 2.2f, last.Y), new(last.X, last.Y - 2.2f), new(last.X + 2.2f, last.Y), new(last.X, last.Y + 2.2f));
-        WeekPlot.Label(ink, Say.Number(history[^1].ChronicLoad, 1), last.X, last.Y - 5);
+        int settled = history.TakeWhile(week => week.SettlingIn).Count();
+        Point[] points = [.. history.Select((week, place) => plot.At(place, week.ChronicLoad))];
+        surface.Polyline(points.Take(settled + 1), new Pen(Palette.Ink, 1.1f, 1.2f) { Gap = 2 });
+        surface.Polyline(points.Skip(settled), new Pen(Palette.Ink, 1.1f));
+        Point last = points[^1];
+        surface.Shape(Palette.Ink, new(last.X - 2.2f, last.Y), new(last.X, last.Y - 2.2f), new(last.X + 2.2f, last.Y), new(last.X, last.Y + 2.2f));
+        plot.Label(Say.Number(history[^1].ChronicLoad, 1), last.X, last.Y - 5);
         if (settled > 0 && settled < history.Length)
-            DrawSettled(ink, plot, settled, scale);
+            DrawSettled(surface, plot, settled, scale);
     }
 
-    private static void AddLine(WeekPlot plot, ImmutableArray<HistoryEntry> history, int from, int to, LinePattern pattern)
+    private static void DrawSettled(Surface surface, WeekPlot plot, int settled, Scale scale)
     {
-        if (to <= from)
-            return;
-        double[] weeks = [.. Enumerable.Range(from, to - from + 1).Select(week => (double)week)];
-        double[] loads = [.. weeks.Select(week => history[(int)week].ChronicLoad)];
-        ScottPlot.Plottables.Scatter line = plot.Plot.Add.ScatterLine(weeks, loads, WeekPlot.Of(Palette.Ink));
-        line.LineWidth = 1.1f;
-        line.LinePattern = pattern;
-    }
-
-    private static void DrawSettled(Ink ink, WeekPlot plot, int settled, Scale scale)
-    {
-        float x = plot.At(settled - 0.5, 0).X;
-        ink.Line(x, plot.At(0, scale.High).Y, x, plot.At(0, scale.Low).Y, Palette.Quiet, 0.5f, 1.5f);
-        ink.Text("settled from here", Styles.Tiny, x + 3, plot.At(0, scale.High).Y + 7);
+        Point top = plot.At(settled - 0.5, scale.High), foot = plot.At(settled - 0.5, scale.Low);
+        surface.Line(top.X, top.Y, foot.X, foot.Y, Palette.Quiet, 0.5f, 1.5f);
+        surface.Text("settled from here", Styles.Tiny, top.X + 3, top.Y + 7);
     }
 }

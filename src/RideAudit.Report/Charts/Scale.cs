@@ -8,14 +8,28 @@ internal readonly record struct Scale(double Low, double High, double Step)
 {
     private static readonly double[] Steps = [1, 2, 2.5, 5, 10];
 
-    /// <summary>A scale from 0 or below to at least the largest value, with about <paramref name="ticks"/> ticks.</summary>
+    /// <summary>Values with a tick, lowest first.</summary>
+    public IEnumerable<double> Ticks
+    {
+        get
+        {
+            (double low, double step) = (Low, Step);
+            return Enumerable.Range(0, (int)Math.Round((High - Low) / Step) + 1).Select(tick => low + (tick * step));
+        }
+    }
+
+    /// <summary>Decimals that a tick's label needs.</summary>
+    public int Decimals => Step == Math.Round(Step) ? 0 : 1;
+
+    /// <summary>A scale from 0 or below to at least the largest value, with about <paramref name="ticks"/> ticks, at least 1 apart.</summary>
     public static Scale For(IEnumerable<double> values, int ticks)
     {
         double[] all = [0, .. values];
         double low = all.Min(), high = Math.Max(all.Max(), low + 1);
-        double rough = (high - low) / ticks;
-        double magnitude = Math.Pow(10, Math.Floor(Math.Log10(rough)));
-        double step = Math.Max(1, Steps.First(candidate => candidate * magnitude >= rough) * magnitude);
+        double rough = (high - low) / ticks, magnitude = 1;
+        while (magnitude * 10 <= rough)
+            magnitude *= 10;
+        double step = Steps.First(candidate => candidate * magnitude >= Math.Min(rough, 10 * magnitude)) * magnitude;
         return new Scale(Math.Floor(low / step) * step, Math.Ceiling(high / step) * step, step);
     }
 }

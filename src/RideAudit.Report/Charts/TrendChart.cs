@@ -1,9 +1,9 @@
 using RideAudit.Document;
+using RideAudit.Report.Drawing;
 using RideAudit.Report.Flow;
 using RideAudit.Report.Fonts;
 using RideAudit.Report.Look;
 using RideAudit.Report.Text;
-using SkiaSharp;
 
 namespace RideAudit.Report.Charts;
 
@@ -31,14 +31,14 @@ internal sealed class TrendChart : Block
     public override float Height => title.Concat(caption).Sum(line => line.Leading) + 3 + depth;
 
     /// <inheritdoc/>
-    public override void Draw(Ink ink, float x, float y)
+    public override void Draw(Surface surface, float x, float y)
     {
         foreach (TextLine line in title.Concat(caption))
         {
-            line.Draw(ink, x, y + line.Ascent);
+            line.Draw(surface, x, y + line.Ascent);
             y += line.Leading;
         }
 
-        topic.Draw(ink, review, new SKRect(x, y + 3, x + width, y + 3 + depth));
+        topic.Draw(surface, review, new Area(x, y + 3, x + width, y + 3 + depth));
     }
 }

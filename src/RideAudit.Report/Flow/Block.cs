@@ -1,3 +1,5 @@
+using RideAudit.Report.Drawing;
+
 namespace RideAudit.Report.Flow;
 
 /// <summary>Something that stands on one page and is never split.</summary>
@@ -19,5 +21,5 @@ internal abstract class Block
     public string? Outline { get; init; }
 
     /// <summary>Draws with the top left corner at a point.</summary>
-    public abstract void Draw(Ink ink, float x, float y);
+    public abstract void Draw(Surface surface, float x, float y);
 }

@@ -1,4 +1,4 @@
-using RideAudit.Report.Look;
+using RideAudit.Report.Drawing;
 
 namespace RideAudit.Report.Flow;
 

@@ -1,3 +1,5 @@
+using RideAudit.Report.Drawing;
+
 namespace RideAudit.Report.Flow;
 
 /// <summary>White space.</summary>
@@ -8,7 +10,7 @@ internal sealed class GapBlock(float depth) : Block
     public override float Height => depth;
 
     /// <inheritdoc/>
-    public override void Draw(Ink ink, float x, float y)
+    public override void Draw(Surface surface, float x, float y)
     {
     }
 }

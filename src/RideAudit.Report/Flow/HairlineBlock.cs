@@ -1,3 +1,6 @@
+using RideAudit.Report.Drawing;
+using RideAudit.Report.Look;
+
 namespace RideAudit.Report.Flow;
 
 /// <summary>A thin rule across, with a little air under it.</summary>
@@ -9,5 +12,5 @@ internal sealed class HairlineBlock(float width, float air = 0) : Block
     public override float Height => air;
 
     /// <inheritdoc/>
-    public override void Draw(Ink ink, float x, float y) => ink.Hairline(x, x + width, y);
+    public override void Draw(Surface surface, float x, float y) => surface.Hairline(x, x + width, y);
 }

@@ -1,3 +1,5 @@
+using RideAudit.Report.Drawing;
+
 namespace RideAudit.Report.Flow;
 
 /// <summary>Something set on pages, each of which can be drawn more than once.</summary>
@@ -13,5 +15,5 @@ internal interface IPages
     IEnumerable<OutlineLine> Outline { get; }
 
     /// <summary>Draws a page, counted from 0.</summary>
-    void Draw(int page, Ink ink);
+    void Draw(int page, Surface surface);
 }

@@ -1,3 +1,4 @@
+using RideAudit.Report.Drawing;
 using RideAudit.Report.Fonts;
 using RideAudit.Report.Look;
 using RideAudit.Report.Text;
@@ -42,18 +43,18 @@ internal sealed class RowBlock : Block
         new(fonts, columns, [.. columns.Select(column => new Span(column.Head, Styles.Small))], width) { Ruled = false, KeepWithNext = true };
 
     /// <inheritdoc/>
-    public override void Draw(Ink ink, float x, float y)
+    public override void Draw(Surface surface, float x, float y)
     {
         if (Anchor is not null)
-            ink.Anchor(x, y, Anchor);
+            surface.Anchor(x, y, Anchor);
         if (Ruled)
-            ink.Hairline(x, x + Width, y);
+            surface.Hairline(x, x + Width, y);
         foreach ((Column column, List<TextLine> lines) in cells)
         {
             float baseline = y + Air;
             foreach (TextLine line in lines)
             {
-                line.Draw(ink, x + column.X - (line.Width * (int)column.Align / 2f), baseline + line.Ascent);
+                line.Draw(surface, x + column.X - (line.Width * (int)column.Align / 2f), baseline + line.Ascent);
                 baseline += line.Leading;
             }
         }

@@ -1,3 +1,4 @@
+using RideAudit.Report.Drawing;
 using RideAudit.Report.Fonts;
 using RideAudit.Report.Text;
 
@@ -32,13 +33,13 @@ internal sealed class TextBlock : Block
     public override float Height => lines.Sum(line => line.Leading);
 
     /// <inheritdoc/>
-    public override void Draw(Ink ink, float x, float y)
+    public override void Draw(Surface surface, float x, float y)
     {
         if (Anchor is not null)
-            ink.Anchor(x, y, Anchor);
+            surface.Anchor(x, y, Anchor);
         foreach (TextLine line in lines)
         {
-            line.Draw(ink, x + Indent, y + line.Ascent);
+            line.Draw(surface, x + Indent, y + line.Ascent);
             y += line.Leading;
         }
     }

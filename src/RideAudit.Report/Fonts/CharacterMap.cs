@@ -8,9 +8,10 @@ internal static class CharacterMap
     private const int SegmentMap = 4;
     private const int WideMap = 12;
     private const int Header = 12;
+    private const int LastCodePoint = 0x10FFFF;
 
     /// <summary>Glyphs by code point.</summary>
-    /// <exception cref="InvalidDataException">The font has no Unicode map.</exception>
+    /// <returns>Empty for a font without a Unicode map.</returns>
     public static SortedDictionary<int, int> Read(Sfnt font)
     {
         int table = font.Find("cmap");
@@ -27,7 +28,7 @@ internal static class CharacterMap
                 ReadSegments(font, subtable, map);
         }
 
-        return map.Count > 0 ? map : throw new InvalidDataException("The font has no Unicode character map.");
+        return map;
     }
 
     /// <summary>A table of format 12, one group a run of neighbours.</summary>
@@ -71,12 +72,16 @@ internal static class CharacterMap
 
     private static void ReadWide(Sfnt font, int table, SortedDictionary<int, int> map)
     {
+        int after = 0;
         for (int i = 0; i < font.S32(table + 12); i++)
         {
             int group = table + 16 + (12 * i);
-            int first = font.S32(group);
-            for (int code = first; code <= font.S32(group + 4); code++)
+            int first = font.S32(group), last = Math.Min(font.S32(group + 4), LastCodePoint);
+            if (first < after || last < first)
+                break;
+            for (int code = first; code <= last; code++)
                 map[code] = font.S32(group + 8) + code - first;
+            after = last + 1;
         }
     }
 

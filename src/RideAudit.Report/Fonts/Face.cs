@@ -1,73 +1,131 @@
-using System.Runtime.InteropServices;
-using HarfBuzzSharp;
-using SkiaSharp;
+using System.Globalization;
+using System.Text;
 
 namespace RideAudit.Report.Fonts;
 
-/// <summary>One font: its outlines for drawing and its tables for shaping.</summary>
+/// <summary>One font: which characters it draws, text set in it, and the font cut down to what was drawn. All in managed code.</summary>
+/// <remarks>
+/// It sets scripts written left to right whose letters keep their shape: Latin, Greek, Cyrillic, Armenian, Georgian, kana, Han and
+/// hangul syllables. Pairs are kerned, digits are of one width, accents stand on their letters. Ligatures and contextual forms are not
+/// drawn: their glyphs have no single character to be copied out of a document as.
+/// </remarks>
 internal sealed class Face
 {
-    private readonly SKFont probe;
-    private readonly byte[] bytes;
-    private readonly int index;
+    private const int PostScriptName = 6;
+    private readonly Sfnt font;
+    private readonly SortedDictionary<int, int> map;
+    private readonly Kerning kerning;
+    private readonly MarkPlacing marks;
 
-    // The font reads its tables from these for as long as it lives.
-    private readonly object[] kept;
-
-    private Face(byte[] bytes, int index, SKTypeface typeface, Font shaping, object[] kept)
+    private Face(Sfnt font, int index)
     {
-        this.bytes = bytes;
-        this.index = index;
-        this.kept = kept;
-        Typeface = typeface;
-        Shaping = shaping;
-        probe = new SKFont(typeface);
+        this.font = font;
+        Index = index;
+        map = CharacterMap.Read(font);
+        TabularFigures.Apply(font, map);
+        kerning = new Kerning(font);
+        marks = new MarkPlacing(font);
+        UnitsPerEm = Math.Max(1, font.U16(font.Find("head") + 18));
+        Name = ReadName();
     }
 
-    /// <summary>For drawing.</summary>
-    public SKTypeface Typeface { get; }
+    /// <summary>The file.</summary>
+    public byte[] Bytes => font.Bytes;
 
-    /// <summary>For shaping, scaled to <see cref="SKTypeface.UnitsPerEm"/>.</summary>
-    public Font Shaping { get; }
+    /// <summary>Which font of the file, counted from 0.</summary>
+    public int Index { get; }
 
-    /// <summary>The font's tables.</summary>
-    public Sfnt Tables => new(bytes, index);
+    /// <summary>The name that documents know it by.</summary>
+    public string Name { get; }
 
-    /// <summary>Null when the bytes are not a font.</summary>
+    /// <summary>The font's units that make its size.</summary>
+    public int UnitsPerEm { get; }
+
+    /// <summary>Height above the baseline, the font's units.</summary>
+    public int Ascent => font.S16(font.Find("hhea") + 4);
+
+    /// <summary>Depth under the baseline, the font's units, below 0.</summary>
+    public int Descent => font.S16(font.Find("hhea") + 6);
+
+    /// <summary>What holds every glyph: left, bottom, right, top, the font's units.</summary>
+    public int[] Box => [.. Enumerable.Range(0, 4).Select(side => font.S16(font.Find("head") + 36 + (2 * side)))];
+
+    /// <summary>Null when the bytes are not a font with TrueType outlines and a Unicode map.</summary>
+    /// <param name="bytes">The file.</param>
+    /// <param name="index">Which font of a collection, counted from 0.</param>
     public static Face? Open(byte[] bytes, int index = 0)
     {
-        using SKData data = SKData.CreateCopy(bytes);
-        SKTypeface? typeface = SKTypeface.FromData(data, index);
-        if (typeface is null)
+        var font = new Sfnt(bytes, index);
+        string[] needed = ["cmap", "glyf", "head", "hhea", "hmtx", "loca", "maxp"];
+        if (needed.Any(tag => font.Find(tag) < 0) || font.Table("head").Length < 54 || font.Table("hhea").Length < 36 || font.Table("maxp").Length < 6)
             return null;
-        byte[] pinned = GC.AllocateUninitializedArray<byte>(bytes.Length, pinned: true);
-        bytes.CopyTo(pinned, 0);
-        var blob = new Blob(Marshal.UnsafeAddrOfPinnedArrayElement(pinned, 0), pinned.Length, MemoryMode.ReadOnly);
-        var face = new HarfBuzzSharp.Face(blob, index);
-        var font = new Font(face);
-        font.SetScale(typeface.UnitsPerEm, typeface.UnitsPerEm);
-        font.SetFunctionsOpenType();
-        return new Face(pinned, index, typeface, font, [blob, face]);
-    }
-
-    /// <summary>The font once more, for a user that disposes of what it is given.</summary>
-    public SKTypeface NewTypeface()
-    {
-        using SKData data = SKData.CreateCopy(bytes);
-        return SKTypeface.FromData(data, index)!;
+        var face = new Face(font, index);
+        return face.map.Count > 0 ? face : null;
     }
 
     /// <summary>Whether the font draws every character of a text element.</summary>
-    public bool Draws(string element)
-    {
-        foreach (System.Text.Rune rune in element.EnumerateRunes())
-        {
-            if (!IsInvisible(rune) && probe.GetGlyph(rune.Value) == 0)
-                return false;
-        }
+    public bool Draws(string element) => element.EnumerateRunes().All(rune => IsInvisible(rune) || Glyph(rune.Value) != 0);
 
-        return true;
+    /// <summary>A character's glyph; 0 when the font has none.</summary>
+    public int Glyph(int codePoint) => map.GetValueOrDefault(codePoint);
+
+    /// <summary>A glyph's advance, the font's units.</summary>
+    public int Advance(int glyph)
+    {
+        int full = font.U16(font.Find("hhea") + 34);
+        return font.U16(font.Find("hmtx") + (4 * Math.Max(0, Math.Min(glyph, full - 1))));
     }
 
-    private static bool IsInvisible(System.Text.Rune rune) => rune.Value is 0x200D or (>= 0xFE00 and <= 0xFE0F);
+    /// <summary>Sets text, each character by one glyph.</summary>
+    /// <param name="text">Text without line breaks.</param>
+    /// <param name="size">Size, pt.</param>
+    public GlyphRun Shape(string text, float size)
+    {
+        var glyphs = new List<GlyphRun.Glyph>(text.Length);
+        float scale = size / UnitsPerEm;
+        int x = 0, letter = -1, letterAt = 0;
+        foreach (Rune rune in text.EnumerateRunes())
+        {
+            if (IsInvisible(rune))
+                continue;
+            int glyph = Glyph(rune.Value);
+            if (letter >= 0 && Rune.GetUnicodeCategory(rune) == UnicodeCategory.NonSpacingMark && marks.On(letter, glyph) is { } place)
+            {
+                glyphs.Add(new GlyphRun.Glyph(glyph, rune.Value, (letterAt + place.X) * scale, place.Y * scale));
+                continue;
+            }
+
+            x += letter < 0 ? 0 : kerning.Between(letter, glyph);
+            glyphs.Add(new GlyphRun.Glyph(glyph, rune.Value, x * scale, 0));
+            (letter, letterAt) = (glyph, x);
+            x += Advance(glyph);
+        }
+
+        return new GlyphRun(this, size, glyphs, x * scale);
+    }
+
+    /// <summary>A font file that draws those characters alone, as glyphs 1, 2, 3 … in the order given.</summary>
+    public byte[] Cut(IReadOnlyList<(int Glyph, int CodePoint)> drawn) => FontCut.Make(font, drawn);
+
+    private static bool IsInvisible(Rune rune) => rune.Value is 0x200D or (>= 0xFE00 and <= 0xFE0F);
+
+    private string ReadName()
+    {
+        int table = font.Find("name");
+        for (int i = 0; table >= 0 && i < font.U16(table + 2); i++)
+        {
+            int record = table + 6 + (12 * i);
+            if (font.U16(record + 6) != PostScriptName)
+                continue;
+            var name = new StringBuilder();
+            int at = table + font.U16(table + 4) + font.U16(record + 10);
+            for (int j = 0; j < font.U16(record + 8); j++)
+                name.Append((char)(font.U16(at + j) >> 8));
+            string plain = string.Concat(name.ToString().Where(c => char.IsAsciiLetterOrDigit(c) || c == '-'));
+            if (plain.Length > 0)
+                return plain;
+        }
+
+        return "Font";
+    }
 }

@@ -1,63 +1,53 @@
 using System.Buffers.Binary;
+using System.Text;
 
 namespace RideAudit.Report.Fonts;
 
-/// <summary>A TrueType font's bytes and its table directory.</summary>
+/// <summary>A TrueType file's bytes and its table directory.</summary>
+/// <remarks>What lies outside the file reads as 0, so that a damaged font draws wrong and never throws.</remarks>
 internal sealed class Sfnt
 {
     private const uint CollectionTag = 0x74746366;
     private readonly byte[] font;
-    private readonly int directory;
+    private readonly Dictionary<string, (int At, int Length)> tables = new(StringComparer.Ordinal);
 
     /// <param name="font">The file.</param>
-    /// <param name="index">Which font of a collection; 0 otherwise.</param>
+    /// <param name="index">Which font of a collection, counted from 0; 0 for a file of one font.</param>
     public Sfnt(byte[] font, int index = 0)
     {
         this.font = font;
-        directory = U32(0) == CollectionTag ? S32(12 + (4 * index)) : 0;
+        int directory = U32(0) == CollectionTag ? S32(12 + (4 * index)) : 0;
+        for (int i = 0; i < U16(directory + 4); i++)
+        {
+            int record = directory + 12 + (16 * i);
+            if (record > font.Length - 16)
+                break;
+            int at = Math.Min(S32(record + 8), font.Length);
+            tables.TryAdd(Encoding.ASCII.GetString(font, record, 4), (at, Math.Min(S32(record + 12), font.Length - at)));
+        }
     }
 
     /// <summary>The file.</summary>
     public byte[] Bytes => font;
 
-    /// <summary>Tags of the tables, in the directory's order.</summary>
-    public IEnumerable<string> Tags => Enumerable.Range(0, U16(directory + 4)).Select(table => TagAt(Record(table)));
-
     /// <summary>An unsigned 16-bit number at an offset of the file.</summary>
-    public int U16(int at) => BinaryPrimitives.ReadUInt16BigEndian(font.AsSpan(at));
+    public int U16(int at) => at >= 0 && at <= font.Length - 2 ? BinaryPrimitives.ReadUInt16BigEndian(font.AsSpan(at)) : 0;
 
     /// <summary>A signed 16-bit number at an offset of the file.</summary>
-    public int S16(int at) => BinaryPrimitives.ReadInt16BigEndian(font.AsSpan(at));
+    public int S16(int at) => (short)U16(at);
 
     /// <summary>An unsigned 32-bit number at an offset of the file.</summary>
-    public uint U32(int at) => BinaryPrimitives.ReadUInt32BigEndian(font.AsSpan(at));
+    public uint U32(int at) => at >= 0 && at <= font.Length - 4 ? BinaryPrimitives.ReadUInt32BigEndian(font.AsSpan(at)) : 0;
 
-    /// <summary>An offset or count of 32 bits at an offset of the file.</summary>
-    public int S32(int at) => checked((int)U32(at));
+    /// <summary>An offset or count of 32 bits at an offset of the file, at most half of what an offset can be.</summary>
+    public int S32(int at) => (int)Math.Min(U32(at), int.MaxValue / 2);
 
     /// <summary>Where a table starts; -1 when the font has none of that tag.</summary>
-    public int Find(string tag)
-    {
-        for (int table = 0; table < U16(directory + 4); table++)
-        {
-            if (TagAt(Record(table)) == tag)
-                return S32(Record(table) + 8);
-        }
-
-        return -1;
-    }
+    public int Find(string tag) => tables.TryGetValue(tag, out (int At, int Length) table) ? table.At : -1;
 
     /// <summary>A table's bytes; empty when the font has none of that tag.</summary>
-    public ReadOnlySpan<byte> Table(string tag)
-    {
-        for (int table = 0; table < U16(directory + 4); table++)
-        {
-            if (TagAt(Record(table)) == tag)
-                return font.AsSpan(S32(Record(table) + 8), S32(Record(table) + 12));
-        }
-
-        return [];
-    }
+    public ReadOnlySpan<byte> Table(string tag) =>
+        tables.TryGetValue(tag, out (int At, int Length) table) ? font.AsSpan(table.At, table.Length) : [];
 
     /// <summary>A font file of these tables.</summary>
     public static byte[] Write(IReadOnlyList<(string Tag, byte[] Table)> tables)
@@ -65,7 +55,7 @@ internal sealed class Sfnt
         int start = 12 + (16 * tables.Count);
         byte[] font = new byte[start + tables.Sum(table => Padded(table.Table.Length))];
         Span<byte> span = font;
-        int power = (int)Math.Log2(tables.Count);
+        int power = 31 - System.Numerics.BitOperations.LeadingZeroCount((uint)tables.Count);
         BinaryPrimitives.WriteUInt32BigEndian(span, 0x00010000);
         BinaryPrimitives.WriteUInt16BigEndian(span[4..], (ushort)tables.Count);
         BinaryPrimitives.WriteUInt16BigEndian(span[6..], (ushort)(16 << power));
@@ -75,7 +65,7 @@ internal sealed class Sfnt
         foreach ((string tag, byte[] table) in tables.OrderBy(table => table.Tag, StringComparer.Ordinal))
         {
             table.CopyTo(span[at..]);
-            System.Text.Encoding.ASCII.GetBytes(tag, span[record..]);
+            Encoding.ASCII.GetBytes(tag, span[record..]);
             BinaryPrimitives.WriteUInt32BigEndian(span[(record + 4)..], Checksum(span.Slice(at, Padded(table.Length))));
             BinaryPrimitives.WriteInt32BigEndian(span[(record + 8)..], at);
             BinaryPrimitives.WriteInt32BigEndian(span[(record + 12)..], table.Length);
@@ -95,8 +85,4 @@ internal sealed class Sfnt
             sum = unchecked(sum + BinaryPrimitives.ReadUInt32BigEndian(table[at..]));
         return sum;
     }
-
-    private int Record(int table) => directory + 12 + (16 * table);
-
-    private string TagAt(int record) => System.Text.Encoding.ASCII.GetString(font, record, 4);
 }

@@ -1,7 +1,6 @@
 using RideAudit.Document;
+using RideAudit.Report.Drawing;
 using RideAudit.Report.Fonts;
-using RideAudit.Report.Text;
-using SkiaSharp;
 
 namespace RideAudit.Report.Look;
 
@@ -15,7 +14,7 @@ internal static class Bands
     /// <summary>Names, lowest first.</summary>
     public static readonly string[] Names = ["low", "middle", "high"];
 
-    private static readonly SKColor[] Fills = [Palette.Low, Palette.Middle, Palette.High];
+    private static readonly Colour[] Fills = [Palette.Low, Palette.Middle, Palette.High];
 
     /// <summary>Seconds of a band, 0 low to 2 high.</summary>
     public static long Seconds(BandEntry bands, int band) => band switch { 0 => bands.Low, 1 => bands.Middle, _ => bands.High };
@@ -24,39 +23,30 @@ internal static class Bands
     public static long Total(BandEntry bands) => bands.Low + bands.Middle + bands.High;
 
     /// <summary>Fills an area as a band: 0 low, 1 middle, 2 high.</summary>
-    public static void Fill(Ink ink, SKRect area, int band)
+    public static void Fill(Surface surface, Area area, int band)
     {
         if (area.Width <= 0 || area.Height <= 0)
             return;
-        ink.Fill(area, Fills[band]);
+        surface.Fill(area, Fills[band]);
         if (band == 1)
-            Hatch(ink, area);
+            surface.Hatch(area, HatchStep, new Pen(Palette.Low, 0.5f));
     }
 
     /// <summary>Width of <see cref="Legend"/>, pt.</summary>
     public static float LegendWidth(FontSet fonts, TextStyle style) =>
-        Names.Sum(name => Side(style) + LegendAir + Shaper.Measure(fonts, name, style)) + (2 * LegendGap);
+        Names.Sum(name => Side(style) + LegendAir + style.Measure(fonts, name)) + (2 * LegendGap);
 
     /// <summary>A row of swatches with their names.</summary>
-    public static void Legend(Ink ink, float x, float baseline, TextStyle style)
+    public static void Legend(Surface surface, float x, float baseline, TextStyle style)
     {
         for (int band = 0; band < Names.Length; band++)
         {
             float side = Side(style);
-            Fill(ink, new SKRect(x, baseline - side, x + side, baseline), band);
+            Fill(surface, new Area(x, baseline - side, x + side, baseline), band);
             x += side + LegendAir;
-            x += ink.Text(Names[band], style, x, baseline) + LegendGap;
+            x += surface.Text(Names[band], style, x, baseline) + LegendGap;
         }
     }
 
     private static float Side(TextStyle style) => style.Size * 0.8f;
-
-    private static void Hatch(Ink ink, SKRect area)
-    {
-        ink.Canvas.Save();
-        ink.Canvas.ClipRect(area);
-        for (float x = area.Left - area.Height + HatchStep; x < area.Right; x += HatchStep)
-            ink.Line(x, area.Bottom, x + area.Height, area.Top, Palette.Low, 0.5f);
-        ink.Canvas.Restore();
-    }
 }

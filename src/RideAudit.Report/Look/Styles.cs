@@ -1,5 +1,5 @@
+using RideAudit.Report.Drawing;
 using RideAudit.Report.Fonts;
-using RideAudit.Report.Text;
 
 namespace RideAudit.Report.Look;
 
@@ -18,7 +18,7 @@ internal static class Styles
     /// <summary>Small print.</summary>
     public static readonly TextStyle Small = new(Weight.Regular, 8.5f, Palette.Quiet);
 
-    /// <summary>Small print in ink.</summary>
+    /// <summary>Small print in surface.</summary>
     public static readonly TextStyle SmallInk = new(Weight.Regular, 8.5f, Palette.Ink);
 
     /// <summary>Small print, strong.</summary>

@@ -1,5 +1,5 @@
+using RideAudit.Report.Drawing;
 using RideAudit.Rules;
-using SkiaSharp;
 
 namespace RideAudit.Report.Look;
 
@@ -10,7 +10,7 @@ internal static class VerdictMark
     public static float Side(float textSize) => textSize * 0.74f;
 
     /// <summary>A cross for broken, a triangle for watch, a tick for kept, a dash for not judged; on a baseline.</summary>
-    public static void Draw(Ink ink, Verdict verdict, float x, float baseline, float textSize)
+    public static void Draw(Surface surface, Verdict verdict, float x, float baseline, float textSize)
     {
         float side = Side(textSize);
         float top = baseline - side;
@@ -18,19 +18,19 @@ internal static class VerdictMark
         switch (verdict)
         {
             case Verdict.Broken:
-                ink.Line(x, top, x + side, baseline, Palette.Rust, stroke);
-                ink.Line(x + side, top, x, baseline, Palette.Rust, stroke);
+                surface.Line(x, top, x + side, baseline, Palette.Rust, stroke);
+                surface.Line(x + side, top, x, baseline, Palette.Rust, stroke);
                 break;
             case Verdict.Watch:
-                SKPoint[] outline = [new(x + (side / 2), top), new(x + side, baseline), new(x, baseline), new(x + (side / 2), top), new(x + side, baseline)];
-                ink.Polyline(outline, Palette.Rust, stroke * 0.75f);
+                Point[] outline = [new(x + (side / 2), top), new(x + side, baseline), new(x, baseline), new(x + (side / 2), top), new(x + side, baseline)];
+                surface.Polyline(outline, new Pen(Palette.Rust, stroke * 0.75f));
                 break;
             case Verdict.Kept:
-                SKPoint[] tick = [new(x, top + (side * 0.55f)), new(x + (side * 0.36f), baseline - (side * 0.08f)), new(x + side, top + (side * 0.06f))];
-                ink.Polyline(tick, Palette.High, stroke);
+                Point[] tick = [new(x, top + (side * 0.55f)), new(x + (side * 0.36f), baseline - (side * 0.08f)), new(x + side, top + (side * 0.06f))];
+                surface.Polyline(tick, new Pen(Palette.High, stroke));
                 break;
             default:
-                ink.Line(x, top + (side * 0.55f), x + side, top + (side * 0.55f), Palette.Quiet, stroke);
+                surface.Line(x, top + (side * 0.55f), x + side, top + (side * 0.55f), Palette.Quiet, stroke);
                 break;
         }
     }

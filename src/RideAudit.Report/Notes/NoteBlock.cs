@@ -1,3 +1,4 @@
+using RideAudit.Report.Drawing;
 using RideAudit.Report.Flow;
 using RideAudit.Report.Fonts;
 using RideAudit.Report.Look;
@@ -63,15 +64,15 @@ internal sealed class NoteBlock : Block
     }
 
     /// <inheritdoc/>
-    public override void Draw(Ink ink, float x, float y)
+    public override void Draw(Surface surface, float x, float y)
     {
-        ink.Line(x + 1, y, x + 1, y + Height, Palette.Middle, 1.6f);
+        surface.Line(x + 1, y, x + 1, y + Height, Palette.Middle, 1.6f);
         bool first = true;
         foreach (NoteLine line in lines)
         {
             y += first ? 0 : line.SpaceBefore;
-            line.Marker?.Draw(ink, x + Bar, y + line.Text.Ascent);
-            line.Text.Draw(ink, x + line.Indent, y + line.Text.Ascent);
+            line.Marker?.Draw(surface, x + Bar, y + line.Text.Ascent);
+            line.Text.Draw(surface, x + line.Indent, y + line.Text.Ascent);
             y += line.Text.Leading;
             first = false;
         }

@@ -1,5 +1,6 @@
 using System.Text;
 using System.Text.RegularExpressions;
+using RideAudit.Report.Drawing;
 using RideAudit.Report.Fonts;
 using RideAudit.Report.Text;
 

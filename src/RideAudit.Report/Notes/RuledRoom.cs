@@ -1,3 +1,4 @@
+using RideAudit.Report.Drawing;
 using RideAudit.Report.Flow;
 using RideAudit.Report.Look;
 
@@ -14,10 +15,10 @@ internal sealed class RuledRoom(float width) : Block
     public override float Height => Lines * LineDepth;
 
     /// <inheritdoc/>
-    public override void Draw(Ink ink, float x, float y)
+    public override void Draw(Surface surface, float x, float y)
     {
-        ink.Text("Notes", Styles.Small, x, y + 9);
+        surface.Text("Notes", Styles.Small, x, y + 9);
         for (int line = 1; line <= Lines; line++)
-            ink.Line(x, y + (line * LineDepth), x + width, y + (line * LineDepth), Palette.Hairline, 0.6f);
+            surface.Line(x, y + (line * LineDepth), x + width, y + (line * LineDepth), Palette.Hairline, 0.6f);
     }
 }

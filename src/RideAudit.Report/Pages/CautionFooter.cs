@@ -1,3 +1,4 @@
+using RideAudit.Report.Drawing;
 using RideAudit.Report.Flow;
 using RideAudit.Report.Fonts;
 using RideAudit.Report.Look;
@@ -24,13 +25,13 @@ internal sealed class CautionFooter : Block
     public override float Height => 5 + lines.Sum(line => line.Leading) + numberLine;
 
     /// <inheritdoc/>
-    public override void Draw(Ink ink, float x, float y)
+    public override void Draw(Surface surface, float x, float y)
     {
-        ink.Hairline(x, x + width, y);
+        surface.Hairline(x, x + width, y);
         y += 5;
         foreach (TextLine line in lines)
         {
-            line.Draw(ink, x, y + line.Ascent);
+            line.Draw(surface, x, y + line.Ascent);
             y += line.Leading;
         }
     }

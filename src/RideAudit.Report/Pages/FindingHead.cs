@@ -1,3 +1,4 @@
+using RideAudit.Report.Drawing;
 using RideAudit.Report.Flow;
 using RideAudit.Report.Fonts;
 using RideAudit.Report.Look;
@@ -30,19 +31,19 @@ internal sealed class FindingHead : Block
     public override float Height => Air + lines.Sum(line => line.Leading) + 1;
 
     /// <inheritdoc/>
-    public override void Draw(Ink ink, float x, float y)
+    public override void Draw(Surface surface, float x, float y)
     {
-        ink.Anchor(x, y, Places.Rule(finding.Rule));
-        ink.Hairline(x, x + width, y);
+        surface.Anchor(x, y, Places.Rule(finding.Rule));
+        surface.Hairline(x, x + width, y);
         y += Air;
         float baseline = y + lines[0].Ascent;
         bool wanting = finding.Verdict is Verdict.Broken or Verdict.Watch;
-        VerdictMark.Draw(ink, finding.Verdict, x, baseline, Styles.Body.Size);
+        VerdictMark.Draw(surface, finding.Verdict, x, baseline, Styles.Body.Size);
         TextStyle style = (wanting ? Styles.Strong : Styles.Body) with { Colour = wanting ? Palette.Rust : Palette.Ink };
-        ink.Text(RuleWords.Verdict(finding.Verdict), style, x + MarkRoom, baseline);
+        surface.Text(RuleWords.Verdict(finding.Verdict), style, x + MarkRoom, baseline);
         foreach (TextLine line in lines)
         {
-            line.Draw(ink, x + indent, y + line.Ascent);
+            line.Draw(surface, x + indent, y + line.Ascent);
             y += line.Leading;
         }
     }

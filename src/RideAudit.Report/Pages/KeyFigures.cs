@@ -1,4 +1,5 @@
 using RideAudit.Document;
+using RideAudit.Report.Drawing;
 using RideAudit.Report.Flow;
 using RideAudit.Report.Fonts;
 using RideAudit.Report.Look;
@@ -20,21 +21,21 @@ internal sealed class KeyFigures(ReviewDocument review, FontSet fonts, float wid
     public override float Height => density.Compact ? 61 : 66;
 
     /// <inheritdoc/>
-    public override void Draw(Ink ink, float x, float y)
+    public override void Draw(Surface surface, float x, float y)
     {
-        ink.Hairline(x, x + width, y);
+        surface.Hairline(x, x + width, y);
         (string Figure, string Name, string Context)[] figures = [Hours(), Stress(), Ramp(), Longest()];
         float top = y + (density.Compact ? 0 : 2);
         float column = width / figures.Length;
         for (int i = 0; i < figures.Length; i++)
         {
             float left = x + (i * column);
-            ink.Text(figures[i].Figure, Large, left, top + 25);
-            TextLine.Fit(fonts, figures[i].Name, Styles.Body, column - 6).Draw(ink, left, top + 40);
-            TextLine.Fit(fonts, figures[i].Context, Styles.Quiet, column - 6).Draw(ink, left, top + 53);
+            surface.Text(figures[i].Figure, Large, left, top + 25);
+            TextLine.Fit(fonts, figures[i].Name, Styles.Body, column - 6).Draw(surface, left, top + 40);
+            TextLine.Fit(fonts, figures[i].Context, Styles.Quiet, column - 6).Draw(surface, left, top + 53);
         }
 
-        ink.Hairline(x, x + width, y + Height);
+        surface.Hairline(x, x + width, y + Height);
     }
 
     private (string, string, string) Hours()

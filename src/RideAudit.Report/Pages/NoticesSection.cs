@@ -1,4 +1,5 @@
 using RideAudit.Document;
+using RideAudit.Report.Drawing;
 using RideAudit.Report.Flow;
 using RideAudit.Report.Fonts;
 using RideAudit.Report.Look;
@@ -21,6 +22,8 @@ internal sealed class NoticesSection(ReviewDocument review, FontSet fonts, float
         yield return new SectionHead(fonts, "Data and notices", width) { SpaceBefore = 24, KeepWithNext = true, Outline = "Data and notices" };
         foreach (Block block in new ThresholdLines(review, fonts, width).Blocks())
             yield return block;
+        foreach (Writing writing in fonts.Lacking([review.Rider.Label, review.Note ?? "", .. review.Rides.Select(ride => ride.File), .. review.Notices.Select(notice => notice.File ?? "")]))
+            yield return new TextBlock(fonts, writing.Advice, Styles.Body, width) { SpaceBefore = ParagraphGap };
         if (review.Notices.IsEmpty)
         {
             yield return new TextBlock(fonts, "Every file was read whole; nothing was repaired or assumed.", Styles.Body, width) { SpaceBefore = ParagraphGap };

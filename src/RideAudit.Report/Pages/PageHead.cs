@@ -1,4 +1,5 @@
 using RideAudit.Document;
+using RideAudit.Report.Drawing;
 using RideAudit.Report.Flow;
 using RideAudit.Report.Fonts;
 using RideAudit.Report.Look;
@@ -23,8 +24,8 @@ internal sealed class PageHead : Block
         TextStyle quiet = Styles.Quiet with { Size = 10.5f };
         week = TextLine.Of(fonts, [new Span($"Week of {Say.Date(review.Week.StartsOn)}", strong), new Span(Details(review.Week), quiet)]);
         string tier = review.Rider.Tier is { } known ? $"  {known} volume" : "";
-        float tierWidth = Shaper.Measure(fonts, tier, quiet);
-        stacked = Shaper.Measure(fonts, review.Rider.Label, strong) + tierWidth + Gap + week.Width > width;
+        float tierWidth = quiet.Measure(fonts, tier);
+        stacked = strong.Measure(fonts, review.Rider.Label) + tierWidth + Gap + week.Width > width;
         float room = (stacked ? width : width - week.Width - Gap) - tierWidth;
         string label = TextLine.FitText(fonts, review.Rider.Label, strong, room);
         rider = TextLine.Of(fonts, [new Span(label, strong), new Span(tier, quiet)]);
@@ -34,14 +35,14 @@ internal sealed class PageHead : Block
     public override float Height => (stacked ? 2 : 1) * rider.Leading + 6;
 
     /// <inheritdoc/>
-    public override void Draw(Ink ink, float x, float y)
+    public override void Draw(Surface surface, float x, float y)
     {
-        rider.Draw(ink, x, y + rider.Ascent);
+        rider.Draw(surface, x, y + rider.Ascent);
         if (stacked)
-            week.Draw(ink, x, y + rider.Leading + week.Ascent);
+            week.Draw(surface, x, y + rider.Leading + week.Ascent);
         else
-            week.Draw(ink, x + width - week.Width, y + week.Ascent);
-        ink.Hairline(x, x + width, y + Height);
+            week.Draw(surface, x + width - week.Width, y + week.Ascent);
+        surface.Hairline(x, x + width, y + Height);
     }
 
     private static string Details(WeekEntry week)

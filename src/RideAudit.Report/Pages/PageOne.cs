@@ -1,4 +1,5 @@
 using RideAudit.Document;
+using RideAudit.Report.Drawing;
 using RideAudit.Report.Flow;
 using RideAudit.Report.Fonts;
 using RideAudit.Report.Look;
@@ -39,12 +40,12 @@ internal sealed class PageOne
     private float FlowBottom => sheet.Bottom - footer.Height - 6;
 
     /// <summary>Draws the page.</summary>
-    public void Draw(Ink ink, int pageCount)
+    public void Draw(Surface surface, int pageCount)
     {
         foreach (Placed item in placed)
-            item.Block.Draw(ink, sheet.Left, item.Y);
-        footer.Draw(ink, sheet.Left, sheet.Bottom - footer.Height);
-        ink.Text($"1 of {Say.Number(pageCount)}", Styles.Tiny, sheet.Right, sheet.Bottom - Styles.PageNumberBaseline, Align.End);
+            item.Block.Draw(surface, sheet.Left, item.Y);
+        footer.Draw(surface, sheet.Left, sheet.Bottom - footer.Height);
+        surface.Text($"1 of {Say.Number(pageCount)}", Styles.Tiny, sheet.Right, sheet.Bottom - Styles.PageNumberBaseline, Align.End);
     }
 
     private static float Depth(Block[] blocks) => blocks.Sum(block => block.Height);

@@ -1,4 +1,5 @@
 using RideAudit.Document;
+using RideAudit.Report.Drawing;
 using RideAudit.Report.Flow;
 using RideAudit.Report.Fonts;
 using RideAudit.Report.Look;
@@ -49,22 +50,22 @@ internal sealed class ReviewPages : IPages
     }
 
     /// <inheritdoc/>
-    public void Draw(int page, Ink ink)
+    public void Draw(int page, Surface surface)
     {
         if (page == 0)
         {
-            ink.Anchor(Sheet.Left, Sheet.Top, Places.Outline(0, 0));
-            first.Draw(ink, Count);
+            surface.Anchor(Sheet.Left, Sheet.Top, Places.Outline(0, 0));
+            first.Draw(surface, Count);
             return;
         }
 
-        DrawFurniture(page, ink);
+        DrawFurniture(page, surface);
         for (int i = 0; i < flow[page - 1].Count; i++)
         {
             (Block block, float y) = flow[page - 1][i];
             if (block.Outline is not null)
-                ink.Anchor(Sheet.Left, y, Places.Outline(page, i));
-            block.Draw(ink, Sheet.Left, y);
+                surface.Anchor(Sheet.Left, y, Places.Outline(page, i));
+            block.Draw(surface, Sheet.Left, y);
         }
     }
 
@@ -93,14 +94,14 @@ internal sealed class ReviewPages : IPages
         }
     }
 
-    private void DrawFurniture(int page, Ink ink)
+    private void DrawFurniture(int page, Surface surface)
     {
         string week = $"Week of {Say.Date(review.Week.StartsOn)}";
         TextLine right = TextLine.Of(fonts, week, Styles.Small);
         TextLine label = TextLine.Fit(fonts, review.Rider.Label, Styles.Small, Sheet.ContentWidth - right.Width - 20);
-        label.Draw(ink, Sheet.Left, Sheet.Top + 8.5f);
-        right.Draw(ink, Sheet.Right - right.Width, Sheet.Top + 8.5f);
-        ink.Hairline(Sheet.Left, Sheet.Right, Sheet.Top + 14);
-        ink.Text($"{page + 1} of {Count}", Styles.Tiny, Sheet.Right, Sheet.Bottom - Styles.PageNumberBaseline, Align.End);
+        label.Draw(surface, Sheet.Left, Sheet.Top + 8.5f);
+        right.Draw(surface, Sheet.Right - right.Width, Sheet.Top + 8.5f);
+        surface.Hairline(Sheet.Left, Sheet.Right, Sheet.Top + 14);
+        surface.Text($"{page + 1} of {Count}", Styles.Tiny, Sheet.Right, Sheet.Bottom - Styles.PageNumberBaseline, Align.End);
     }
 }

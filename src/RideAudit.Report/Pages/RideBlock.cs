@@ -1,6 +1,6 @@
 using RideAudit.Document;
+using RideAudit.Report.Drawing;
 using RideAudit.Report.Look;
-using SkiaSharp;
 
 namespace RideAudit.Report.Pages;
 
@@ -21,27 +21,27 @@ internal sealed class RideBlock(RideEntry ride, float hourWidth, float unit)
     }
 
     /// <summary>Draws the block from its left edge on the baseline and returns its area.</summary>
-    public SKRect Draw(Ink ink, float left, float baseline)
+    public Area Draw(Surface surface, float left, float baseline)
     {
         double share = HeightShare(ride);
         float width = hourWidth * ride.DurationSeconds / 3600f;
         float height = unit * (float)(share > 0 ? share : UnknownHeight);
-        var area = new SKRect(left, baseline - height, left + width, baseline);
+        var area = new Area(left, baseline - height, left + width, baseline);
         if (ride.IntensityRatio is null)
-            ink.Frame(area, Palette.Ink, 0.9f, share > 0 ? 0 : 2);
+            surface.Frame(area, Palette.Ink, 0.9f, share > 0 ? 0 : 2);
         else
-            FillBands(ink, area);
+            FillBands(surface, area);
         return area;
     }
 
-    private void FillBands(Ink ink, SKRect area)
+    private void FillBands(Surface surface, Area area)
     {
         long total = Bands.Total(ride.BandSeconds);
         float left = area.Left;
         for (int band = 0; band < 3; band++)
         {
             float right = total == 0 ? area.Right : left + (area.Width * Bands.Seconds(ride.BandSeconds, band) / total);
-            Bands.Fill(ink, new SKRect(left, area.Top, right, area.Bottom), band);
+            Bands.Fill(surface, new Area(left, area.Top, right, area.Bottom), band);
             left = right;
         }
     }

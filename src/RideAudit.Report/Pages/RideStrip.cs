@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using RideAudit.Document;
 using RideAudit.Report.Charts;
+using RideAudit.Report.Drawing;
 using RideAudit.Report.Flow;
 using RideAudit.Report.Fonts;
 using RideAudit.Report.Look;
@@ -41,23 +42,23 @@ internal sealed class RideStrip : Block
     public override float Height => Air + title.Leading + 2 + (chart is null ? 0 : traceDepth + AxisDepth) + facts.Sum(line => line.Leading);
 
     /// <inheritdoc/>
-    public override void Draw(Ink ink, float x, float y)
+    public override void Draw(Surface surface, float x, float y)
     {
-        ink.Anchor(x, y, Places.Ride(index));
-        ink.Hairline(x, x + width, y);
+        surface.Anchor(x, y, Places.Ride(index));
+        surface.Hairline(x, x + width, y);
         y += Air;
-        title.Draw(ink, x, y + title.Ascent);
-        file.Draw(ink, x + width - file.Width, y + title.Ascent);
+        title.Draw(surface, x, y + title.Ascent);
+        file.Draw(surface, x + width - file.Width, y + title.Ascent);
         y += title.Leading + 2;
         if (chart is not null)
         {
-            chart.Draw(ink, x, y);
+            chart.Draw(surface, x, y);
             y += traceDepth + AxisDepth;
         }
 
         foreach (TextLine line in facts)
         {
-            line.Draw(ink, x, y + line.Ascent);
+            line.Draw(surface, x, y + line.Ascent);
             y += line.Leading;
         }
     }

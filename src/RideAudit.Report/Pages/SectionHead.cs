@@ -1,3 +1,4 @@
+using RideAudit.Report.Drawing;
 using RideAudit.Report.Flow;
 using RideAudit.Report.Fonts;
 using RideAudit.Report.Look;
@@ -20,13 +21,13 @@ internal sealed class SectionHead(FontSet fonts, string text, float width) : Blo
     public override float Height => lines.Sum(line => line.Leading) + 4;
 
     /// <inheritdoc/>
-    public override void Draw(Ink ink, float x, float y)
+    public override void Draw(Surface surface, float x, float y)
     {
         if (Anchor is not null)
-            ink.Anchor(x, y, Anchor);
+            surface.Anchor(x, y, Anchor);
         foreach (TextLine line in lines)
         {
-            line.Draw(ink, x, y + line.Ascent);
+            line.Draw(surface, x, y + line.Ascent);
             y += line.Leading;
         }
     }

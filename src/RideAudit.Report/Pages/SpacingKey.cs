@@ -1,4 +1,5 @@
 using RideAudit.Document;
+using RideAudit.Report.Drawing;
 using RideAudit.Report.Flow;
 using RideAudit.Report.Fonts;
 using RideAudit.Report.Look;
@@ -31,15 +32,15 @@ internal sealed class SpacingKey : Block
     private float Width { get; }
 
     /// <inheritdoc/>
-    public override void Draw(Ink ink, float x, float y)
+    public override void Draw(Surface surface, float x, float y)
     {
         float baseline = y;
         foreach (TextLine line in lines)
         {
-            line.Draw(ink, x, baseline + line.Ascent);
+            line.Draw(surface, x, baseline + line.Ascent);
             baseline += line.Leading;
         }
 
-        Bands.Legend(ink, x + Width - legendWidth, y + lines[0].Ascent, Styles.Small);
+        Bands.Legend(surface, x + Width - legendWidth, y + lines[0].Ascent, Styles.Small);
     }
 }

@@ -1,10 +1,9 @@
 using RideAudit.Document;
+using RideAudit.Report.Drawing;
 using RideAudit.Report.Flow;
 using RideAudit.Report.Fonts;
 using RideAudit.Report.Look;
-using RideAudit.Report.Text;
 using RideAudit.Report.Words;
-using SkiaSharp;
 
 namespace RideAudit.Report.Pages;
 
@@ -51,21 +50,21 @@ internal sealed class SpacingLine : Block
     public override float Height => depth;
 
     /// <inheritdoc/>
-    public override void Draw(Ink ink, float x, float y)
+    public override void Draw(Surface surface, float x, float y)
     {
         float baseline = y + depth - captions;
-        ink.Line(x, baseline - unit, x + width, baseline - unit, Palette.Hairline, 0.8f, 2);
-        var places = new Dictionary<string, SKRect>(StringComparer.Ordinal);
+        surface.Line(x, baseline - unit, x + width, baseline - unit, Palette.Hairline, 0.8f, 2);
+        var places = new Dictionary<string, Area>(StringComparer.Ordinal);
         for (int day = 0; day < review.Week.Days.Length; day++)
-            DrawDay(ink, review.Week.Days[day], x + (day * dayWidth), baseline, places);
-        ink.Line(x, baseline, x + (7 * dayWidth), baseline, Palette.Ink, 0.8f);
-        DrawKey(ink, x + width - KeyWidth, baseline);
-        new SpanRow(review.Week.Spans, places, fonts).Draw(ink, x, x + (7 * dayWidth), y);
+            DrawDay(surface, review.Week.Days[day], x + (day * dayWidth), baseline, places);
+        surface.Line(x, baseline, x + (7 * dayWidth), baseline, Palette.Ink, 0.8f);
+        DrawKey(surface, x + width - KeyWidth, baseline);
+        new SpanRow(review.Week.Spans, places, fonts).Draw(surface, x, x + (7 * dayWidth), y);
     }
 
     private IEnumerable<RideEntry> RidesOf(DayEntry day) => review.Rides.Where(ride => day.Rides.Contains(ride.File));
 
-    private void DrawDay(Ink ink, DayEntry day, float left, float baseline, Dictionary<string, SKRect> places)
+    private void DrawDay(Surface surface, DayEntry day, float left, float baseline, Dictionary<string, Area> places)
     {
         RideEntry[] rides = [.. RidesOf(day)];
         float x = left + ((dayWidth - (hourWidth * (float)(rides.Sum(ride => ride.DurationSeconds) / 3600.0))) / 2);
@@ -73,46 +72,46 @@ internal sealed class SpacingLine : Block
         foreach (RideEntry ride in rides)
         {
             var block = new RideBlock(ride, hourWidth, unit);
-            SKRect area = block.Draw(ink, x, baseline);
+            Area area = block.Draw(surface, x, baseline);
             places[ride.File] = area;
             if (x > left + 1 && !ReferenceEquals(ride, rides[0]))
-                ink.Line(x, baseline, x, area.Top, Palette.Paper, 1.2f);
+                surface.Line(x, baseline, x, area.Top, Palette.Paper, 1.2f);
             x = area.Right;
             top = Math.Min(top, area.Top);
         }
 
         float centre = left + (dayWidth / 2);
         if (rides.Length > 0)
-            DrawStress(ink, day.Stress is { } stress ? Say.Number(stress) : "no stress", centre, top - 4);
-        DrawCaption(ink, day, rides, centre, baseline);
+            DrawStress(surface, day.Stress is { } stress ? Say.Number(stress) : "no stress", centre, top - 4);
+        DrawCaption(surface, day, rides, centre, baseline);
     }
 
-    private void DrawStress(Ink ink, string text, float centre, float baseline)
+    private void DrawStress(Surface surface, string text, float centre, float baseline)
     {
-        float half = (Shaper.Measure(fonts, text, Styles.Strong) / 2) + 1.5f;
-        ink.Fill(new SKRect(centre - half, baseline - Styles.Strong.Size + 1, centre + half, baseline + 1), Palette.Paper);
-        ink.Text(text, Styles.Strong, centre, baseline, Align.Middle);
+        float half = (Styles.Strong.Measure(fonts, text) / 2) + 1.5f;
+        surface.Fill(new Area(centre - half, baseline - Styles.Strong.Size + 1, centre + half, baseline + 1), Palette.Paper);
+        surface.Text(text, Styles.Strong, centre, baseline, Align.Middle);
     }
 
-    private static void DrawCaption(Ink ink, DayEntry day, RideEntry[] rides, float centre, float baseline)
+    private static void DrawCaption(Surface surface, DayEntry day, RideEntry[] rides, float centre, float baseline)
     {
         bool ridden = rides.Length > 0;
-        ink.Text(Say.ShortDay(day.Date), ridden ? Styles.Strong : Styles.Quiet, centre, baseline + 13, Align.Middle);
-        ink.Text(day.Kind, ridden ? Styles.Body : Styles.Quiet, centre, baseline + 25.5f, Align.Middle);
+        surface.Text(Say.ShortDay(day.Date), ridden ? Styles.Strong : Styles.Quiet, centre, baseline + 13, Align.Middle);
+        surface.Text(day.Kind, ridden ? Styles.Body : Styles.Quiet, centre, baseline + 25.5f, Align.Middle);
         if (ridden)
-            ink.Text(Say.Length(rides.Sum(ride => ride.DurationSeconds)), Styles.Quiet, centre, baseline + 38, Align.Middle);
+            surface.Text(Say.Length(rides.Sum(ride => ride.DurationSeconds)), Styles.Quiet, centre, baseline + 38, Align.Middle);
         if (day.OtherActivityHours > 0)
-            ink.Text($"other {Say.Unit(day.OtherActivityHours, 1, "h")}", Styles.Small, centre, baseline + (ridden ? 38 + OtherDepth : 38), Align.Middle);
+            surface.Text($"other {Say.Unit(day.OtherActivityHours, 1, "h")}", Styles.Small, centre, baseline + (ridden ? 38 + OtherDepth : 38), Align.Middle);
     }
 
-    private void DrawKey(Ink ink, float left, float baseline)
+    private void DrawKey(Surface surface, float left, float baseline)
     {
         float right = left + KeyWidth;
-        var area = new SKRect(right - hourWidth, baseline - unit, right, baseline);
-        ink.Frame(area, Palette.Quiet, 0.6f, 1.5f);
-        ink.Text("100", Styles.Quiet, right, baseline - unit - 4, Align.End);
-        ink.Text("key: 1 h at", Styles.Small, right, baseline + 13, Align.End);
-        ink.Text("threshold", Styles.Small, right, baseline + 25.5f, Align.End);
-        ink.Text("power", Styles.Small, right, baseline + 38, Align.End);
+        var area = new Area(right - hourWidth, baseline - unit, right, baseline);
+        surface.Frame(area, Palette.Quiet, 0.6f, 1.5f);
+        surface.Text("100", Styles.Quiet, right, baseline - unit - 4, Align.End);
+        surface.Text("key: 1 h at", Styles.Small, right, baseline + 13, Align.End);
+        surface.Text("threshold", Styles.Small, right, baseline + 25.5f, Align.End);
+        surface.Text("power", Styles.Small, right, baseline + 38, Align.End);
     }
 }

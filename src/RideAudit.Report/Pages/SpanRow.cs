@@ -1,10 +1,10 @@
 using System.Collections.Immutable;
 using RideAudit.Document;
+using RideAudit.Report.Drawing;
 using RideAudit.Report.Fonts;
 using RideAudit.Report.Look;
 using RideAudit.Report.Text;
 using RideAudit.Report.Words;
-using SkiaSharp;
 
 namespace RideAudit.Report.Pages;
 
@@ -12,7 +12,7 @@ namespace RideAudit.Report.Pages;
 /// <param name="spans">The spans.</param>
 /// <param name="places">Where the week's rides stand.</param>
 /// <param name="fonts">Fonts.</param>
-internal sealed class SpanRow(ImmutableArray<SpanEntry> spans, IReadOnlyDictionary<string, SKRect> places, FontSet fonts)
+internal sealed class SpanRow(ImmutableArray<SpanEntry> spans, IReadOnlyDictionary<string, Area> places, FontSet fonts)
 {
     private const float LineAt = 24;
     private const float LabelAt = 17;
@@ -22,23 +22,23 @@ internal sealed class SpanRow(ImmutableArray<SpanEntry> spans, IReadOnlyDictiona
     private const float LabelGap = 6;
 
     /// <summary>Draws between the week's edges with the row's top at <paramref name="y"/>.</summary>
-    public void Draw(Ink ink, float left, float right, float y)
+    public void Draw(Surface surface, float left, float right, float y)
     {
         float taken = float.MinValue, takenAbove = float.MinValue;
         foreach (SpanEntry span in spans)
         {
-            bool before = !places.TryGetValue(span.FromRide, out SKRect from);
-            if (!places.TryGetValue(span.ToRide, out SKRect to))
+            bool before = !places.TryGetValue(span.FromRide, out Area from);
+            if (!places.TryGetValue(span.ToRide, out Area to))
                 continue;
             float start = before ? left : from.Right;
-            DrawLine(ink, span, start, to.Left, y + LineAt, before);
+            DrawLine(surface, span, start, to.Left, y + LineAt, before);
             TextLine label = Label(span, before);
             float room = label.Width + (IsWanting(span) ? MarkRoom : 0);
             float x = Math.Clamp((start + to.Left - room) / 2, left, right - room);
             bool above = x < taken + LabelGap;
             if (above)
                 x = Math.Max(x, takenAbove + LabelGap);
-            DrawLabel(ink, span, label, x, y + (above ? UpperLabelAt : LabelAt));
+            DrawLabel(surface, span, label, x, y + (above ? UpperLabelAt : LabelAt));
             if (above)
                 takenAbove = x + room;
             else
@@ -49,27 +49,27 @@ internal sealed class SpanRow(ImmutableArray<SpanEntry> spans, IReadOnlyDictiona
     // A span that no rule judged (an event week) is drawn like a kept one.
     private static bool IsWanting(SpanEntry span) => span.Verdict is "watch" or "broken";
 
-    private static SKColor Colour(SpanEntry span) => IsWanting(span) ? Palette.Rust : Palette.Quiet;
+    private static Colour Colour(SpanEntry span) => IsWanting(span) ? Palette.Rust : Palette.Quiet;
 
-    private static void DrawLine(Ink ink, SpanEntry span, float start, float end, float y, bool before)
+    private static void DrawLine(Surface surface, SpanEntry span, float start, float end, float y, bool before)
     {
         float width = span.Verdict switch { "broken" => 1.8f, "watch" => 1.2f, _ => 0.7f };
-        SKColor colour = Colour(span);
-        ink.Line(start, y, end, y, colour, width, before ? 3 : 0);
+        Colour colour = Colour(span);
+        surface.Line(start, y, end, y, colour, width, before ? 3 : 0);
         if (!before)
-            ink.Line(start, y - 3.5f, start, y + 3.5f, colour, width);
-        ink.Line(end, y - 3.5f, end, y + 3.5f, colour, width);
+            surface.Line(start, y - 3.5f, start, y + 3.5f, colour, width);
+        surface.Line(end, y - 3.5f, end, y + 3.5f, colour, width);
     }
 
-    private static void DrawLabel(Ink ink, SpanEntry span, TextLine label, float x, float baseline)
+    private static void DrawLabel(Surface surface, SpanEntry span, TextLine label, float x, float baseline)
     {
         if (IsWanting(span))
         {
-            VerdictMark.Draw(ink, span.Verdict == "broken" ? Rules.Verdict.Broken : Rules.Verdict.Watch, x, baseline, MarkSize);
+            VerdictMark.Draw(surface, span.Verdict == "broken" ? Rules.Verdict.Broken : Rules.Verdict.Watch, x, baseline, MarkSize);
             x += MarkRoom;
         }
 
-        label.Draw(ink, x, baseline);
+        label.Draw(surface, x, baseline);
     }
 
     private TextLine Label(SpanEntry span, bool before)

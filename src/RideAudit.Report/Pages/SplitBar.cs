@@ -1,10 +1,10 @@
 using RideAudit.Document;
+using RideAudit.Report.Drawing;
 using RideAudit.Report.Flow;
 using RideAudit.Report.Fonts;
 using RideAudit.Report.Look;
 using RideAudit.Report.Text;
 using RideAudit.Report.Words;
-using SkiaSharp;
 
 namespace RideAudit.Report.Pages;
 
@@ -36,27 +36,27 @@ internal sealed class SplitBar : Block
         TitleDepth + (week.SplitByTime is null ? 0 : LabelDepth + BarDepth + (week.IntendedLowShare is null ? 5 : BracketDepth)) + sentence.Sum(line => line.Leading);
 
     /// <inheritdoc/>
-    public override void Draw(Ink ink, float x, float y)
+    public override void Draw(Surface surface, float x, float y)
     {
-        ink.Text("Intensity split by time", Styles.Strong with { Size = 10.5f }, x, y + 10);
+        surface.Text("Intensity split by time", Styles.Strong with { Size = 10.5f }, x, y + 10);
         y += TitleDepth;
         if (week.SplitByTime is { } split)
         {
-            DrawBar(ink, split, x, y);
+            DrawBar(surface, split, x, y);
             y += LabelDepth + BarDepth;
             if (week.IntendedLowShare is { } intended)
-                DrawIntended(ink, intended, x, y);
+                DrawIntended(surface, intended, x, y);
             y += week.IntendedLowShare is null ? 5 : BracketDepth;
         }
 
         foreach (TextLine line in sentence)
         {
-            line.Draw(ink, x, y + line.Ascent);
+            line.Draw(surface, x, y + line.Ascent);
             y += line.Leading;
         }
     }
 
-    private void DrawBar(Ink ink, SplitEntry split, float x, float y)
+    private void DrawBar(Surface surface, SplitEntry split, float x, float y)
     {
         double[] shares = [split.Low, split.Middle, split.High];
         float left = x;
@@ -65,36 +65,36 @@ internal sealed class SplitBar : Block
         {
             float right = left + (width * (float)shares[band]);
             starts[band] = left;
-            Bands.Fill(ink, new SKRect(left, y + LabelDepth, right, y + LabelDepth + BarDepth), band);
+            Bands.Fill(surface, new Area(left, y + LabelDepth, right, y + LabelDepth + BarDepth), band);
             left = right;
         }
 
-        DrawLabels(ink, shares, starts, x, y + 10);
+        DrawLabels(surface, shares, starts, x, y + 10);
     }
 
-    private void DrawLabels(Ink ink, double[] shares, float[] starts, float x, float baseline)
+    private void DrawLabels(Surface surface, double[] shares, float[] starts, float x, float baseline)
     {
         TextLine[] labels = [.. shares.Select((share, band) => TextLine.Of(fonts, $"{Say.Percent(share)} {Bands.Names[band]}", Styles.Strong))];
         const float gap = 12;
         float highAt = Math.Min(starts[2], x + width - labels[2].Width);
         highAt = Math.Max(highAt, x + labels[0].Width + gap + labels[1].Width + gap);
         float middleAt = Math.Clamp(starts[1], x + labels[0].Width + gap, highAt - gap - labels[1].Width);
-        labels[0].Draw(ink, x, baseline);
-        labels[1].Draw(ink, middleAt, baseline);
-        labels[2].Draw(ink, highAt, baseline);
+        labels[0].Draw(surface, x, baseline);
+        labels[1].Draw(surface, middleAt, baseline);
+        labels[2].Draw(surface, highAt, baseline);
     }
 
-    private void DrawIntended(Ink ink, double intended, float x, float y)
+    private void DrawIntended(Surface surface, double intended, float x, float y)
     {
         float at = x + (width * (float)intended);
         float half = width * (float)(week.SplitTolerance ?? 0);
         float line = y + 5;
         float right = Math.Min(at + half, x + width);
-        ink.Line(at - half, line, right, line, Palette.Ink, 0.9f);
-        ink.Line(at - half, line - 3, at - half, line + 3, Palette.Ink, 0.9f);
-        ink.Line(right, line - 3, right, line + 3, Palette.Ink, 0.9f);
-        ink.Line(at, line - 4, at, line + 4, Palette.Ink, 1.6f);
+        surface.Line(at - half, line, right, line, Palette.Ink, 0.9f);
+        surface.Line(at - half, line - 3, at - half, line + 3, Palette.Ink, 0.9f);
+        surface.Line(right, line - 3, right, line + 3, Palette.Ink, 0.9f);
+        surface.Line(at, line - 4, at, line + 4, Palette.Ink, 1.6f);
         string tolerance = week.SplitTolerance is { } known ? $" ± {Say.Number(known * 100)} points" : "";
-        ink.Text($"intended {Say.Percent(intended)} low{tolerance}", Styles.Quiet, at - half - 6, y + 8.5f, Align.End);
+        surface.Text($"intended {Say.Percent(intended)} low{tolerance}", Styles.Quiet, at - half - 6, y + 8.5f, Align.End);
     }
 }

@@ -1,5 +1,6 @@
 using System.Globalization;
 using RideAudit.Document;
+using RideAudit.Report.Drawing;
 using RideAudit.Report.Flow;
 using RideAudit.Report.Fonts;
 using RideAudit.Report.Look;
@@ -40,28 +41,28 @@ internal sealed class ToChange : Block
         (items.Count == 0 ? 0 : headDepth + items.Sum(item => Depth(item.Title) + Depth(item.Detail) + gap) + 8) + Depth(held);
 
     /// <inheritdoc/>
-    public override void Draw(Ink ink, float x, float y)
+    public override void Draw(Surface surface, float x, float y)
     {
         if (items.Count > 0)
         {
-            ink.Text("To change", Head, x, y + 10);
+            surface.Text("To change", Head, x, y + 10);
             y += headDepth;
         }
 
         for (int i = 0; i < items.Count; i++)
         {
-            ink.Text((i + 1).ToString(CultureInfo.InvariantCulture), Number, x, y + Number.Ascent);
-            y = Lines(ink, items[i].Title, x + Indent, y);
-            y = Lines(ink, items[i].Detail, x + Indent, y) + gap;
+            surface.Text((i + 1).ToString(CultureInfo.InvariantCulture), Number, x, y + Number.Ascent);
+            y = Lines(surface, items[i].Title, x + Indent, y);
+            y = Lines(surface, items[i].Detail, x + Indent, y) + gap;
         }
 
         if (items.Count > 0)
         {
-            ink.Hairline(x, x + width, y + 1);
+            surface.Hairline(x, x + width, y + 1);
             y += 8;
         }
 
-        Lines(ink, held, x, y);
+        Lines(surface, held, x, y);
     }
 
     private static List<TextLine> Held(SummaryEntry summary, FontSet fonts, float width, int mostLines)
@@ -82,11 +83,11 @@ internal sealed class ToChange : Block
 
     private static float Depth(List<TextLine> lines) => lines.Sum(line => line.Leading);
 
-    private static float Lines(Ink ink, List<TextLine> lines, float x, float y)
+    private static float Lines(Surface surface, List<TextLine> lines, float x, float y)
     {
         foreach (TextLine line in lines)
         {
-            line.Draw(ink, x, y + line.Ascent);
+            line.Draw(surface, x, y + line.Ascent);
             y += line.Leading;
         }
 

@@ -1,4 +1,5 @@
 using RideAudit.Document;
+using RideAudit.Report.Drawing;
 using RideAudit.Report.Flow;
 using RideAudit.Report.Fonts;
 using RideAudit.Report.Look;
@@ -35,19 +36,19 @@ internal sealed class VerdictBlock : Block
     public override float Height => headline.Sum(HeadlineLeading) + 5 + subline.Sum(line => line.Leading);
 
     /// <inheritdoc/>
-    public override void Draw(Ink ink, float x, float y)
+    public override void Draw(Surface surface, float x, float y)
     {
         foreach (TextLine line in headline)
         {
-            line.Draw(ink, x, y + line.Ascent);
+            line.Draw(surface, x, y + line.Ascent);
             y += HeadlineLeading(line);
         }
 
         y += 5;
-        VerdictMark.Draw(ink, worst, x, y + subline[0].Ascent, SublineSize);
+        VerdictMark.Draw(surface, worst, x, y + subline[0].Ascent, SublineSize);
         foreach (TextLine line in subline)
         {
-            line.Draw(ink, x + MarkRoom, y + line.Ascent);
+            line.Draw(surface, x + MarkRoom, y + line.Ascent);
             y += line.Leading;
         }
     }

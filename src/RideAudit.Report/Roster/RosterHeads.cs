@@ -1,3 +1,4 @@
+using RideAudit.Report.Drawing;
 using RideAudit.Report.Flow;
 using RideAudit.Report.Look;
 
@@ -13,14 +14,14 @@ internal sealed class RosterHeads(RosterColumns columns) : Block
     public override float Height => Styles.Small.Leading + Air;
 
     /// <inheritdoc/>
-    public override void Draw(Ink ink, float x, float y)
+    public override void Draw(Surface surface, float x, float y)
     {
         float baseline = y + Styles.Small.Ascent;
-        ink.Text("need", Styles.Small, x + RosterColumns.Mark, baseline);
-        ink.Text("rider and why", Styles.Small, x + RosterColumns.Label, baseline);
-        ink.Text("h, planned", Styles.Small, x + columns.Hours, baseline, Align.End);
-        ink.Text("stress", Styles.Small, x + columns.Stress, baseline, Align.End);
-        ink.Text("low, by time", Styles.Small, x + columns.Low, baseline, Align.End);
-        ink.Text("ramp", Styles.Small, x + columns.Ramp, baseline, Align.End);
+        surface.Text("need", Styles.Small, x + RosterColumns.Mark, baseline);
+        surface.Text("rider and why", Styles.Small, x + RosterColumns.Label, baseline);
+        surface.Text("h, planned", Styles.Small, x + columns.Hours, baseline, Align.End);
+        surface.Text("stress", Styles.Small, x + columns.Stress, baseline, Align.End);
+        surface.Text("low, by time", Styles.Small, x + columns.Low, baseline, Align.End);
+        surface.Text("ramp", Styles.Small, x + columns.Ramp, baseline, Align.End);
     }
 }

@@ -1,4 +1,5 @@
 using RideAudit.Document;
+using RideAudit.Report.Drawing;
 using RideAudit.Report.Flow;
 using RideAudit.Report.Fonts;
 using RideAudit.Report.Look;
@@ -49,19 +50,19 @@ internal sealed class RosterPages : IPages
     }
 
     /// <inheritdoc/>
-    public void Draw(int page, Ink ink)
+    public void Draw(int page, Surface surface)
     {
         if (page == 0)
-            footer.Draw(ink, Sheet.Left, Sheet.Bottom - footer.Height);
+            footer.Draw(surface, Sheet.Left, Sheet.Bottom - footer.Height);
         else
-            DrawHead(ink);
-        ink.Text($"{page + 1} of {Count}", Styles.Tiny, Sheet.Right, Sheet.Bottom - Styles.PageNumberBaseline, Align.End);
+            DrawHead(surface);
+        surface.Text($"{page + 1} of {Count}", Styles.Tiny, Sheet.Right, Sheet.Bottom - Styles.PageNumberBaseline, Align.End);
         for (int i = 0; i < flow[page].Count; i++)
         {
             (Block block, float y) = flow[page][i];
             if (block.Outline is not null)
-                ink.Anchor(Sheet.Left, y, Places.Outline(page, i));
-            block.Draw(ink, Sheet.Left, y);
+                surface.Anchor(Sheet.Left, y, Places.Outline(page, i));
+            block.Draw(surface, Sheet.Left, y);
         }
     }
 
@@ -90,11 +91,11 @@ internal sealed class RosterPages : IPages
         yield return new HairlineBlock(Sheet.ContentWidth);
     }
 
-    private void DrawHead(Ink ink)
+    private void DrawHead(Surface surface)
     {
-        ink.Text(Say.Count(roster.Riders.Length, "rider"), Styles.Small, Sheet.Left, Sheet.Top + 8.5f);
+        surface.Text(Say.Count(roster.Riders.Length, "rider"), Styles.Small, Sheet.Left, Sheet.Top + 8.5f);
         string right = RosterWords.Week(roster) is { } week ? $"Week of {Say.Date(week)}" : $"As of {Say.Date(roster.AsOf)}";
-        ink.Text(right, Styles.Small, Sheet.Right, Sheet.Top + 8.5f, Align.End);
-        ink.Hairline(Sheet.Left, Sheet.Right, Sheet.Top + 14);
+        surface.Text(right, Styles.Small, Sheet.Right, Sheet.Top + 8.5f, Align.End);
+        surface.Hairline(Sheet.Left, Sheet.Right, Sheet.Top + 14);
     }
 }

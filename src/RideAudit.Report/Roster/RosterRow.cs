@@ -1,10 +1,10 @@
 using RideAudit.Document;
+using RideAudit.Report.Drawing;
 using RideAudit.Report.Flow;
 using RideAudit.Report.Fonts;
 using RideAudit.Report.Look;
 using RideAudit.Report.Text;
 using RideAudit.Report.Words;
-using SkiaSharp;
 
 namespace RideAudit.Report.Roster;
 
@@ -49,16 +49,16 @@ internal sealed class RosterRow : Block
     }
 
     /// <inheritdoc/>
-    public override void Draw(Ink ink, float x, float y)
+    public override void Draw(Surface surface, float x, float y)
     {
-        ink.Hairline(x, x + columns.Width, y);
+        surface.Hairline(x, x + columns.Width, y);
         y += Air;
         float baseline = y + Styles.Body.Ascent;
-        DrawNeed(ink, x, y, baseline);
-        DrawFigures(ink, x, baseline);
+        DrawNeed(surface, x, y, baseline);
+        DrawFigures(surface, x, baseline);
         foreach (TextLine line in label.Concat(why))
         {
-            line.Draw(ink, x + RosterColumns.Label, y + line.Ascent);
+            line.Draw(surface, x + RosterColumns.Label, y + line.Ascent);
             y += line.Leading;
         }
     }
@@ -70,7 +70,7 @@ internal sealed class RosterRow : Block
         if (rider.ReviewFile is null)
             yield break;
         TextStyle style = Styles.Small with { Colour = Palette.High };
-        bool fits = Shaper.Measure(fonts, rider.ReviewFile, style) <= width;
+        bool fits = style.Measure(fonts, rider.ReviewFile) <= width;
         yield return new Span("  ", style);
         yield return new Span(fits ? rider.ReviewFile.Replace(' ', '\u00A0') : rider.ReviewFile, style) { Address = target };
     }
@@ -82,36 +82,36 @@ internal sealed class RosterRow : Block
             yield return new Span($"  {Say.Count(files, "file")} not used.", Styles.Small);
     }
 
-    private void DrawNeed(Ink ink, float x, float y, float baseline)
+    private void DrawNeed(Surface surface, float x, float y, float baseline)
     {
-        ink.Text(Say.Number(number), Styles.Quiet, x + RosterColumns.Number, baseline, Align.End);
-        VerdictMark.Draw(ink, RosterWords.Mark(rider.Need), x + RosterColumns.Mark, baseline, Styles.Body.Size);
+        surface.Text(Say.Number(number), Styles.Quiet, x + RosterColumns.Number, baseline, Align.End);
+        VerdictMark.Draw(surface, RosterWords.Mark(rider.Need), x + RosterColumns.Mark, baseline, Styles.Body.Size);
         bool wanting = rider.Need is "broken" or "watch";
         TextStyle style = (wanting ? Styles.Strong : Styles.Body) with { Colour = wanting ? Palette.Rust : Palette.Ink };
-        ink.Text(rider.Need, style, x + RosterColumns.Need, baseline);
+        surface.Text(rider.Need, style, x + RosterColumns.Need, baseline);
         float under = y + Styles.Body.Leading;
         foreach (TextLine line in counts)
         {
-            line.Draw(ink, x + RosterColumns.Need, under + line.Ascent);
+            line.Draw(surface, x + RosterColumns.Need, under + line.Ascent);
             under += line.Leading;
         }
     }
 
-    private void DrawFigures(Ink ink, float x, float baseline)
+    private void DrawFigures(Surface surface, float x, float baseline)
     {
-        ink.Text(RosterWords.Hours(rider), Styles.Body, x + columns.Hours, baseline, Align.End);
-        ink.Text(Say.Number(rider.Stress), Styles.Body, x + columns.Stress, baseline, Align.End);
-        ink.Text(rider.LowShare is { } share ? Say.Percent(share) : Say.Missing, Styles.Body, x + columns.Low, baseline, Align.End);
-        ink.Text(rider.RampPerWeek is { } ramp ? Say.Change(ramp) : Say.Missing, Styles.Body, x + columns.Ramp, baseline, Align.End);
+        surface.Text(RosterWords.Hours(rider), Styles.Body, x + columns.Hours, baseline, Align.End);
+        surface.Text(Say.Number(rider.Stress), Styles.Body, x + columns.Stress, baseline, Align.End);
+        surface.Text(rider.LowShare is { } share ? Say.Percent(share) : Say.Missing, Styles.Body, x + columns.Low, baseline, Align.End);
+        surface.Text(rider.RampPerWeek is { } ramp ? Say.Change(ramp) : Say.Missing, Styles.Body, x + columns.Ramp, baseline, Align.End);
         if (rider.LowShare is { } low)
-            DrawBar(ink, low, x + columns.BarStart, baseline);
+            DrawBar(surface, low, x + columns.BarStart, baseline);
     }
 
-    private static void DrawBar(Ink ink, double low, float left, float baseline)
+    private static void DrawBar(Surface surface, double low, float left, float baseline)
     {
-        var area = new SKRect(left, baseline - BarDepth, left + RosterColumns.Bar, baseline);
+        var area = new Area(left, baseline - BarDepth, left + RosterColumns.Bar, baseline);
         float cut = left + (RosterColumns.Bar * (float)Math.Clamp(low, 0, 1));
-        Bands.Fill(ink, new SKRect(left, area.Top, cut, area.Bottom), 0);
-        ink.Frame(area, Palette.Quiet, 0.5f);
+        Bands.Fill(surface, new Area(left, area.Top, cut, area.Bottom), 0);
+        surface.Frame(area, Palette.Quiet, 0.5f);
     }
 }

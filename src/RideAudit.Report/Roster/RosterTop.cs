@@ -1,4 +1,5 @@
 using RideAudit.Document;
+using RideAudit.Report.Drawing;
 using RideAudit.Report.Flow;
 using RideAudit.Report.Fonts;
 using RideAudit.Report.Look;
@@ -40,21 +41,21 @@ internal sealed class RosterTop : Block
         riders.Leading + UnderHead + OverVerdict + headline.Concat(subline).Sum(line => line.Leading) + UnderVerdict + Foot;
 
     /// <inheritdoc/>
-    public override void Draw(Ink ink, float x, float y)
+    public override void Draw(Surface surface, float x, float y)
     {
-        riders.Draw(ink, x, y + riders.Ascent);
-        week.Draw(ink, x + width - week.Width, y + week.Ascent);
+        riders.Draw(surface, x, y + riders.Ascent);
+        week.Draw(surface, x + width - week.Width, y + week.Ascent);
         y += riders.Leading + UnderHead;
-        ink.Hairline(x, x + width, y);
-        y = Lines(ink, headline, x, y + OverVerdict);
-        Lines(ink, subline, x, y + UnderVerdict);
+        surface.Hairline(x, x + width, y);
+        y = Lines(surface, headline, x, y + OverVerdict);
+        Lines(surface, subline, x, y + UnderVerdict);
     }
 
-    private static float Lines(Ink ink, List<TextLine> lines, float x, float y)
+    private static float Lines(Surface surface, List<TextLine> lines, float x, float y)
     {
         foreach (TextLine line in lines)
         {
-            line.Draw(ink, x, y + line.Ascent);
+            line.Draw(surface, x, y + line.Ascent);
             y += line.Leading;
         }
 

@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text;
 using System.Text.RegularExpressions;
+using RideAudit.Report.Drawing;
 using RideAudit.Report.Fonts;
 
 namespace RideAudit.Report.Text;
@@ -18,7 +19,7 @@ internal static partial class LineBreaker
         float used = 0;
         foreach (Span word in spans.SelectMany(span => Words(fonts, span, width)))
         {
-            float bare = Shaper.Measure(fonts, word.Text.TrimEnd(' '), word.Style);
+            float bare = word.Style.Measure(fonts, word.Text.TrimEnd(' '));
             if (current.Count > 0 && used + bare > width)
             {
                 lines.Add(Close(fonts, current));
@@ -29,7 +30,7 @@ internal static partial class LineBreaker
             if (current.Count == 0 && string.IsNullOrWhiteSpace(word.Text) && lines.Count > 0)
                 continue;
             current.Add(word);
-            used += Shaper.Measure(fonts, word.Text, word.Style);
+            used += word.Style.Measure(fonts, word.Text);
         }
 
         if (current.Count > 0 || lines.Count == 0)
@@ -85,9 +86,9 @@ internal static partial class LineBreaker
 
     private static IEnumerable<Span> Words(FontSet fonts, Span span, float width)
     {
-        foreach (string word in Pieces(Shaper.Printable(fonts, FigureAndUnit().Replace(span.Text, "\u00A0"), span.Style.Weight)))
+        foreach (string word in Pieces(fonts.Printable(FigureAndUnit().Replace(span.Text, "\u00A0"), span.Style.Weight)))
         {
-            if (Shaper.Measure(fonts, word.TrimEnd(' '), span.Style) <= width)
+            if (span.Style.Measure(fonts, word.TrimEnd(' ')) <= width)
             {
                 yield return span with { Text = word };
                 continue;
@@ -128,7 +129,7 @@ internal static partial class LineBreaker
         while (elements.MoveNext())
         {
             string longer = part + elements.GetTextElement();
-            if (part.Length > 0 && Shaper.Measure(fonts, longer, style) > width)
+            if (part.Length > 0 && style.Measure(fonts, longer) > width)
             {
                 yield return part;
                 longer = elements.GetTextElement();

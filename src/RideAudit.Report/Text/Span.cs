@@ -1,3 +1,5 @@
+using RideAudit.Report.Drawing;
+
 namespace RideAudit.Report.Text;
 
 /// <summary>A piece of text in one style, perhaps leading to a named place of the document.</summary>

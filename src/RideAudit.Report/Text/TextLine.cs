@@ -1,5 +1,5 @@
+using RideAudit.Report.Drawing;
 using RideAudit.Report.Fonts;
-using SkiaSharp;
 
 namespace RideAudit.Report.Text;
 
@@ -39,14 +39,14 @@ internal sealed class TextLine
     /// <summary>A text cut to a width, with an ellipsis where it was cut.</summary>
     public static string FitText(FontSet fonts, string text, TextStyle style, float width)
     {
-        if (Shaper.Measure(fonts, text, style) <= width)
+        if (style.Measure(fonts, text) <= width)
             return text;
         string[] elements = Elements(text);
         int low = 0, high = elements.Length;
         while (low < high)
         {
             int middle = (low + high + 1) / 2;
-            if (Shaper.Measure(fonts, Cut(elements, middle), style) <= width)
+            if (style.Measure(fonts, Cut(elements, middle)) <= width)
                 low = middle;
             else
                 high = middle - 1;
@@ -56,16 +56,16 @@ internal sealed class TextLine
     }
 
     /// <summary>Draws the line with its start and baseline at a point.</summary>
-    public void Draw(Ink ink, float x, float baseline)
+    public void Draw(Surface surface, float x, float baseline)
     {
         foreach ((float offset, Span span, List<GlyphRun> runs, float width) in pieces)
         {
-            ink.Glyphs(runs, span.Style, x + offset, baseline);
-            var area = new SKRect(x + offset, baseline - span.Style.Ascent, x + offset + width, baseline + 2);
+            surface.Text(runs, span.Style, x + offset, baseline);
+            var area = new Area(x + offset, baseline - span.Style.Ascent, x + offset + width, baseline + 2);
             if (span.Target is not null)
-                ink.Link(area, span.Target);
+                surface.Link(area, span.Target);
             if (span.Address is not null)
-                ink.LinkOut(area, span.Address);
+                surface.LinkOut(area, span.Address);
         }
     }
 
@@ -82,7 +82,7 @@ internal sealed class TextLine
 
     private void Append(FontSet fonts, Span span)
     {
-        List<GlyphRun> runs = Shaper.Shape(fonts, span.Text, span.Style);
+        List<GlyphRun> runs = fonts.Shape(span.Text, span.Style.Weight, span.Style.Size);
         float width = runs.Sum(run => run.Width);
         pieces.Add((Width, span, runs, width));
         Width += width;

@@ -1,3 +1,4 @@
+using RideAudit.Report.Drawing;
 using RideAudit.Report.Flow;
 
 namespace RideAudit.Report.Tests.Flow;
@@ -83,7 +84,7 @@ public sealed class PageFlowTests
     {
         public override float Height => height;
 
-        public override void Draw(Ink ink, float x, float y)
+        public override void Draw(Surface surface, float x, float y)
         {
         }
     }

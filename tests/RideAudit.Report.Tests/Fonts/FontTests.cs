@@ -1,7 +1,7 @@
+using RideAudit.Report.Drawing;
 using RideAudit.Report.Fonts;
-using RideAudit.Report.Look;
+using RideAudit.Report.Pages;
 using RideAudit.Report.Tests.Samples;
-using RideAudit.Report.Text;
 using SkiaSharp;
 using UglyToad.PdfPig;
 
@@ -14,41 +14,54 @@ public sealed class FontTests
     [Fact]
     public void The_package_holds_the_weights_in_use()
     {
-        Assert.Equal("Inter", Bare.Inter(Weight.Regular).Typeface.FamilyName);
-        Assert.StartsWith("Inter", Bare.Inter(Weight.SemiBold).Typeface.FamilyName, StringComparison.Ordinal);
+        Assert.Equal("Inter-Regular", FontSet.Inter(Weight.Regular).Name);
+        Assert.Equal("Inter-SemiBold", FontSet.Inter(Weight.SemiBold).Name);
         Assert.Throws<InvalidDataException>(() => InterPackage.Read("Inter-Imaginary.ttf"));
     }
 
     [Theory]
-    [InlineData("1111111111")]
-    [InlineData("8088408840")]
-    public void Digits_are_all_of_one_width(string digits) =>
-        Assert.Equal(Shaper.Measure(Bare, "0000000000", Styles.Body), Shaper.Measure(Bare, digits, Styles.Body), 3);
-
-    [Fact]
-    public void Inters_own_digits_are_not_of_one_width_so_the_map_was_changed()
+    [InlineData("Latin", "Zoë Ångström-Łukasiewicz naïve Dvořák şğı ÆŒß ‘’“”–—…±×·•")]
+    [InlineData("Greek", "Αθλήτρια Β, ομάδα Θεσσαλονίκης ΐΰϊϋ")]
+    [InlineData("Cyrillic", "Гонщик Я, Київ, Ђорђе, щука, Ўзбек")]
+    public void Inter_carries_the_script(string script, string text)
     {
-        using SKTypeface plain = SKTypeface.FromData(SKData.CreateCopy(InterPackage.Read("Inter-Regular.ttf")));
-        using var font = new SKFont(plain, 10);
+        Assert.Empty(Bare.Lacking([text]));
+        Assert.Equal(text, Bare.Printable(text, Weight.SemiBold));
+        Assert.All(Bare.Shape(text, Weight.Regular, 10), run => Assert.True(run.Face == FontSet.Inter(Weight.Regular), script));
+    }
 
-        Assert.NotEqual(font.MeasureText("0000000000"), font.MeasureText("1111111111"), 1f);
+    [Theory]
+    [InlineData("Rider あい", "Rider [Chinese or Japanese]", "IPAexGothic")]
+    [InlineData("Rider 김", "Rider [Korean]", "Nanum Gothic")]
+    [InlineData("🚴", "[emoji]", "Noto Emoji")]
+    [InlineData("選手 二番 A", "[Chinese or Japanese] A", "IPAexGothic")]
+    public void A_script_no_font_has_is_named_in_its_place_with_a_font_to_install(string text, string printed, string font)
+    {
+        Assert.Equal(printed, Bare.Printable(text, Weight.Regular));
+        Writing lacking = Assert.Single(Bare.Lacking([text]));
+        Assert.Contains($"for example {font}", lacking.Advice, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("فارس", "[Arabic]")]
+    [InlineData("רוכב", "[Hebrew]")]
+    [InlineData("सवार", "[Indic]")]
+    [InlineData("นักปั่น", "[Thai]")]
+    public void A_script_whose_letters_join_or_move_is_not_drawn_wrongly_even_where_a_font_has_it(string text, string printed)
+    {
+        Assert.Equal(printed, FontSet.OfThisMachine.Printable(text, Weight.Regular));
+        Assert.Contains("is not set by this program", Assert.Single(FontSet.OfThisMachine.Lacking([text])).Advice, StringComparison.Ordinal);
     }
 
     [Fact]
-    public void A_character_no_font_has_is_printed_as_its_code_point()
-    {
-        Assert.Equal("Rider U+3042 U+3044", Shaper.Printable(Bare, "Rider あい", Weight.Regular).TrimEnd());
-        Assert.Equal("U+1F6B4", Shaper.Printable(Bare, "🚴", Weight.Regular).Trim());
-    }
-
-    [Fact]
-    public void On_a_machine_without_fonts_the_code_points_stand_on_the_page()
+    public void What_could_not_be_drawn_is_named_on_the_page_and_told_among_the_notices()
     {
         using var stream = new MemoryStream();
         ReviewPdf.Write(SampleReviews.Middle() with { Rider = SampleReviews.Middle().Rider with { Label = "Rider あ" } }, stream, new PageOptions(), Bare);
         using PdfDocument document = Drawn.Open(stream.ToArray());
 
-        Assert.StartsWith("Rider U+3042", Drawn.TextOf(document.GetPage(1)), StringComparison.Ordinal);
+        Assert.StartsWith("Rider [Chinese or Japanese]", Drawn.TextOf(document.GetPage(1)), StringComparison.Ordinal);
+        Assert.Contains(document.GetPages().Select(Drawn.TextOf), text => text.Contains("install one with TrueType outlines, for example IPAexGothic", StringComparison.Ordinal));
     }
 
     [Theory]
@@ -58,43 +71,85 @@ public sealed class FontTests
     [InlineData("no-rides")]
     public void No_empty_box_is_drawn(string name)
     {
-        var pages = new RideAudit.Report.Pages.ReviewPages(Drawn.Sample(name), new PageOptions(), Bare);
-        var ledger = new GlyphLedger();
-        using var recorder = new SKPictureRecorder();
-        var ink = new Ink(recorder.BeginRecording(new SKRect(0, 0, 600, 850)), Bare, ledger);
+        var pages = new ReviewPages(Drawn.Sample(name), new PageOptions(), Bare);
+        var glyphs = new List<int>();
         for (int page = 0; page < pages.Count; page++)
-            pages.Draw(page, ink);
+            pages.Draw(page, new Watched(glyphs));
 
-        Assert.All(ledger.Drawn, face => Assert.DoesNotContain((ushort)0, face.Value));
+        Assert.NotEmpty(glyphs);
+        Assert.DoesNotContain(0, glyphs);
     }
 
     [Fact]
-    public void Greek_is_in_Inter_itself() => Assert.Same(Bare.Inter(Weight.SemiBold), Bare.For(Weight.SemiBold, "ή"));
+    public void Control_characters_are_not_drawn() => Assert.Equal("a bc", Bare.Printable("a\nb\u0007c\u200B", Weight.Regular));
 
     [Fact]
-    public void Control_characters_are_not_drawn() => Assert.Equal("a bc", Shaper.Printable(Bare, "a\nb\u0007c\u200B", Weight.Regular));
+    public void Half_a_character_is_not_drawn() => Assert.DoesNotContain('\uD800', Bare.Printable("a\uD800b", Weight.Regular));
 
     [Fact]
     public void A_cut_down_font_keeps_the_outlines_of_what_is_drawn_and_drops_the_rest()
     {
-        Face face = Bare.Inter(Weight.Regular);
-        using var whole = new SKFont(face.Typeface, 100);
-        ushort kept = whole.GetGlyph('é'), dropped = whole.GetGlyph('W');
-        byte[] bytes = FontSubset.Make(face.Tables, [kept])!;
-        using SKTypeface typeface = SKTypeface.FromData(SKData.CreateCopy(bytes));
-        using var cut = new SKFont(typeface, 100);
+        Face face = FontSet.Inter(Weight.Regular);
+        int letter = face.Glyph('é'), figure = face.Glyph('1');
+        byte[] bytes = face.Cut([(letter, 'é'), (figure, '1')]);
+        using SKTypeface cutTypeface = SKTypeface.FromData(SKData.CreateCopy(bytes)), wholeTypeface = SKTypeface.FromData(SKData.CreateCopy(face.Bytes));
+        using SKFont cut = new(cutTypeface, 100), whole = new(wholeTypeface, 100);
 
-        Assert.Equal(whole.GetGlyphPath(kept)!.Bounds, cut.GetGlyphPath(kept)!.Bounds);
-        Assert.Equal(kept, cut.GetGlyph('é'));
+        Assert.Equal(1, cut.GetGlyph('é'));
+        Assert.Equal(2, cut.GetGlyph('1'));
         Assert.Equal(0, cut.GetGlyph('W'));
-        Assert.True(cut.GetGlyphPath(dropped) is null or { IsEmpty: true });
-        Assert.True(bytes.Length < face.Tables.Bytes.Length / 4);
+        Assert.Equal(whole.GetGlyphPath((ushort)letter)!.Bounds, cut.GetGlyphPath(1)!.Bounds);
+        Assert.Equal(whole.GetGlyphWidths([(ushort)figure])[0], cut.GetGlyphWidths([2])[0]);
+        Assert.True(bytes.Length < face.Bytes.Length / 8, $"{bytes.Length} of {face.Bytes.Length} bytes");
     }
 
     [Fact]
     public void A_machines_fonts_are_asked_only_for_what_Inter_lacks()
     {
-        Assert.Same(FontSet.OfThisMachine.Inter(Weight.Regular), FontSet.OfThisMachine.For(Weight.Regular, "a"));
+        Assert.Same(FontSet.Inter(Weight.Regular), FontSet.OfThisMachine.For(Weight.Regular, "a"));
         Assert.Null(new SystemFonts(["/no/such/folder"]).For("あ"));
+    }
+
+    [Fact]
+    public void A_damaged_font_gives_no_exception()
+    {
+        byte[] whole = InterPackage.Read("Inter-Regular.ttf");
+        var random = new Random(20260622);
+        for (int round = 0; round < 60; round++)
+        {
+            byte[] damaged = whole[..random.Next(whole.Length)];
+            for (int i = 0; i < 200 && damaged.Length > 0; i++)
+                damaged[random.Next(Math.Min(damaged.Length, round % 2 == 0 ? 4096 : damaged.Length))] = (byte)random.Next(256);
+            Face? face = Face.Open(damaged);
+            GlyphRun? run = face?.Shape("Αθλήτρια Beta 123 e\u0301 Щ", 10);
+            Assert.True(face is null || face.Cut([.. run!.Glyphs.Select(glyph => (glyph.Id, glyph.CodePoint))]).Length > 0);
+        }
+    }
+
+    private sealed class Watched(List<int> glyphs) : Surface(Bare)
+    {
+        public override void Clipped(Area area, Action draw) => draw();
+
+        public override void Link(Area area, string target)
+        {
+        }
+
+        public override void LinkOut(Area area, string address)
+        {
+        }
+
+        public override void Anchor(float x, float y, string name)
+        {
+        }
+
+        protected override void Glyphs(GlyphRun run, TextStyle style, float x, float baseline) => glyphs.AddRange(run.Glyphs.Select(glyph => glyph.Id));
+
+        protected override void Stroke(IReadOnlyList<Point[]> pieces, Pen pen)
+        {
+        }
+
+        protected override void Polygon(Point[] corners, Colour colour)
+        {
+        }
     }
 }

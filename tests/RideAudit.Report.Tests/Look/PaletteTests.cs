@@ -1,5 +1,5 @@
+using RideAudit.Report.Drawing;
 using RideAudit.Report.Look;
-using SkiaSharp;
 using UglyToad.PdfPig;
 using UglyToad.PdfPig.Content;
 
@@ -11,7 +11,7 @@ public sealed class PaletteTests
     private const double LeastContrast = 4.5;
 
     [Fact]
-    public void The_contrast_formula_gives_21_for_black_on_white() => Assert.Equal(21, Contrast(SKColors.Black, SKColors.White), 6);
+    public void The_contrast_formula_gives_21_for_black_on_white() => Assert.Equal(21, Contrast(new Colour(0, 0, 0), Palette.Paper), 6);
 
     [Fact]
     public void Every_text_colour_is_at_least_4_5_to_1_on_paper() =>
@@ -26,7 +26,7 @@ public sealed class PaletteTests
         string[] allowed = [.. Palette.TextColours.Select(colour => $"{colour.Red} {colour.Green} {colour.Blue}").Order()];
         using PdfDocument document = Drawn.Open(name, Paper.A4);
 
-        Assert.All(document.GetPages().SelectMany(page => page.Letters).Select(Colour).Distinct(), colour => Assert.Contains(colour, allowed));
+        Assert.All(document.GetPages().SelectMany(page => page.Letters).Select(ColourOf).Distinct(), colour => Assert.Contains(colour, allowed));
     }
 
     [Fact]
@@ -37,19 +37,19 @@ public sealed class PaletteTests
         Assert.True(lightness[0] > 2 * lightness[1] && lightness[1] > 2 * lightness[2]);
     }
 
-    private static string Colour(Letter letter)
+    private static string ColourOf(Letter letter)
     {
         (double red, double green, double blue) = letter.Color!.ToRGBValues();
         return $"{Math.Round(red * 255)} {Math.Round(green * 255)} {Math.Round(blue * 255)}";
     }
 
-    private static double Contrast(SKColor one, SKColor other)
+    private static double Contrast(Colour one, Colour other)
     {
         double light = Math.Max(Luminance(one), Luminance(other)), dark = Math.Min(Luminance(one), Luminance(other));
         return (light + 0.05) / (dark + 0.05);
     }
 
-    private static double Luminance(SKColor colour) => (0.2126 * Linear(colour.Red)) + (0.7152 * Linear(colour.Green)) + (0.0722 * Linear(colour.Blue));
+    private static double Luminance(Colour colour) => (0.2126 * Linear(colour.Red)) + (0.7152 * Linear(colour.Green)) + (0.0722 * Linear(colour.Blue));
 
     private static double Linear(byte channel)
     {

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using RideAudit.Document;
+using RideAudit.Raster;
 using RideAudit.Report.Fonts;
 using RideAudit.Report.Pages;
 using RideAudit.Report.Roster;

@@ -2,6 +2,7 @@ using NodaTime;
 using RideAudit.Document;
 using RideAudit.Ingest;
 using RideAudit.Plan;
+using RideAudit.Raster;
 using RideAudit.Review;
 using SkiaSharp;
 

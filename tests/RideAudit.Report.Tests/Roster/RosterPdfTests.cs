@@ -3,7 +3,6 @@ using RideAudit.Document;
 using RideAudit.Report.Fonts;
 using RideAudit.Report.Roster;
 using RideAudit.Report.Tests.Samples;
-using RideAudit.Report.Text;
 using UglyToad.PdfPig;
 using UglyToad.PdfPig.Annotations;
 using UglyToad.PdfPig.Content;
@@ -114,8 +113,8 @@ public sealed class RosterPdfTests
             var row = new RosterRow(rider, 1, new RosterColumns(400), FontSet.OfThisMachine);
             string shown = string.Concat(row.Label.Select(line => line.Text));
 
-            Assert.StartsWith(Bare(Shaper.Printable(FontSet.OfThisMachine, rider.Label, Weight.SemiBold)), Bare(shown), StringComparison.Ordinal);
-            Assert.EndsWith(Bare(Shaper.Printable(FontSet.OfThisMachine, rider.ReviewFile ?? rider.Label, Weight.Regular)), Bare(shown), StringComparison.Ordinal);
+            Assert.StartsWith(Bare(FontSet.OfThisMachine.Printable(rider.Label, Weight.SemiBold)), Bare(shown), StringComparison.Ordinal);
+            Assert.EndsWith(Bare(FontSet.OfThisMachine.Printable(rider.ReviewFile ?? rider.Label, Weight.Regular)), Bare(shown), StringComparison.Ordinal);
         }
     }
 

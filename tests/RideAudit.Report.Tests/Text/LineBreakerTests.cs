@@ -24,10 +24,10 @@ public sealed class LineBreakerTests
     [Fact]
     public void A_figure_and_its_unit_stay_together()
     {
-        float width = Shaper.Measure(Fonts, "ridden 1\u00A0h", Styles.Body) - 2;
+        float width = Styles.Body.Measure(Fonts, "ridden 1\u00A0h") - 2;
         List<TextLine> lines = LineBreaker.Break(Fonts, [new Span("ridden 1\u00A0h", Styles.Body)], width);
 
-        Assert.Equal(Shaper.Measure(Fonts, "ridden", Styles.Body), lines[0].Width, 2);
+        Assert.Equal(Styles.Body.Measure(Fonts, "ridden"), lines[0].Width, 2);
     }
 
     [Theory]
@@ -36,7 +36,7 @@ public sealed class LineBreakerTests
     public void No_line_starts_with_a_unit_or_a_parting_dot(string text)
     {
         int gap = text.IndexOfAny(['%', '·']) - 1;
-        float width = Shaper.Measure(Fonts, text[..gap], Styles.Body) + 1;
+        float width = Styles.Body.Measure(Fonts, text[..gap]) + 1;
 
         Assert.DoesNotContain(LineBreaker.Break(Fonts, [new Span(text, Styles.Body)], width), line => line.Text[0] is '%' or '·');
     }
@@ -57,7 +57,7 @@ public sealed class LineBreakerTests
         Assert.Equal("Rider A", TextLine.FitText(Fonts, "Rider A", Styles.Body, 200));
         string cut = TextLine.FitText(Fonts, "A label that is too long for its place", Styles.Body, 60);
         Assert.EndsWith("…", cut, StringComparison.Ordinal);
-        Assert.True(Shaper.Measure(Fonts, cut, Styles.Body) <= 60);
+        Assert.True(Styles.Body.Measure(Fonts, cut) <= 60);
     }
 
     [Fact]

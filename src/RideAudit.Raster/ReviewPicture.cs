@@ -1,10 +1,11 @@
 using RideAudit.Document;
+using RideAudit.Report;
 using RideAudit.Report.Flow;
 using RideAudit.Report.Fonts;
 using RideAudit.Report.Pages;
 using SkiaSharp;
 
-namespace RideAudit.Report;
+namespace RideAudit.Raster;
 
 /// <summary>Draws a review's page one as a picture.</summary>
 public static class ReviewPicture
@@ -25,8 +26,7 @@ public static class ReviewPicture
         ArgumentNullException.ThrowIfNull(options);
         ArgumentOutOfRangeException.ThrowIfLessThan(scale, 1);
         ArgumentOutOfRangeException.ThrowIfGreaterThan(scale, LargestScale);
-        var pages = new ReviewPages(review, options, FontSet.OfThisMachine);
-        using SKBitmap bitmap = Draw(pages, 0, scale, FontSet.OfThisMachine);
+        using SKBitmap bitmap = Draw(new ReviewPages(review, options, FontSet.OfThisMachine), 0, scale, FontSet.OfThisMachine);
         using SKData png = bitmap.Encode(SKEncodedImageFormat.Png, 100);
         png.SaveTo(output);
     }
@@ -38,7 +38,7 @@ public static class ReviewPicture
         using var canvas = new SKCanvas(bitmap);
         canvas.Clear(SKColors.White);
         canvas.Scale(scale);
-        pages.Draw(page, new Ink(canvas, fonts));
+        pages.Draw(page, new RasterPage(canvas, fonts));
         return bitmap;
     }
 }

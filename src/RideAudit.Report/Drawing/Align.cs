@@ -1,4 +1,4 @@
-namespace RideAudit.Report.Look;
+namespace RideAudit.Report.Drawing;
 
 /// <summary>Which part of a text stands at the given place.</summary>
 internal enum Align

@@ -1,0 +1,86 @@
+using System.Text;
+using NodaTime;
+using NodaTime.Text;
+using RideAudit.Report.Drawing;
+using RideAudit.Report.Flow;
+using RideAudit.Report.Fonts;
+
+namespace RideAudit.Report.Pdf;
+
+/// <summary>Makes a PDF of pages: text as text, fonts embedded and cut down, lines as vectors, links, outline, language, metadata.</summary>
+/// <remarks>The same pages give the same bytes on every system: nothing of the machine is in them. Not tagged and not PDF/A.</remarks>
+internal sealed class PdfMaker
+{
+    private const string Language = "en-GB";
+    private const string Producer = "RideAudit";
+
+    // A day has no time of day and no offset: the specification (ISO 32000-1, 7.9.4) allows both to be left out.
+    private static readonly LocalDatePattern Day = LocalDatePattern.CreateWithInvariantCulture("'D:'uuuuMMdd");
+    private readonly PdfObjects objects = new();
+    private readonly Dictionary<Face, PdfFont> fonts = [];
+    private readonly SortedDictionary<string, string> places = new(StringComparer.Ordinal);
+
+    /// <summary>The file.</summary>
+    /// <param name="pages">The pages.</param>
+    /// <param name="set">Their fonts.</param>
+    /// <param name="title">The document's title.</param>
+    /// <param name="subject">Its subject.</param>
+    /// <param name="date">The day it is of.</param>
+    public static byte[] Make(IPages pages, FontSet set, string title, string subject, LocalDate date)
+    {
+        var maker = new PdfMaker();
+        int resources = maker.objects.Reserve(), tree = maker.objects.Reserve();
+        int[] leaves = [.. Enumerable.Range(0, pages.Count).Select(page => maker.AddPage(pages, page, set, tree, resources))];
+        string kids = string.Join(' ', leaves.Select(PdfObjects.To));
+        maker.objects.Set(tree, $"<</Type/Pages/Count {PdfObjects.Whole(leaves.Length)}/Kids [{kids}]>>");
+        string used = string.Concat(maker.fonts.Values.Select(font => $"/{font.Resource} {PdfObjects.To(font.Write(maker.objects))}"));
+        maker.objects.Set(resources, $"<</Font <<{used}>>>>");
+        string day = Day.Format(date);
+        int information = maker.objects.Add(
+            $"<</Title {PdfObjects.Text(title)}/Subject {PdfObjects.Text(subject)}/Creator ({Producer})/Producer ({Producer})/CreationDate ({day})/ModDate ({day})>>");
+        return maker.objects.File(maker.AddCatalog(tree, [.. pages.Outline]), information);
+    }
+
+    private int AddPage(IPages pages, int index, FontSet set, int tree, int resources)
+    {
+        var page = new PdfPage(set, pages.Sheet.Height, Embedded);
+        pages.Draw(index, page);
+        int content = objects.AddStream(Encoding.Latin1.GetBytes(page.Content));
+        string links = page.Links.Count == 0 ? "" : $"/Annots [{string.Join('\n', page.Links)}]";
+        int leaf = objects.Add(
+            $"<</Type/Page/Parent {PdfObjects.To(tree)}/MediaBox [0 0 {Numerals.Plain(pages.Sheet.Width)} {Numerals.Plain(pages.Sheet.Height)}]"
+            + $"/Resources {PdfObjects.To(resources)}/Contents {PdfObjects.To(content)}{links}>>");
+        foreach ((string name, float x, float y) in page.Places)
+            places[name] = $"[{PdfObjects.To(leaf)}/XYZ {Numerals.Plain(x)} {Numerals.Plain(y)} 0]";
+        return leaf;
+    }
+
+    private PdfFont Embedded(Face face)
+    {
+        if (!fonts.TryGetValue(face, out PdfFont? font))
+            fonts[face] = font = new PdfFont(face, "F" + PdfObjects.Whole(fonts.Count + 1));
+        return font;
+    }
+
+    private int AddCatalog(int tree, OutlineLine[] outline)
+    {
+        int destinations = objects.Add($"<<{string.Concat(places.Select(place => $"/{place.Key} {place.Value}\n"))}>>");
+        string shown = outline.Length == 0 ? "" : $"/Outlines {PdfObjects.To(AddOutline(outline))}/PageMode/UseNone";
+        return objects.Add(
+            $"<</Type/Catalog/Pages {PdfObjects.To(tree)}/Dests {PdfObjects.To(destinations)}/Lang ({Language})/ViewerPreferences <</DisplayDocTitle true>>{shown}>>");
+    }
+
+    private int AddOutline(OutlineLine[] outline)
+    {
+        int root = objects.Reserve();
+        objects.Set(root, $"<</Type/Outlines/First {PdfObjects.To(root + 1)}/Last {PdfObjects.To(root + outline.Length)}/Count {PdfObjects.Whole(outline.Length)}>>");
+        for (int i = 0; i < outline.Length; i++)
+        {
+            string before = i > 0 ? $"/Prev {PdfObjects.To(root + i)}" : "";
+            string after = i + 1 < outline.Length ? $"/Next {PdfObjects.To(root + i + 2)}" : "";
+            objects.Add($"<</Title {PdfObjects.Text(outline[i].Title)}/Parent {PdfObjects.To(root)}{before}{after}/Dest/{outline[i].Place}>>");
+        }
+
+        return root;
+    }
+}

@@ -1,0 +1,120 @@
+using System.Text;
+using RideAudit.Report.Drawing;
+using RideAudit.Report.Fonts;
+using static RideAudit.Report.Drawing.Numerals;
+
+namespace RideAudit.Report.Pdf;
+
+/// <summary>One page of a PDF: its content, links and named places.</summary>
+/// <param name="fonts">The fonts that text is set in.</param>
+/// <param name="height">Height of the page, pt.</param>
+/// <param name="embedded">The document's font for one of the pages' fonts.</param>
+internal sealed class PdfPage(FontSet fonts, float height, Func<Face, PdfFont> embedded) : Surface(fonts)
+{
+    private const double Unseen = 0.05;
+    private readonly StringBuilder content = new();
+    private string fill = "";
+    private string line = "";
+
+    /// <summary>The drawing operators.</summary>
+    public string Content => content.ToString();
+
+    /// <summary>The links, as annotations.</summary>
+    public List<string> Links { get; } = [];
+
+    /// <summary>Named places, y from the page's foot.</summary>
+    public List<(string Name, float X, float Y)> Places { get; } = [];
+
+    /// <inheritdoc/>
+    public override void Clipped(Area area, Action draw)
+    {
+        (string fillBefore, string lineBefore) = (fill, line);
+        content.Append($"q {At(area.Left, area.Bottom)} {Plain(area.Width)} {Plain(area.Height)} re W n\n");
+        draw();
+        content.Append("Q\n");
+        (fill, line) = (fillBefore, lineBefore);
+    }
+
+    /// <inheritdoc/>
+    public override void Link(Area area, string target) => Links.Add($"{Annotation(area)}/Dest/{target}>>");
+
+    /// <inheritdoc/>
+    public override void LinkOut(Area area, string address)
+    {
+        string escaped = address.Replace("\\", "\\\\", StringComparison.Ordinal).Replace("(", "\\(", StringComparison.Ordinal).Replace(")", "\\)", StringComparison.Ordinal);
+        Links.Add($"{Annotation(area)}/A <</Type/Action/S/URI/URI ({escaped})>>>>");
+    }
+
+    /// <inheritdoc/>
+    public override void Anchor(float x, float y, string name) => Places.Add((name, x, height - y));
+
+    /// <inheritdoc/>
+    protected override void Glyphs(GlyphRun run, TextStyle style, float x, float baseline)
+    {
+        PdfFont font = embedded(run.Face);
+        SetFill(style.Colour);
+        content.Append($"BT /{font.Resource} {Plain(run.Size)} Tf 1 0 {(style.Slanted ? Plain(TextStyle.Slant) : "0")} 1 {At(x, baseline)} Tm ");
+        double pen = 0, rise = 0;
+        bool open = false;
+        foreach (GlyphRun.Glyph glyph in run.Glyphs)
+        {
+            double ahead = Math.Round(pen - (glyph.X * 1000.0 / run.Size), 2);
+            bool moves = Math.Abs(ahead) >= Unseen, lifts = Math.Abs(glyph.Y - rise) > 0;
+            if (lifts)
+            {
+                content.Append($"{(open ? ">] TJ " : "")}{Plain(glyph.Y)} Ts ");
+                (rise, open) = (glyph.Y, false);
+            }
+
+            content.Append(open ? moves ? $">{Plain(ahead)}<" : "" : moves ? $"[{Plain(ahead)}<" : "[<");
+            content.Append($"{font.Number(glyph):X4}");
+            pen += font.Advance(glyph.Id) - (moves ? ahead : 0);
+            open = true;
+        }
+
+        content.Append(rise == 0 ? ">] TJ ET\n" : ">] TJ 0 Ts ET\n");
+    }
+
+    /// <inheritdoc/>
+    protected override void Stroke(IReadOnlyList<Point[]> pieces, Pen pen)
+    {
+        string dashes = pen.Dash > 0 ? $"{Plain(pen.Dash)} {Plain(pen.Gap)}" : "";
+        string wanted = $"{Rgb(pen.Colour)} RG {Plain(pen.Width)} w [{dashes}] 0 d {(pen.Rounded ? 1 : 0)} j\n";
+        if (wanted != line)
+            content.Append(line = wanted);
+        foreach (Point[] piece in pieces)
+            Path(piece);
+        content.Append("S\n");
+    }
+
+    /// <inheritdoc/>
+    protected override void Polygon(Point[] corners, Colour colour)
+    {
+        SetFill(colour);
+        Path(corners);
+        content.Append("f\n");
+    }
+
+    private static string Rgb(Colour colour) => $"{Plain3(colour.Red)} {Plain3(colour.Green)} {Plain3(colour.Blue)}";
+
+    // A level of 255 as a share, in thousandths: exact enough to come back as the same level.
+    private static string Plain3(byte level) => level switch { 0 => "0", 255 => "1", _ => $".{((level * 1000) + 127) / 255:000}" };
+
+    private void SetFill(Colour colour)
+    {
+        string wanted = $"{Rgb(colour)} rg\n";
+        if (wanted != fill)
+            content.Append(fill = wanted);
+    }
+
+    private void Path(Point[] points)
+    {
+        for (int i = 0; i < points.Length; i++)
+            content.Append($"{At(points[i].X, points[i].Y)} {(i == 0 ? 'm' : 'l')}\n");
+    }
+
+    private string At(float x, float y) => $"{Plain(x)} {Plain(height - y)}";
+
+    private string Annotation(Area area) =>
+        $"<</Type/Annot/Subtype/Link/F 4/Border [0 0 0]/Rect [{At(area.Left, area.Bottom)} {At(area.Right, area.Top)}]";
+}
