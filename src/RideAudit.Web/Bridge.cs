@@ -31,6 +31,17 @@ internal static partial class Bridge
     [JSExport]
     internal static string Review(string asOf, string week) => workshop.ReviewJson(asOf, week);
 
+    /// <summary>The review as a PDF, the same bytes as the terminal program's; empty without a review.</summary>
+    /// <param name="asOf">The date to look back from; empty for today.</param>
+    /// <param name="week">Any day of the week; empty for the last finished one.</param>
+    /// <param name="letter">Letter paper in place of A4.</param>
+    [JSExport]
+    internal static byte[] Pdf(string asOf, string week, bool letter) => workshop.Pdf(asOf, week, letter);
+
+    /// <summary>The review's pages as SVG texts, and last the style rules that bring their fonts.</summary>
+    [JSExport]
+    internal static string[] Pages(string asOf, string week) => workshop.Pages(asOf, week);
+
     /// <summary>Every week as JSON.</summary>
     [JSExport]
     internal static string Weeks(string asOf) => workshop.WeeksJson(asOf);

@@ -3,6 +3,7 @@ using NodaTime.Text;
 using RideAudit.Document;
 using RideAudit.Ingest;
 using RideAudit.Plan;
+using RideAudit.Report;
 using RideAudit.Review;
 
 namespace RideAudit.Web;
@@ -77,6 +78,24 @@ internal sealed class Workshop
 
     /// <summary>The same as the terminal program's JSON.</summary>
     public string ReviewJson(string asOf, string week) => Review(asOf, week) is { } review ? Document.ReviewJson.Write(review) : "";
+
+    /// <summary>The review as a PDF; empty without a review.</summary>
+    public byte[] Pdf(string asOf, string week, bool letter)
+    {
+        using var output = new MemoryStream();
+        if (Review(asOf, week) is { } review)
+            ReviewPdf.Write(review, output, new PageOptions { Paper = letter ? Paper.Letter : Paper.A4 });
+        return output.ToArray();
+    }
+
+    /// <summary>The review's pages as SVG texts, behind them the style rules that bring their fonts; empty without a review.</summary>
+    public string[] Pages(string asOf, string week)
+    {
+        if (Review(asOf, week) is not { } review)
+            return [];
+        var drawn = ReviewSvg.Draw(review, new PageOptions());
+        return [.. drawn.Pages, drawn.FontFaces];
+    }
 
     /// <summary>Every week.</summary>
     public string WeeksJson(string asOf) =>

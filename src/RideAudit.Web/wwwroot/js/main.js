@@ -1,8 +1,9 @@
 import { start } from './client.js';
 import { drawDesk } from './desk.js';
-import { el, part, say } from './dom.js';
+import { el, part, present, say } from './dom.js';
 import { chosen, dropped, inReadingOrder, riders } from './drop.js';
 import { forget, keep, kept } from './keep.js';
+import { picture, sheets } from './pages.js';
 import { drawReview, rideTable } from './review.js';
 import { drawRider } from './rider.js';
 import { save } from './save.js';
@@ -142,8 +143,20 @@ async function fillLists(turn) {
 
 function draw(review, options) {
   state.review = review;
-  part('review').replaceChildren(actions(options), drawReview(review, options), el('details', { id: 'all-rides', class: 'block' }, el('summary', { text: 'All rides: being listed' })));
+  part('review').replaceChildren(...present([
+    actions(options), drawReview(review, options), paper(options),
+    el('details', { id: 'all-rides', class: 'block' }, el('summary', { text: 'All rides: being listed' })),
+  ]));
   show('review', true);
+}
+
+/** The pages as they are printed, drawn when they are asked for. */
+function paper({ firstLook }) {
+  const frame = el('details', { id: 'pages', class: 'block' }, el('summary', { text: 'The pages, as the PDF has them' }));
+  frame.addEventListener('toggle', () => attempt(async () => {
+    if (frame.open && frame.childElementCount === 1) frame.append(...sheets(await program.call('pages', state.asOf, state.week)));
+  }));
+  return firstLook ? null : frame;
 }
 
 function actions({ firstLook }) {
@@ -157,6 +170,8 @@ function actions({ firstLook }) {
     el('div', {}, el('label', { for: 'week', text: 'Week' }), el('select', { id: 'week', disabled: true, on: { change: e => choose(e.target.value) } }, el('option', { text: date(state.review.week.starts_on) }))),
     button('earlier', '← Earlier', () => step(-1)), button('later', 'Later →', () => step(1)),
     el('div', {}, el('label', { for: 'as-of', text: 'Look back from' }), asOf),
+    button('save-pdf', 'Save the PDF', async () => save(`review-${state.review.week.starts_on}.pdf`, await program.call('pdf', state.asOf, state.week, false), 'application/pdf')),
+    button('save-picture', 'Save page one as a picture', async () => save(`review-${state.review.week.starts_on}.png`, await picture(await program.call('pages', state.asOf, state.week)), 'image/png')),
     button('save-json', 'Save the figures', async () => save(`review-${state.review.week.starts_on}.json`, await program.call('review', state.asOf, state.week), 'application/json')),
     button('save-rider', 'Save the rider file', async () => save('rider.toml', await program.call('riderFile'), 'application/toml')));
 }

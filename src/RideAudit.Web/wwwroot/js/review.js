@@ -69,7 +69,7 @@ function toChange({ summary, smallest_change: change }) {
   return el('section', { class: 'block', 'aria-labelledby': 'to-change' },
     el('h3', { id: 'to-change', text: 'To change' }),
     el('ol', { class: 'change' }, summary.to_change.map(item =>
-      el('li', {}, el('a', { href: `#rule-${item.rule}`, text: item.title }), el('div', { class: 'evidence', text: item.detail })))),
+      el('li', {}, el('a', { href: `#of-rule-${item.rule}`, text: item.title }), el('div', { class: 'evidence', text: item.detail })))),
     change && el('p', {}, el('strong', { text: 'The smallest change: ' }), change.sentence));
 }
 
@@ -85,7 +85,7 @@ function findings(review) {
 
 function finding(found, review) {
   const verdict = found.verdict.replace('_', ' ');
-  return el('div', { class: 'finding', id: `rule-${found.rule}` },
+  return el('div', { class: 'finding', id: `of-rule-${found.rule}` },
     el('p', { class: `verdict ${found.verdict}`, text: `${marks[found.verdict] ?? '·'} ${verdict}` }),
     el('div', {},
       el('h4', { class: 'visually-hidden', text: ruleName(found.rule) }),
@@ -101,7 +101,7 @@ function links(found, review) {
   if (files.length === 0) return null;
   return el('p', { class: 'row' }, files.map(file => {
     const index = review.rides.findIndex(r => r.file === file);
-    return index < 0 ? el('span', { text: file }) : el('a', { href: `#ride-${index}`, text: file });
+    return index < 0 ? el('span', { text: file }) : el('a', { href: `#of-ride-${index}`, text: file });
   }));
 }
 
@@ -140,7 +140,7 @@ export function rideTable(list, { ids, caption }) {
           dayAndDate(ride.starts_at), ride.kind ?? '–', duration(ride.duration_seconds), figure(ride.normalised_power_w, 'W'),
           figure(ride.intensity_ratio), figure(ride.stress), `${duration(b.low)}, ${duration(b.middle)}, ${duration(b.high)}`,
         ];
-        return el('tr', { id: ids ? `ride-${index}` : null, tabindex: ids ? '-1' : null },
+        return el('tr', { id: ids ? `of-ride-${index}` : null, tabindex: ids ? '-1' : null },
           el('th', { scope: 'row' }, ride.file, ride.remarks.map(r => el('div', { class: 'evidence', text: r }))),
           cells.map((text, i) => el('td', { class: i >= 2 ? 'n' : null, 'data-label': heads[i + 1], text })));
       }))));

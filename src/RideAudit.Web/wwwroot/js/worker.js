@@ -42,6 +42,8 @@ const calls = {
   },
 
   review: (asOf, week) => bridge.Review(asOf, week),
+  pdf: (asOf, week, letter) => bridge.Pdf(asOf, week, letter),
+  pages: (asOf, week) => bridge.Pages(asOf, week),
   weeks: asOf => bridge.Weeks(asOf),
   rides: asOf => bridge.Rides(asOf),
   rider: () => bridge.Rider(),
