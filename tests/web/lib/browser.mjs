@@ -66,7 +66,7 @@ export async function lookBackFrom(page, date) {
 
 /** What a button hands to the downloads. */
 export async function saved(page, button) {
-  const [download] = await Promise.all([page.waitForEvent('download'), page.click(button)]);
+  const [download] = await Promise.all([page.waitForEvent('download', { timeout: 30_000 }), page.click(button)]);
   const chunks = [];
   for await (const chunk of await download.createReadStream()) chunks.push(chunk);
   return { name: download.suggestedFilename(), bytes: Buffer.concat(chunks) };
