@@ -49,7 +49,7 @@ internal sealed class RasterPage(SKCanvas canvas, FontSet fonts) : Surface(fonts
         };
         using var builder = new SKTextBlobBuilder();
         ushort[] glyphs = [.. run.Glyphs.Select(glyph => (ushort)glyph.Id)];
-        builder.AddPositionedRun(glyphs, font, [.. run.Glyphs.Select(glyph => new SKPoint(glyph.X, -glyph.Y))]);
+        builder.AddPositionedRun(glyphs, font, [.. run.Glyphs.Select(glyph => new SKPoint(glyph.X, 0))]);
         using SKTextBlob? blob = builder.Build();
         if (blob is not null)
             canvas.DrawText(blob, x, baseline, paint);

@@ -6,7 +6,7 @@ namespace RideAudit.Report.Fonts;
 /// <summary>One font: which characters it draws, text set in it, and the font cut down to what was drawn. All in managed code.</summary>
 /// <remarks>
 /// It sets scripts written left to right whose letters keep their shape: Latin, Greek, Cyrillic, Armenian, Georgian, kana, Han and
-/// hangul syllables. Pairs are kerned, digits are of one width, accents stand on their letters. Ligatures and contextual forms are not
+/// hangul syllables. Pairs are kerned, digits are of one width, a letter and an accent that follow each other are one character. Ligatures and contextual forms are not
 /// drawn: their glyphs have no single character to be copied out of a document as.
 /// </remarks>
 internal sealed class Face
@@ -15,7 +15,7 @@ internal sealed class Face
     private readonly Sfnt font;
     private readonly SortedDictionary<int, int> map;
     private readonly Kerning kerning;
-    private readonly MarkPlacing marks;
+    private readonly Composition composition;
 
     private Face(Sfnt font, int index)
     {
@@ -24,7 +24,7 @@ internal sealed class Face
         map = CharacterMap.Read(font);
         TabularFigures.Apply(font, map);
         kerning = new Kerning(font);
-        marks = new MarkPlacing(font);
+        composition = new Composition(font, map);
         UnitsPerEm = Math.Max(1, font.U16(font.Find("head") + 18));
         Name = ReadName();
     }
@@ -83,22 +83,14 @@ internal sealed class Face
     {
         var glyphs = new List<GlyphRun.Glyph>(text.Length);
         float scale = size / UnitsPerEm;
-        int x = 0, letter = -1, letterAt = 0;
-        foreach (Rune rune in text.EnumerateRunes())
+        int x = 0, before = -1;
+        foreach (int codePoint in Composed(text))
         {
-            if (IsInvisible(rune))
-                continue;
-            int glyph = Glyph(rune.Value);
-            if (letter >= 0 && Rune.GetUnicodeCategory(rune) == UnicodeCategory.NonSpacingMark && marks.On(letter, glyph) is { } place)
-            {
-                glyphs.Add(new GlyphRun.Glyph(glyph, rune.Value, (letterAt + place.X) * scale, place.Y * scale));
-                continue;
-            }
-
-            x += letter < 0 ? 0 : kerning.Between(letter, glyph);
-            glyphs.Add(new GlyphRun.Glyph(glyph, rune.Value, x * scale, 0));
-            (letter, letterAt) = (glyph, x);
+            int glyph = Glyph(codePoint);
+            x += before < 0 ? 0 : kerning.Between(before, glyph);
+            glyphs.Add(new GlyphRun.Glyph(glyph, codePoint, x * scale));
             x += Advance(glyph);
+            before = glyph;
         }
 
         return new GlyphRun(this, size, glyphs, x * scale);
@@ -108,6 +100,21 @@ internal sealed class Face
     public byte[] Cut(IReadOnlyList<(int Glyph, int CodePoint)> drawn) => FontCut.Make(font, drawn);
 
     private static bool IsInvisible(Rune rune) => rune.Value is 0x200D or (>= 0xFE00 and <= 0xFE0F);
+
+    private List<int> Composed(string text)
+    {
+        var characters = new List<int>(text.Length);
+        foreach (Rune rune in text.EnumerateRunes().Where(rune => !IsInvisible(rune)))
+        {
+            bool accent = characters.Count > 0 && Rune.GetUnicodeCategory(rune) == UnicodeCategory.NonSpacingMark;
+            if (accent && composition.Of(Glyph(characters[^1]), Glyph(rune.Value)) is { } whole)
+                characters[^1] = whole;
+            else
+                characters.Add(rune.Value);
+        }
+
+        return characters;
+    }
 
     private string ReadName()
     {

@@ -11,6 +11,5 @@ internal sealed record GlyphRun(Face Face, float Size, IReadOnlyList<GlyphRun.Gl
     /// <param name="Id">Its number in the font; 0 is the font's empty box.</param>
     /// <param name="CodePoint">The character it stands for.</param>
     /// <param name="X">From the run's start to the right, pt.</param>
-    /// <param name="Y">From the baseline upwards, pt; other than 0 for accents only.</param>
-    internal readonly record struct Glyph(int Id, int CodePoint, float X, float Y);
+    internal readonly record struct Glyph(int Id, int CodePoint, float X);
 }

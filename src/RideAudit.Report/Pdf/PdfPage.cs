@@ -53,26 +53,17 @@ internal sealed class PdfPage(FontSet fonts, float height, Func<Face, PdfFont> e
     {
         PdfFont font = embedded(run.Face);
         SetFill(style.Colour);
-        content.Append($"BT /{font.Resource} {Plain(run.Size)} Tf 1 0 {(style.Slanted ? Plain(TextStyle.Slant) : "0")} 1 {At(x, baseline)} Tm ");
-        double pen = 0, rise = 0;
-        bool open = false;
+        content.Append($"BT /{font.Resource} {Plain(run.Size)} Tf 1 0 {(style.Slanted ? Plain(TextStyle.Slant) : "0")} 1 {At(x, baseline)} Tm [<");
+        double pen = 0;
         foreach (GlyphRun.Glyph glyph in run.Glyphs)
         {
             double ahead = Math.Round(pen - (glyph.X * 1000.0 / run.Size), 2);
-            bool moves = Math.Abs(ahead) >= Unseen, lifts = Math.Abs(glyph.Y - rise) > 0;
-            if (lifts)
-            {
-                content.Append($"{(open ? ">] TJ " : "")}{Plain(glyph.Y)} Ts ");
-                (rise, open) = (glyph.Y, false);
-            }
-
-            content.Append(open ? moves ? $">{Plain(ahead)}<" : "" : moves ? $"[{Plain(ahead)}<" : "[<");
-            content.Append($"{font.Number(glyph):X4}");
+            bool moves = Math.Abs(ahead) >= Unseen;
+            content.Append($"{(moves ? $">{Plain(ahead)}<" : "")}{font.Number(glyph):X4}");
             pen += font.Advance(glyph.Id) - (moves ? ahead : 0);
-            open = true;
         }
 
-        content.Append(rise == 0 ? ">] TJ ET\n" : ">] TJ 0 Ts ET\n");
+        content.Append(">] TJ ET\n");
     }
 
     /// <inheritdoc/>

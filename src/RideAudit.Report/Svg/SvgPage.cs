@@ -49,10 +49,9 @@ internal sealed class SvgPage(FontSet fonts, int number, Func<Face, (string Fami
         foreach (GlyphRun.Glyph glyph in run.Glyphs)
             use.Number(glyph);
         string text = string.Concat(run.Glyphs.Select(glyph => char.ConvertFromUtf32(glyph.CodePoint)));
-        string down = run.Glyphs.Any(glyph => glyph.Y != 0) ? string.Join(' ', run.Glyphs.Select(glyph => Plain((style.Slanted ? 0 : baseline) - glyph.Y))) : Plain(style.Slanted ? 0 : baseline);
         string across = string.Join(' ', run.Glyphs.Select(glyph => Plain((style.Slanted ? 0 : x) + glyph.X)));
         string slant = style.Slanted ? $" transform=\"matrix(1 0 {Plain(-TextStyle.Slant)} 1 {Plain(x)} {Plain(baseline)})\"" : "";
-        content.Append($"<text font-family=\"{name}\" font-size=\"{Plain(run.Size)}\" fill=\"{Hex(style.Colour)}\" x=\"{across}\" y=\"{down}\"{slant}>{Escape(text)}</text>\n");
+        content.Append($"<text font-family=\"{name}\" font-size=\"{Plain(run.Size)}\" fill=\"{Hex(style.Colour)}\" x=\"{across}\" y=\"{Plain(style.Slanted ? 0 : baseline)}\"{slant}>{Escape(text)}</text>\n");
     }
 
     /// <inheritdoc/>
