@@ -45,6 +45,8 @@ internal sealed class FontCut
         var tables = new List<(string Tag, byte[] Table)>
         {
             ("glyf", outlines), ("loca", places), ("hmtx", cut.Widths()), ("cmap", CharacterMap.Write(map)), ("post", new byte[32]),
+            // No name in it, but browsers take no font without the table.
+            ("name", [0, 0, 0, 0, 0, 6]),
             ("head", font.Table("head").ToArray()), ("hhea", font.Table("hhea").ToArray()), ("maxp", font.Table("maxp").ToArray()),
         };
         BinaryPrimitives.WriteInt32BigEndian(Table(tables, "post"), NamelessPost);
