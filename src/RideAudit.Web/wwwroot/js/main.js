@@ -64,7 +64,7 @@ async function take(files) {
   else await readRider(state.all, null);
 }
 
-async function read(files, showEarly) {
+async function readFiles(files, showEarly) {
   return program.call('read', { files: inReadingOrder(files).map(({ name, file }) => ({ name, file })), zone, today: today(), asOf: state.asOf, showEarly });
 }
 
@@ -82,7 +82,7 @@ async function readRider(files, folder) {
   state.files = files;
   state.folder = folder;
   begin(folder ? `Reading ${folder}` : `Reading ${count(files.length, 'file')}`);
-  const { stopped, done, unusable } = await read(files, true);
+  const { stopped, done, unusable } = await readFiles(files, true);
   show('progress', false);
   if (stopped) trouble(`Stopped after ${done} of ${count(files.length, 'file')}: what follows is judged by those alone.`);
   await judge(unusable, true);
@@ -93,7 +93,7 @@ async function readDesk() {
   await program.call('openDesk');
   for (const { folder, files } of state.desk) {
     begin(`Reading ${folder}`);
-    const { stopped } = await read(files, false);
+    const { stopped } = await readFiles(files, false);
     await program.call('toDesk', folder, state.asOf);
     if (stopped) break;
   }
