@@ -1,6 +1,7 @@
 using NodaTime;
 using NodaTime.Text;
 using RideAudit.Document;
+using RideAudit.Figures;
 using RideAudit.Ingest;
 using RideAudit.Plan;
 using RideAudit.Report;
@@ -19,6 +20,7 @@ internal sealed class Workshop
     private readonly Intake intake;
     private readonly List<string> refused = [];
     private readonly Dictionary<(string AsOf, string Week), ReviewDocument?> reviews = [];
+    private readonly KeptFigures figures = new();
     private FolderContent? content;
     private RiderText rider;
 
@@ -128,7 +130,7 @@ internal sealed class Workshop
         ? content
         : content with { Notices = [NoRiderFile(), .. content.Notices] };
 
-    private ReviewRequest Request(string asOf) => new() { Today = machineToday, AsOf = Date(asOf) };
+    private ReviewRequest Request(string asOf) => new() { Today = machineToday, AsOf = Date(asOf), Kept = figures };
 
     private static string? NoteText(FolderContent folder) =>
         folder.Notes.FirstOrDefault(n => n.File == Note) is { } note && !string.IsNullOrWhiteSpace(note.Text) ? note.Text : null;

@@ -1,4 +1,5 @@
 using NodaTime;
+using RideAudit.Figures;
 
 namespace RideAudit.Review;
 
@@ -19,4 +20,7 @@ public sealed record ReviewRequest
 
     /// <summary>The coach's note; null without one.</summary>
     public string? Note { get; init; }
+
+    /// <summary>Figures kept from reviews of the same rides before, added to by this one; null: all are computed.</summary>
+    public KeptFigures? Kept { get; init; }
 }
