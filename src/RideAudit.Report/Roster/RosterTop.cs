@@ -32,7 +32,8 @@ internal sealed class RosterTop : Block
             ? TextLine.Of(fonts, [new Span($"Week of {Say.Date(start)}", strong), new Span(", " + asOf, quiet)])
             : TextLine.Of(fonts, Say.Capital(asOf), strong);
         headline = LineBreaker.Balance(fonts, new Span(RosterWords.Headline(roster), new TextStyle(Weight.SemiBold, 22, Palette.Ink)), width);
-        string rest = RosterWords.Subline(roster);
+        IEnumerable<string> advice = fonts.Lacking(roster.Riders.SelectMany(rider => new[] { rider.Label, rider.ReviewFile ?? "" })).Select(writing => writing.Advice);
+        string rest = string.Join(' ', advice.Prepend(RosterWords.Subline(roster)).Where(sentence => sentence.Length > 0));
         subline = rest.Length == 0 ? [] : LineBreaker.Break(fonts, [new Span(rest, Styles.Quiet)], width);
     }
 

@@ -30,7 +30,7 @@ internal static class SvgMaker
             return (Family(at), used[at]);
         }
 
-        string[] drawn = [.. Enumerable.Range(0, pages.Count).Select(page => Draw(pages, page, new SvgPage(fonts, page + 1, Of), title))];
+        string[] drawn = [.. Enumerable.Range(0, pages.Count).Select(page => Draw(pages, page, new SvgPage(fonts, page + 1, Of), fonts.Printable(title, Weight.Regular)))];
         var faces = new StringBuilder();
         for (int i = 0; i < used.Count; i++)
             faces.Append($"@font-face{{font-family:\"{Family(i)}\";src:url(data:font/ttf;base64,{Convert.ToBase64String(used[i].Cut())})}}\n");

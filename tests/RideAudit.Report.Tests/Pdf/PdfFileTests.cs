@@ -1,3 +1,5 @@
+using System.Globalization;
+using RideAudit.Document;
 using RideAudit.Report.Tests.Samples;
 using UglyToad.PdfPig;
 using UglyToad.PdfPig.Annotations;
@@ -29,7 +31,50 @@ public sealed class PdfFileTests
 
         Assert.Equal("Rider A, week of 8 June 2026", document.Information.Title);
         Assert.Equal("RideAudit", document.Information.Producer);
-        Assert.StartsWith("D:20260615000000", document.Information.CreationDate, StringComparison.Ordinal);
+        Assert.Equal("D:20260615", document.Information.CreationDate);
+        Assert.Equal("D:20260615", document.Information.ModifiedDate);
+    }
+
+    [Fact]
+    public void Nothing_of_the_machine_is_in_the_file()
+    {
+        CultureInfo before = CultureInfo.CurrentCulture;
+        var strange = (CultureInfo)CultureInfo.InvariantCulture.Clone();
+        strange.NumberFormat.NumberDecimalSeparator = ",";
+        strange.NumberFormat.NegativeSign = "~";
+        strange.NumberFormat.NumberGroupSizes = [1];
+        strange.DateTimeFormat.DateSeparator = "!";
+        try
+        {
+            CultureInfo.CurrentCulture = strange;
+            Assert.Equal(Drawn.Pdf("event", Paper.A4), Drawn.Write(Drawn.Sample("event")));
+        }
+        finally
+        {
+            CultureInfo.CurrentCulture = before;
+        }
+    }
+
+    [Fact]
+    public void A_font_of_the_machine_is_embedded_for_what_Inter_lacks_and_its_text_is_copied_out_as_written()
+    {
+        const string label = "選手あ 二番 東京";
+        using var stream = new MemoryStream();
+        ReviewPdf.Write(SampleReviews.Japanese(), stream, new PageOptions(), MadeFont.With(label.Replace(" ", "", StringComparison.Ordinal)));
+        using PdfDocument document = Drawn.Open(stream.ToArray());
+
+        Assert.StartsWith(label, Drawn.TextOf(document.GetPage(1)), StringComparison.Ordinal);
+        Assert.Contains(document.GetPage(1).Letters, letter => letter.FontName!.EndsWith("+Font", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void Characters_that_share_an_outline_are_copied_out_each_as_itself()
+    {
+        const string label = "Δ∆ Ω\u2126 µμ a\u00A0b";
+        ReviewDocument review = SampleReviews.Middle();
+        using PdfDocument document = Drawn.Open(Drawn.Write(review with { Rider = review.Rider with { Label = label } }));
+
+        Assert.StartsWith(label, string.Concat(document.GetPage(2).Letters.Select(letter => letter.Value)), StringComparison.Ordinal);
     }
 
     [Fact]

@@ -1,5 +1,6 @@
 using RideAudit.Report.Fonts;
 using RideAudit.Report.Look;
+using RideAudit.Report.Tests.Samples;
 using RideAudit.Report.Text;
 
 namespace RideAudit.Report.Tests.Text;
@@ -15,7 +16,8 @@ public sealed class LineBreakerTests
     [InlineData("選手の週の要約は、長い文でも行の幅を超えてはならない。必ず折り返す。")]
     public void No_line_is_wider_than_asked(string text)
     {
-        List<TextLine> lines = LineBreaker.Break(Fonts, [new Span(text, Styles.Body)], 120);
+        FontSet fonts = MadeFont.With("選手の週の要約は、長い文でも行の幅を超えてはならない。必ず折り返す。");
+        List<TextLine> lines = LineBreaker.Break(fonts, [new Span(text, Styles.Body)], 120);
 
         Assert.True(lines.Count > 1);
         Assert.All(lines, line => Assert.True(line.Width <= 120.01f, $"{line.Width} pt"));

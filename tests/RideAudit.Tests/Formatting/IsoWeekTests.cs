@@ -2,7 +2,7 @@ using NodaTime;
 using RideAudit.Formatting;
 using RideAudit.Weeks;
 
-namespace RideAudit.Tests.Review;
+namespace RideAudit.Tests.Formatting;
 
 /// <summary>ISO 8601: weeks start on Monday, week 1 holds 4 January. Dates as published in text mirrors of the encyclopaedia article and of M. Kuhn's page (found), the rest derived with Python's isocalendar.</summary>
 public sealed class IsoWeekTests

@@ -1,0 +1,25 @@
+using RideAudit.Report.Fonts;
+
+namespace RideAudit.Report.Tests.Samples;
+
+/// <summary>A machine with one font on it, whose characters all look like an M: what is tested is which are found, set and embedded.</summary>
+internal static class MadeFont
+{
+    /// <summary>Inter, and a font of the machine that has exactly these characters.</summary>
+    public static FontSet With(string characters)
+    {
+        Face inter = FontSet.Inter(Weight.Regular);
+        string folder = Directory.CreateTempSubdirectory("made-font").FullName;
+        try
+        {
+            File.WriteAllBytes(Path.Combine(folder, "made.ttf"), inter.Cut([.. characters.EnumerateRunes().Select(rune => (inter.Glyph('M'), rune.Value))]));
+            var fonts = new FontSet(new SystemFonts([folder]));
+            fonts.Lacking([characters]).ToList();
+            return fonts;
+        }
+        finally
+        {
+            Directory.Delete(folder, recursive: true);
+        }
+    }
+}
