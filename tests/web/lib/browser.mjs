@@ -41,6 +41,7 @@ export async function open(page, url) {
 
 /** Drops files and folders from the disk by the browser's own drag events. */
 export async function drop(page, ...paths) {
+  await outdate(page);
   const session = await page.context().newCDPSession(page);
   const box = await page.locator('#drop').boundingBox();
   const at = { x: box.x + Math.min(60, box.width / 2), y: box.y + Math.min(20, box.height / 2) };
@@ -53,13 +54,22 @@ export async function drop(page, ...paths) {
 export async function judged(page, timeout = 300_000) {
   await page.waitForFunction(() => {
     const week = document.getElementById('week');
-    return week && !week.disabled && document.getElementById('progress').hidden && !document.querySelector('.first-look')
+    return week && !week.dataset.old && !week.disabled && document.getElementById('progress').hidden && !document.querySelector('.first-look')
       && document.querySelector('#all-rides summary')?.textContent.startsWith('All rides: ') && !document.querySelector('#all-rides summary').textContent.includes('being');
   }, null, { timeout });
 }
 
+/** Marks the week that is shown, so that the one judged next can be told from it. */
+export function outdate(page) {
+  return page.evaluate(() => {
+    const week = document.getElementById('week');
+    if (week) week.dataset.old = 'yes';
+  });
+}
+
 /** Looks back from a date. */
 export async function lookBackFrom(page, date) {
+  await outdate(page);
   await page.fill('#as-of', date);
   await page.dispatchEvent('#as-of', 'change');
 }

@@ -1,7 +1,7 @@
 import { cp, mkdir, readFile, readdir, writeFile } from 'node:fs/promises';
 import { execFileSync } from 'node:child_process';
 import { join } from 'node:path';
-import { drop, judged, launch, lookBackFrom, open, saved } from '../lib/browser.mjs';
+import { drop, judged, launch, lookBackFrom, open, outdate, saved } from '../lib/browser.mjs';
 import { assert, check } from '../lib/check.mjs';
 import { rideaudit, reviewed } from '../lib/native.mjs';
 import { demo, root, site, work, worked } from '../lib/places.mjs';
@@ -45,8 +45,8 @@ check('The demo dropped by drag events gives the terminal program’s headline, 
 
 check('An earlier week is judged as the terminal program judges it', () => onSite(async page => {
   await reviewOf(page, demo, '2026-06-22');
+  await outdate(page);
   await page.selectOption('#week', '2026-06-01');
-  await page.waitForFunction(() => document.querySelector('#review article .quiet').textContent.includes('1 June 2026'));
   await judged(page);
   await same(page, await reviewed(demo, '--as-of', '2026-06-22', '--week', '2026-06-01'));
   await page.click('#later');
@@ -129,6 +129,7 @@ check('Three riders give the desk in the terminal program’s order, and each op
   assert.deepEqual(shown.map(r => r[0]), native.riders.map(r => r.label));
   assert.deepEqual(shown.map(r => r[2]), native.riders.map(r => r.why));
   for (const [label] of shown) {
+    await outdate(page);
     await page.click(`#desk button:text-is("${label}")`);
     await judged(page);
     assert.ok((await page.textContent('#review article .quiet')).startsWith(label));
