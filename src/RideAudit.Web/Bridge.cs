@@ -10,6 +10,10 @@ internal static partial class Bridge
     private static Workshop workshop = new("UTC", "2026-01-01", false);
     private static Desk desk = new();
 
+    /// <summary>Goes once through reading and judging with a ride of its own.</summary>
+    [JSExport]
+    internal static void Prepare() => WarmUp.Run();
+
     /// <summary>Forgets everything and begins a rider.</summary>
     /// <param name="zone">The browser's time zone (IANA).</param>
     /// <param name="today">Today, ISO 8601.</param>
@@ -63,6 +67,14 @@ internal static partial class Bridge
     /// <summary>The rider file's text.</summary>
     [JSExport]
     internal static string RiderFile() => workshop.RiderFileText();
+
+    /// <summary>The coach's note; empty without one.</summary>
+    [JSExport]
+    internal static string Note() => workshop.NoteText();
+
+    /// <summary>Writes the coach's note.</summary>
+    [JSExport]
+    internal static void SetNote(string text) => workshop.SetNote(text);
 
     /// <summary>Files that could not be used, as lines of text.</summary>
     [JSExport]

@@ -23,6 +23,7 @@ internal sealed class Workshop
     private readonly KeptFigures figures = new();
     private FolderContent? content;
     private RiderText rider;
+    private string? note;
 
     /// <summary>Opens a workshop without files.</summary>
     /// <param name="zone">The browser's time zone (IANA).</param>
@@ -122,6 +123,16 @@ internal sealed class Workshop
     public string RiderFileText() =>
         rider.IsNone ? RiderFileTemplate.Write(new RiderFileAnswers { ThresholdFrom = FirstRide() }) : rider.Text;
 
+    /// <summary>The coach's note: what was written here, else the one among the files; empty without one.</summary>
+    public string NoteText() => content is null ? "" : NoteText(content) ?? "";
+
+    /// <summary>Writes the coach's note, in place of the one among the files.</summary>
+    public void SetNote(string text)
+    {
+        note = text;
+        reviews.Clear();
+    }
+
     /// <summary>Files that could not be used, each with its reason; mistakes of the rider file first.</summary>
     public string[] Unusable() =>
         [.. rider.MistakesInWords(), .. refused, .. content?.Notices.Where(n => n.Unusable).Select(n => $"{n.File}: {n.Sentence}") ?? []];
@@ -132,8 +143,8 @@ internal sealed class Workshop
 
     private ReviewRequest Request(string asOf) => new() { Today = machineToday, AsOf = Date(asOf), Kept = figures };
 
-    private static string? NoteText(FolderContent folder) =>
-        folder.Notes.FirstOrDefault(n => n.File == Note) is { } note && !string.IsNullOrWhiteSpace(note.Text) ? note.Text : null;
+    private string? NoteText(FolderContent folder) =>
+        (note ?? folder.Notes.FirstOrDefault(n => n.File == Note)?.Text) is { } text && !string.IsNullOrWhiteSpace(text) ? text : null;
 
     private LocalDate FirstRide() => content is { Recordings: [var first, ..] } ? first.StartsAt.Date : machineToday;
 

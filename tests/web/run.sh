@@ -27,7 +27,7 @@ cd "$here" && npm ci --ignore-scripts --no-audit --no-fund >"$RIDEAUDIT_WORK/npm
 if [ -z "${RIDEAUDIT_PAGE_BUILT:-}" ]; then
   (cd "$root" && dotnet publish src/RideAudit.Web -c Release && dotnet build src/RideAudit.Cli) >"$RIDEAUDIT_WORK/build.log" 2>&1 || { tail -n 40 "$RIDEAUDIT_WORK/build.log"; fail "the page's build"; }
 fi
-program=(dotnet "$root/src/RideAudit.Cli/bin/Debug/net10.0/rideaudit.dll")
+program=(dotnet "${RIDEAUDIT_PROGRAM:-$root/src/RideAudit.Cli/bin/Debug/net10.0/rideaudit.dll}")
 "${program[@]}" page --site "$RIDEAUDIT_WORK/site" || fail "the static site"
 "${program[@]}" page --out "$RIDEAUDIT_WORK/rideaudit.html" --no-open || fail "the page of one file"
 

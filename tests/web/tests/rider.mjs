@@ -120,3 +120,15 @@ check('What was dropped is forgotten with the tab, unless it is kept', () => wit
   await page.waitForTimeout(500);
   assert.ok(await page.isHidden('#review'));
 }));
+
+check('A note written here is on page one and is saved', () => withDemo(async page => {
+  await answer(page, '#rider-note', 'Well held on Thursday.');
+  assert.equal(await page.textContent('.pre'), 'Well held on Thursday.');
+  assert.equal((await saved(page, '#save-note')).bytes.toString('utf8'), 'Well held on Thursday.');
+  const folder = join(work, 'noted');
+  await cp(demo, folder, { recursive: true });
+  await writeFile(join(folder, 'note.md'), 'Well held on Thursday.');
+  const native = await reviewed(folder, '--as-of', '2026-06-22', '--paper', 'letter');
+  await page.selectOption('#paper', 'letter');
+  assert.ok((await saved(page, '#save-pdf')).bytes.equals(native.pdf));
+}));

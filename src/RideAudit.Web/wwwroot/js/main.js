@@ -11,7 +11,7 @@ import { count, date } from './words.js';
 
 const bundle = globalThis.rideauditBundle ?? null;
 const zone = Intl.DateTimeFormat().resolvedOptions().timeZone || 'UTC';
-const state = { all: [], files: [], desk: null, folder: null, asOf: '', week: '', weeks: [], review: null, keeps: false, turn: 0 };
+const state = { all: [], files: [], desk: null, folder: null, asOf: '', week: '', weeks: [], review: null, paper: 'a4', keeps: false, turn: 0 };
 const program = start(bundle, tell);
 
 function today() {
@@ -170,7 +170,9 @@ function actions({ firstLook }) {
     el('div', {}, el('label', { for: 'week', text: 'Week' }), el('select', { id: 'week', disabled: true, on: { change: e => choose(e.target.value) } }, el('option', { text: date(state.review.week.starts_on) }))),
     button('earlier', '← Earlier', () => step(-1)), button('later', 'Later →', () => step(1)),
     el('div', {}, el('label', { for: 'as-of', text: 'Look back from' }), asOf),
-    button('save-pdf', 'Save the PDF', async () => save(`review-${state.review.week.starts_on}.pdf`, await program.call('pdf', state.asOf, state.week, false), 'application/pdf')),
+    button('save-pdf', 'Save the PDF', async () => save(`review-${state.review.week.starts_on}.pdf`, await program.call('pdf', state.asOf, state.week, state.paper === 'letter'), 'application/pdf')),
+    el('div', {}, el('label', { for: 'paper', text: 'Paper' }), el('select', { id: 'paper', on: { change: e => { state.paper = e.target.value; } } },
+      [['a4', 'A4'], ['letter', 'Letter']].map(([value, text]) => el('option', { value, text, selected: state.paper === value })))),
     button('save-picture', 'Save page one as a picture', async () => save(`review-${state.review.week.starts_on}.png`, await picture(await program.call('pages', state.asOf, state.week)), 'image/png')),
     button('save-json', 'Save the figures', async () => save(`review-${state.review.week.starts_on}.json`, await program.call('review', state.asOf, state.week), 'application/json')),
     button('save-rider', 'Save the rider file', async () => save('rider.toml', await program.call('riderFile'), 'application/toml')));
@@ -201,7 +203,7 @@ function step(by) {
 async function drawForm() {
   const rider = JSON.parse(await program.call('rider'));
   const active = document.activeElement?.id;
-  part('rider').replaceChildren(...drawRider(rider, answers => attempt(() => answered(answers))), keeping());
+  part('rider').replaceChildren(...drawRider(rider, answers => attempt(() => answered(answers))), ...writing(await program.call('note')), keeping());
   show('rider', true);
   // A form that is drawn again keeps the place of who types in it.
   if (active?.startsWith('rider-')) part(active)?.focus();
@@ -217,6 +219,19 @@ async function answered(answers) {
   } else {
     await judge();
   }
+}
+
+/** The coach's note, and where it goes. */
+function writing(note) {
+  return [
+    el('div', { class: 'block' },
+      el('label', { for: 'rider-note', text: 'The coach’s note, printed on page one' }),
+      el('textarea', { id: 'rider-note', rows: 5, text: note, on: { change: e => attempt(async () => {
+        await program.call('setNote', e.target.value);
+        await judge();
+      }) } }),
+      el('button', { type: 'button', id: 'save-note', text: 'Save the note', on: { click: () => attempt(async () => save('note.md', await program.call('note'), 'text/markdown')) } })),
+  ];
 }
 
 function keeping() {
@@ -258,6 +273,7 @@ async function boot() {
   await program.call('boot', bundle?.program ?? null);
   part('ready').textContent = 'Ready.';
   document.documentElement.dataset.ready = 'yes';
+  program.call('prepare').catch(() => {});
   const before = await kept();
   if (before && state.all.length === 0) {
     state.keeps = true;

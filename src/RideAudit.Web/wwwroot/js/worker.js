@@ -13,6 +13,8 @@ const calls = {
     bridge = (await runtime.getAssemblyExports('RideAudit.Web.dll')).RideAudit.Web.Bridge;
   },
 
+  prepare: () => bridge.Prepare(),
+
   async read({ files, zone, today, asOf, showEarly }) {
     stopped = false;
     bridge.Open(zone, today, files.some(f => /(^|\/)rider\.toml$|\.zip$/i.test(f.name)));
@@ -49,6 +51,8 @@ const calls = {
   rider: () => bridge.Rider(),
   edit: answers => bridge.Edit(answers),
   riderFile: () => bridge.RiderFile(),
+  note: () => bridge.Note(),
+  setNote: text => bridge.SetNote(text),
   unusable: () => bridge.Unusable(),
   openDesk: () => bridge.OpenDesk(),
   toDesk: (folder, asOf) => bridge.ToDesk(folder, asOf),
