@@ -34,7 +34,7 @@ internal sealed class Workshop
         machineZone = DateTimeZoneProviders.Tzdb.GetZoneOrNull(zone) ?? DateTimeZone.Utc;
         machineToday = Date(today) ?? throw new FormatException($"{today} is no date.");
         Today = today;
-        intake = new Intake(mayHoldRiderFile ? null : new Plan.Rider(), machineZone);
+        intake = new Intake(mayHoldRiderFile ? null : new Plan.Rider(), machineZone) { KeepsOnlyWhatIsJudged = true };
         rider = RiderText.None;
     }
 

@@ -18,14 +18,15 @@ function sizes(folder) {
 
 /** The largest process of the browser: the one the page lives in. */
 function renderer() {
-  let best = { rss: 0, cpu: 0, peak: 0 };
+  let best = { rss: 0, own: 0, cpu: 0 };
   for (const id of readdirSync('/proc').filter(n => /^\d+$/.test(n))) {
     try {
       if (!readFileSync(`/proc/${id}/cmdline`, 'utf8').includes('--type=renderer')) continue;
       const status = readFileSync(`/proc/${id}/status`, 'utf8');
       const rss = Number(status.match(/VmRSS:\s+(\d+)/)[1]) / 1024;
+      const own = Number(status.match(/RssAnon:\s+(\d+)/)[1]) / 1024;
       const stat = readFileSync(`/proc/${id}/stat`, 'utf8').split(') ')[1].split(' ');
-      if (rss > best.rss) best = { rss, cpu: (Number(stat[11]) + Number(stat[12])) / 100, peak: Number(status.match(/VmHWM:\s+(\d+)/)[1]) / 1024 };
+      if (rss > best.rss) best = { rss, own, cpu: (Number(stat[11]) + Number(stat[12])) / 100 };
     } catch {
       // A process that ended meanwhile.
     }
@@ -33,12 +34,14 @@ function renderer() {
   return best;
 }
 
+const memory = () => [renderer().own.toFixed(0), renderer().rss.toFixed(0)];
 const host = await serve(site);
 const seconds = from => ((performance.now() - from) / 1000).toFixed(1);
 const row = (...cells) => console.log(`| ${cells.join(' | ')} |`);
 const { files, plain, packed } = sizes(site);
 console.log(`${files} files, ${(plain / 1e6).toFixed(2)} MB, with Brotli ${(packed / 1e6).toFixed(2)} MB; load of the machine ${readFileSync('/proc/loadavg', 'utf8').split(' ')[0]}`);
-row('what', 'wall, s', 'processor, s', 'memory, MB');
+row('what', 'wall, s', 'processor, s', 'own memory, MB', 'with shared libraries, MB');
+row('---', '---:', '---:', '---:', '---:');
 for (const folder of folders) {
   const browser = await launch();
   const page = await browser.page();
@@ -47,23 +50,23 @@ for (const folder of folders) {
   await page.waitForTimeout(2000);
   let begun = performance.now();
   await open(page, host.url);
-  row('ready, warm', seconds(begun), '', renderer().rss.toFixed(0));
+  row('ready, warm', seconds(begun), '', ...memory());
   const before = renderer().cpu;
   begun = performance.now();
   await drop(page, folder);
   await page.waitForSelector('#headline', { timeout: 600_000 });
-  row(`${folder.split('/').at(-1)}: a week shown`, seconds(begun), (renderer().cpu - before).toFixed(1), renderer().rss.toFixed(0));
+  row(`${folder.split('/').at(-1)}: a week shown`, seconds(begun), (renderer().cpu - before).toFixed(1), ...memory());
   await page.waitForFunction(() => document.getElementById('progress').hidden && !document.querySelector('.first-look'), null, { timeout: 600_000 });
-  row(`${folder.split('/').at(-1)}: judged with everything read`, seconds(begun), (renderer().cpu - before).toFixed(1), renderer().rss.toFixed(0));
+  row(`${folder.split('/').at(-1)}: judged with everything read`, seconds(begun), (renderer().cpu - before).toFixed(1), ...memory());
   await judged(page, 600_000);
-  row(`${folder.split('/').at(-1)}: weeks and rides listed`, seconds(begun), (renderer().cpu - before).toFixed(1), `${renderer().rss.toFixed(0)}, at most ${renderer().peak.toFixed(0)}`);
+  row(`${folder.split('/').at(-1)}: weeks and rides listed`, seconds(begun), (renderer().cpu - before).toFixed(1), ...memory());
   const processor = renderer().cpu;
   begun = performance.now();
   await page.evaluate(() => { document.getElementById('week').dataset.old = 'yes'; });
   await page.fill('#rider-power_w', '244');
   await page.dispatchEvent('#rider-power_w', 'change');
   await page.waitForFunction(() => !document.getElementById('week').dataset.old, null, { timeout: 600_000 });
-  row(`${folder.split('/').at(-1)}: an answer judged again`, seconds(begun), (renderer().cpu - processor).toFixed(1), renderer().rss.toFixed(0));
+  row(`${folder.split('/').at(-1)}: an answer judged again`, seconds(begun), (renderer().cpu - processor).toFixed(1), ...memory());
   await browser.close();
 }
 await host.close();

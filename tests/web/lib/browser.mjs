@@ -71,7 +71,6 @@ export function outdate(page) {
 export async function lookBackFrom(page, date) {
   await outdate(page);
   await page.fill('#as-of', date);
-  await page.dispatchEvent('#as-of', 'change');
 }
 
 /** What a button hands to the downloads. */

@@ -136,17 +136,22 @@ async function fillLists(turn) {
   if (turn !== state.turn) return;
   const all = part('all-rides');
   all.replaceChildren(el('summary', { text: `All rides: ${list.length}` }));
-  all.addEventListener('toggle', () => {
+  const fill = () => {
     if (all.open && all.childElementCount === 1) all.append(rideTable([...list].reverse(), { ids: false, caption: 'Every ride before the date looked back from, latest first.' }));
-  });
+  };
+  all.addEventListener('toggle', fill);
+  fill();
 }
 
 function draw(review, options) {
+  const opened = ['pages', 'all-rides', 'held'].filter(id => part(id)?.open);
   state.review = review;
   part('review').replaceChildren(...present([
     actions(options), drawReview(review, options), paper(options),
     el('details', { id: 'all-rides', class: 'block' }, el('summary', { text: 'All rides: being listed' })),
   ]));
+  // What was open stays open: an answer changes the week, not the place of who reads it.
+  for (const id of opened) if (part(id)) part(id).open = true;
   show('review', true);
 }
 

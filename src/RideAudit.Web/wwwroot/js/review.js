@@ -80,7 +80,7 @@ function findings(review) {
   return el('section', { class: 'block', 'aria-labelledby': 'rules' },
     el('h3', { id: 'rules', text: `The rules: ${review.summary.broken} broken, ${review.summary.watch} to watch, ${review.summary.kept} kept, ${review.summary.not_judged} not judged` }),
     open.map(f => finding(f, review)),
-    rest.length > 0 && el('details', {}, el('summary', { text: `What held, and what was not judged: ${count(rest.length, 'rule')}` }), rest.map(f => finding(f, review))));
+    rest.length > 0 && el('details', { id: 'held' }, el('summary', { text: `What held, and what was not judged: ${count(rest.length, 'rule')}` }), rest.map(f => finding(f, review))));
 }
 
 function finding(found, review) {
