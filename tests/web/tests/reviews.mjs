@@ -121,7 +121,7 @@ check('Three riders give the desk in the terminal program’s order, and each op
   const riders = join(work, 'riders');
   for (const name of ['away', 'mixed', 'commuter']) await cp(join(worked, name), join(riders, name), { recursive: true });
   await rideaudit('roster', riders, '--as-of', '2026-06-01', '--out', join(work, 'roster'), '--quiet');
-  const native = JSON.parse(await readFile(join(work, 'roster/roster.json'), 'utf8'));
+  const native = JSON.parse(await readFile(join(work, 'roster/overview.json'), 'utf8'));
   await page.clock.setFixedTime(new Date('2026-06-01T12:00:00+01:00'));
   await drop(page, riders);
   await page.waitForSelector('#desk:not([hidden]) tbody tr');

@@ -67,11 +67,12 @@ check('Days out are added and taken out as a table', () => withDemo(async page =
   const rows = await page.locator('#rider tbody tr').count();
   await page.click('#rider button:text-is("Add days")');
   const row = page.locator('#rider tbody tr').last();
+  await row.locator('input').nth(1).fill('2026-06-21');
   await outdate(page);
   await row.locator('input').first().fill('2026-06-15');
   await page.waitForFunction(() => document.querySelector('#review article .quiet').textContent.includes('excepted'));
   await judged(page);
-  assert.match((await saved(page, '#save-rider')).bytes.toString('utf8'), /\[\[exception\]\]\nfrom = 2026-06-15\n/);
+  assert.match((await saved(page, '#save-rider')).bytes.toString('utf8'), /\[\[exception\]\]\nfrom = 2026-06-15\nto = 2026-06-21\nkind = "lighter"\n/);
   await page.locator('#rider button:text-is("Take out")').last().click();
   await page.waitForFunction(n => document.querySelectorAll('#rider tbody tr').length === n, rows);
 }));
