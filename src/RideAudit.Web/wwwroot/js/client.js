@@ -2,9 +2,8 @@
 
 /** Starts the worker. `bundle` is there when the page is one file. */
 export function start(bundle, tell) {
-  // A worker from a blob is under the page's own content security policy; one fetched by its address would be under none.
-  const source = `import ${JSON.stringify(bundle ? bundle.url('js/worker.js') : new URL('./worker.js', import.meta.url).href)};`;
-  const worker = new Worker(URL.createObjectURL(new Blob([source], { type: 'text/javascript' })), { type: 'module' });
+  // From a disk no browser starts a module worker, and the worker's text is fit to be none.
+  const worker = bundle ? new Worker(bundle.url('js/worker.js')) : new Worker(underThePagesPolicy(new URL('./worker.js', import.meta.url)), { type: 'module' });
   const waiting = new Map();
   let last = 0;
   worker.addEventListener('message', ({ data }) => {
@@ -26,8 +25,16 @@ export function start(bundle, tell) {
       worker.postMessage({ id, name, args });
       return Promise.race([answer, failed]);
     },
+    boot() {
+      return this.call('boot', bundle?.program ?? { address: new URL('../_framework/dotnet.js', import.meta.url).href });
+    },
     stop() {
       worker.postMessage({ name: 'stop' });
     },
   };
+}
+
+// A worker from a blob is under the page's own content security policy; one fetched by its address would be under none.
+function underThePagesPolicy(address) {
+  return URL.createObjectURL(new Blob([`import ${JSON.stringify(address.href)};`], { type: 'text/javascript' }));
 }

@@ -275,7 +275,7 @@ function listen() {
 
 async function boot() {
   listen();
-  await program.call('boot', bundle?.program ?? null);
+  await program.boot();
   part('ready').textContent = 'Ready.';
   document.documentElement.dataset.ready = 'yes';
   program.call('prepare').catch(() => {});

@@ -20,7 +20,7 @@
   const program = { scripts: {}, assets: {} };
   for (const name of Object.keys(index).filter(n => n.startsWith('_framework/'))) {
     const last = name.slice('_framework/'.length);
-    if (last.endsWith('.js')) program.scripts[last] = url(name);
+    if (last.endsWith('.js')) program.scripts[last] = new TextDecoder().decode(bytes(name));
     else program.assets[last] = bytes(name).slice();
   }
   globalThis.rideauditBundle = { url, program };

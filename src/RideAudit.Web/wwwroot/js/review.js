@@ -93,7 +93,7 @@ function finding(found, review) {
       found.reason && el('p', { text: found.reason }),
       found.would_have_kept && el('p', {}, 'Would have kept it: ', found.would_have_kept),
       links(found, review),
-      el('p', { class: 'evidence', text: `Evidence: ${found.evidence}. ${found.source}` })));
+      el('p', { class: 'evidence', text: found.source.startsWith(found.evidence) ? `Evidence: ${found.source}` : `Evidence: ${found.evidence}. ${found.source}` })));
 }
 
 function links(found, review) {

@@ -31,6 +31,9 @@ export function spacingLine(review, width) {
   });
   const threshold = baseline - thresholdHeight;
   return svg('svg', { viewBox: `0 0 ${width} ${baseline + below}`, width, height: baseline + below, role: 'img', 'aria-label': inWords(review) },
+    // The middle band is told apart in grey as well.
+    svg('defs', {}, svg('pattern', { id: 'middle-band', width: 4, height: 4, patternUnits: 'userSpaceOnUse', patternTransform: 'rotate(45)' },
+      svg('rect', { width: 4, height: 4, class: 'band-middle' }), svg('line', { x1: 0, x2: 0, y1: 0, y2: 4, class: 'hatch' }))),
     svg('line', { x1: 0, x2: width, y1: threshold, y2: threshold, class: 'line-quiet', 'stroke-dasharray': '3 4' }),
     svg('line', { x1: 0, x2: width, y1: baseline, y2: baseline, class: 'line' }),
     blocks,
@@ -53,7 +56,7 @@ function block(ride, x, wide, baseline) {
   let from = x;
   return [['low', low], ['middle', middle], ['high', high]].filter(([, seconds]) => seconds > 0).map(([band, seconds]) => {
     const part = wide * seconds / banded;
-    const rect = svg('rect', { x: from, y: baseline - tall, width: part, height: tall, class: `band-${band}` });
+    const rect = svg('rect', { x: from, y: baseline - tall, width: part, height: tall, class: band === 'middle' ? 'band-hatched' : `band-${band}` });
     from += part;
     return rect;
   });

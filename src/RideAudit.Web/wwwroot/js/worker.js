@@ -5,10 +5,12 @@ let bridge;
 let stopped = false;
 
 const calls = {
-  /** Loads the program: from beside the page, or from what a page of one file carries. */
-  async boot(bundle) {
-    const { dotnet } = await import(bundle ? bundle.scripts['dotnet.js'] : new URL('../_framework/dotnet.js', import.meta.url).href);
-    const builder = bundle ? dotnet.withResourceLoader((type, name) => resource(bundle, name)) : dotnet;
+  /** Loads the program: from an address beside the page, or from what a page of one file carries. */
+  async boot(source) {
+    // From a disk a page and its worker are strangers to each other: a blob is only open to the side that made it.
+    if (source.scripts) source.urls = Object.fromEntries(Object.entries(source.scripts).map(([name, text]) => [name, blobOf(text)]));
+    const { dotnet } = await import(source.address ?? source.urls['dotnet.js']);
+    const builder = source.urls ? dotnet.withResourceLoader((type, name) => resource(source, name)) : dotnet;
     const runtime = await builder.create();
     bridge = (await runtime.getAssemblyExports('RideAudit.Web.dll')).RideAudit.Web.Bridge;
   },
@@ -59,9 +61,14 @@ const calls = {
   desk: asOf => bridge.DeskRoster(asOf),
 };
 
-function resource(bundle, name) {
-  if (name in bundle.scripts) return bundle.scripts[name];
-  return Promise.resolve(new Response(bundle.assets[name], { headers: { 'content-type': 'application/wasm' } }));
+// The runtime names its files by its own address, and a blob has none that names can be added to. Nothing is ever asked of this one.
+function blobOf(script) {
+  return URL.createObjectURL(new Blob([script.replaceAll('import.meta.url', '"https://page.invalid/_framework/dotnet.js"')], { type: 'text/javascript' }));
+}
+
+function resource(source, name) {
+  if (name in source.urls) return source.urls[name];
+  return Promise.resolve(new Response(source.assets[name], { headers: { 'content-type': 'application/wasm' } }));
 }
 
 addEventListener('message', async ({ data }) => {
