@@ -120,9 +120,9 @@ check('A folder in a folder, a zip and single files are taken', () => onSite(asy
 check('Three riders give the desk in the terminal program’s order, and each opens', () => onSite(async page => {
   const riders = join(work, 'riders');
   for (const name of ['away', 'mixed', 'commuter']) await cp(join(worked, name), join(riders, name), { recursive: true });
-  await rideaudit('roster', riders, '--as-of', '2026-06-01', '--out', join(work, 'roster'), '--quiet');
+  await rideaudit('roster', riders, '--as-of', '2026-05-11', '--out', join(work, 'roster'), '--quiet');
   const native = JSON.parse(await readFile(join(work, 'roster/overview.json'), 'utf8'));
-  await page.clock.setFixedTime(new Date('2026-06-01T12:00:00+01:00'));
+  await page.clock.setFixedTime(new Date('2026-05-11T12:00:00+01:00'));
   await drop(page, riders);
   await page.waitForSelector('#desk:not([hidden]) tbody tr');
   const shown = await page.$$eval('#desk tbody tr', rows => rows.map(r => [...r.children].slice(0, 3).map(c => c.textContent)));

@@ -3,8 +3,14 @@
 /** Files of a drop: folders, folders in folders, files. */
 export async function dropped(transfer) {
   // Entries have to be taken before anything is awaited: the transfer is emptied after the event.
-  const entries = [...transfer.items].filter(i => i.kind === 'file').map(i => i.webkitGetAsEntry?.() ?? i.getAsFile());
+  const items = [...transfer.items].filter(i => i.kind === 'file');
   const found = [];
+  // From a disk entries cannot be opened, handles can, where the browser has them.
+  if (location.protocol === 'file:' && items[0]?.getAsFileSystemHandle) {
+    for (const handle of await Promise.all(items.map(i => i.getAsFileSystemHandle()))) await follow(handle, '', found);
+    return underOneFolder(found);
+  }
+  const entries = items.map(i => i.webkitGetAsEntry?.() ?? i.getAsFile());
   for (const entry of entries) await walk(entry, '', found);
   return underOneFolder(found);
 }
@@ -23,6 +29,16 @@ async function walk(entry, prefix, found) {
     if (file) found.push({ name: prefix + entry.name, file });
   } else {
     for (const child of await children(entry)) await walk(child, `${prefix}${entry.name}/`, found);
+  }
+}
+
+async function follow(handle, prefix, found) {
+  if (!handle || handle.name.startsWith('.')) return;
+  if (handle.kind === 'file') {
+    const file = await handle.getFile().catch(() => null);
+    if (file) found.push({ name: prefix + handle.name, file });
+  } else {
+    for await (const child of handle.values()) await follow(child, `${prefix}${handle.name}/`, found);
   }
 }
 

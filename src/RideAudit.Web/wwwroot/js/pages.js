@@ -1,4 +1,5 @@
 import { el } from './dom.js';
+import { ruleName } from './words.js';
 
 // The pages come as SVG made by the program. They are read as XML and only what pages are drawn with is let in.
 
@@ -11,7 +12,9 @@ export function sheets(drawn) {
   return drawn.slice(0, -1).map((source, index, all) => {
     const root = read(source);
     for (const link of root.querySelectorAll('a')) {
-      if (link.getAttribute('href').startsWith('#')) continue;
+      const target = link.getAttribute('href');
+      link.setAttribute('aria-label', nameOf(target));
+      if (target.startsWith('#')) continue;
       link.setAttribute('target', '_blank');
       link.setAttribute('rel', 'noopener noreferrer');
     }
@@ -39,6 +42,11 @@ function read(source) {
     if (!drawing.has(node.localName) || [...node.attributes].some(a => /^on/i.test(a.name) || (a.localName === 'href' && !/^(#|https?:)/.test(a.value))))
       throw new Error(`A page holds ${node.localName}, which no page is drawn with.`);
   return root;
+}
+
+function nameOf(target) {
+  const [, kind, which] = target.match(/^#(rule|ride)-(.+)$/) ?? [];
+  return kind === 'rule' ? `To the finding on ${ruleName(which).toLowerCase()}` : kind === 'ride' ? `To ride ${which}` : `To ${target}`;
 }
 
 const brought = new Map();
