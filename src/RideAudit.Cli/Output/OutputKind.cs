@@ -24,6 +24,9 @@ internal sealed record OutputKind(string Ending, string Called, string Start, st
     /// <summary>A rider file, which people go on writing themselves.</summary>
     public static OutputKind Rider { get; } = new(".toml", "a rider file", "", null);
 
+    /// <summary>The browser page in one file.</summary>
+    public static OutputKind Html { get; } = new(".html", "a page", "<!doctype html>", "RideAudit");
+
     /// <summary>The name ends as this kind's names do.</summary>
     public bool IsNameOf(string path) => Path.GetExtension(path).Equals(Ending, StringComparison.OrdinalIgnoreCase);
 

@@ -45,6 +45,9 @@ public sealed class Intake
         _cancel = cancel;
     }
 
+    /// <summary>Lets go of what no figure is computed from (cadence, speed, altitude) as soon as a file is read: for where memory is scarce.</summary>
+    public bool KeepsOnlyWhatIsJudged { get; init; }
+
     /// <summary>Reads one file. What is wrong with it becomes a notice, never an exception.</summary>
     /// <param name="name">Its path with <c>/</c> below whatever was dropped or opened; names that begin with a dot, and what lies in folders so named, are passed over.</param>
     /// <param name="content">The content from its beginning; it stays open. One that cannot seek is read into memory first.</param>
@@ -102,7 +105,7 @@ public sealed class Intake
         var rider = _given ?? _found;
         foreach (var content in Read(name, open, leaveOpen, new FileOpener(new IngestContext(rider ?? new Rider(), _machineZone), _limits, _cancel)))
         {
-            _contents.Add(rider is null ? content : content with { Again = null });
+            _contents.Add(Thinned(rider is null ? content : content with { Again = null }));
             foreach (var text in content.Texts)
                 if (text.File == RiderTexts.RiderFile && _given is null)
                     _found = RiderIn(text) ?? new Rider();
@@ -157,6 +160,10 @@ public sealed class Intake
             _ => opener.Open(name, new MemoryStream(unpacked.Bytes, writable: false), unpacked.Bytes.Length, ArchiveLayers.None(_limits)),
         };
     }
+
+    private FileContent Thinned(FileContent content) => !KeepsOnlyWhatIsJudged || content.Recordings.IsEmpty
+        ? content
+        : content with { Recordings = [.. content.Recordings.Select(r => r with { Grid = r.Grid with { CadenceRpm = null, SpeedMps = null } })] };
 
     private static Rider? RiderIn(NamedText? riderFile) =>
         riderFile is { } file ? RiderFileReader.Read(file.Text, file.File).Rider : null;

@@ -28,6 +28,13 @@ public static class RiderFileReader
         return new RiderFileResult(ordered.IsEmpty ? rider : null, ordered);
     }
 
+    /// <summary>What can be read of a rider file, whatever else is wrong with it.</summary>
+    internal static Rider ReadLeniently(string toml)
+    {
+        var mistakes = new List<RiderFileMistake>();
+        return ReadRider(new TomlSection(TomlTree.Parse(toml, "", mistakes).Root, "", mistakes));
+    }
+
     private static Rider ReadRider(TomlSection top)
     {
         var rider = new Rider

@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text;
+using RideAudit.Plan.Toml;
 
 namespace RideAudit.Plan;
 
@@ -132,18 +133,5 @@ public static class RiderFileTemplate
     private static string Lower<T>(T value)
         where T : struct, Enum => value.ToString().ToLowerInvariant();
 
-    private static string Quoted(string value)
-    {
-        var text = new StringBuilder("\"");
-        foreach (var letter in value)
-        {
-            _ = letter switch
-            {
-                '"' or '\\' => text.Append('\\').Append(letter),
-                < ' ' or '\u007f' => text.Append(' '),
-                _ => text.Append(letter),
-            };
-        }
-        return text.Append('"').ToString();
-    }
+    private static string Quoted(string value) => TomlValues.Text(value);
 }

@@ -1,4 +1,5 @@
 using NodaTime;
+using RideAudit.Figures;
 using RideAudit.Rules;
 
 namespace RideAudit.Review;
@@ -23,4 +24,7 @@ public sealed record ReviewRequest
 
     /// <summary>The rules to judge by.</summary>
     public RuleBook Rules { get; init; } = RuleBook.Standard;
+
+    /// <summary>Figures kept from reviews of the same rides before, added to by this one; null: all are computed.</summary>
+    public KeptFigures? Kept { get; init; }
 }

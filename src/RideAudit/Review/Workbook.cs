@@ -42,7 +42,7 @@ internal sealed record Workbook
         if (!all.Any(r => r.Date < asOf))
             return null;
         var plan = PlanInForce.For(rider, HoursBefore(rides, rider, judged), judged);
-        var figures = FigureBuilder.Build(rides, rider, plan.Limits);
+        var figures = request.Kept?.Build(rides, rider, plan.Limits) ?? FigureBuilder.Build(rides, rider, plan.Limits);
         return new Workbook
         {
             AsOf = asOf,

@@ -1,0 +1,29 @@
+using NodaTime.Text;
+using RideAudit.Document;
+using RideAudit.Review;
+
+namespace RideAudit.Web;
+
+/// <summary>Several riders side by side, those who need the coach first.</summary>
+internal sealed class Desk
+{
+    private readonly List<RosterInput> riders = [];
+
+    /// <summary>Puts a rider's latest week on the desk; of the rides nothing is kept.</summary>
+    /// <param name="folder">The rider's folder.</param>
+    /// <param name="workshop">The rider's files, read.</param>
+    /// <param name="asOf">The date to look back from; empty for today.</param>
+    public void Add(string folder, Workshop workshop, string asOf)
+    {
+        var review = workshop.Review(asOf, "");
+        var why = review is null ? string.Join(" ", workshop.Unusable().Prepend("No usable ride.")) : null;
+        riders.Add(new RosterInput(folder, WithoutTraces(review), why, null) { HasRiderFile = workshop.HasRiderFile });
+    }
+
+    /// <summary>The overview.</summary>
+    /// <param name="asOf">The date it looks back from, ISO 8601.</param>
+    public string Json(string asOf) => ReviewJson.Write(RosterBuilder.Build(LocalDatePattern.Iso.Parse(asOf).Value, riders));
+
+    private static ReviewDocument? WithoutTraces(ReviewDocument? document) =>
+        document is null ? null : document with { Rides = [.. document.Rides.Select(r => r with { Trace = null })] };
+}

@@ -1,0 +1,157 @@
+using NodaTime;
+using NodaTime.Text;
+using RideAudit.Document;
+using RideAudit.Figures;
+using RideAudit.Ingest;
+using RideAudit.Plan;
+using RideAudit.Report;
+using RideAudit.Review;
+
+namespace RideAudit.Web;
+
+/// <summary>One rider's files from the first byte to the review.</summary>
+internal sealed class Workshop
+{
+    private const string RiderFile = "rider.toml";
+    private const string Note = "note.md";
+
+    private readonly DateTimeZone machineZone;
+    private readonly LocalDate machineToday;
+    private readonly Intake intake;
+    private readonly List<string> refused = [];
+    private readonly Dictionary<(string AsOf, string Week), ReviewDocument?> reviews = [];
+    private readonly KeptFigures figures = new();
+    private FolderContent? content;
+    private RiderText rider;
+    private string? note;
+
+    /// <summary>Opens a workshop without files.</summary>
+    /// <param name="zone">The browser's time zone (IANA).</param>
+    /// <param name="today">Today there, ISO 8601.</param>
+    /// <param name="mayHoldRiderFile">False when no file to come can be a rider file.</param>
+    public Workshop(string zone, string today, bool mayHoldRiderFile)
+    {
+        machineZone = DateTimeZoneProviders.Tzdb.GetZoneOrNull(zone) ?? DateTimeZone.Utc;
+        machineToday = Date(today) ?? throw new FormatException($"{today} is no date.");
+        Today = today;
+        intake = new Intake(mayHoldRiderFile ? null : new Plan.Rider(), machineZone) { KeepsOnlyWhatIsJudged = true };
+        rider = RiderText.None;
+    }
+
+    /// <summary>Today, ISO 8601.</summary>
+    public string Today { get; }
+
+    /// <summary>True when a rider file came with the files or from the form.</summary>
+    public bool HasRiderFile => !rider.IsNone;
+
+    /// <summary>Reads one file.</summary>
+    public void Add(string name, byte[] bytes)
+    {
+        using var stream = new MemoryStream(bytes, writable: false);
+        try
+        {
+            intake.Add(name, stream);
+        }
+        catch (ArgumentException)
+        {
+            refused.Add($"{name}: a second file of this name was dropped; the first is kept.");
+        }
+    }
+
+    /// <summary>Looks at all files added so far.</summary>
+    public void Gather()
+    {
+        content = intake.Finish();
+        if (rider.IsNone && content.RiderFile is { } file)
+            rider = RiderText.Of(file.Text);
+        reviews.Clear();
+    }
+
+    /// <summary>The review of a week; null without a usable ride or with a broken rider file.</summary>
+    public ReviewDocument? Review(string asOf, string week)
+    {
+        if (reviews.TryGetValue((asOf, week), out var known))
+            return known;
+        var document = Content() is { } folder && rider.Rider is { } valid
+            ? ReviewBuilder.Review(folder, valid, Request(asOf) with { WeekOf = Date(week), Note = NoteText(folder) })
+            : null;
+        reviews[(asOf, week)] = document;
+        return document;
+    }
+
+    /// <summary>The same as the terminal program's JSON.</summary>
+    public string ReviewJson(string asOf, string week) => Review(asOf, week) is { } review ? Document.ReviewJson.Write(review) : "";
+
+    /// <summary>The review as a PDF; empty without a review.</summary>
+    public byte[] Pdf(string asOf, string week, bool letter)
+    {
+        using var output = new MemoryStream();
+        if (Review(asOf, week) is { } review)
+            ReviewPdf.Write(review, output, new PageOptions { Paper = letter ? Paper.Letter : Paper.A4 });
+        return output.ToArray();
+    }
+
+    /// <summary>The review's pages as SVG texts, behind them the style rules that bring their fonts; empty without a review.</summary>
+    public string[] Pages(string asOf, string week)
+    {
+        if (Review(asOf, week) is not { } review)
+            return [];
+        var drawn = ReviewSvg.Draw(review, new PageOptions());
+        return [.. drawn.Pages, drawn.FontFaces];
+    }
+
+    /// <summary>Every week.</summary>
+    public string WeeksJson(string asOf) =>
+        Content() is { } folder && rider.Rider is { } valid ? Document.ReviewJson.Write(ReviewBuilder.Weeks(folder, valid, Request(asOf))) : "";
+
+    /// <summary>Every ride.</summary>
+    public string RidesJson(string asOf) =>
+        Content() is { } folder && rider.Rider is { } valid ? Document.ReviewJson.Write(ReviewBuilder.Rides(folder, valid, Request(asOf))) : "";
+
+    /// <summary>The rider as the form shows it.</summary>
+    public string RiderJson() => RiderForm.Write(rider, FirstRide());
+
+    /// <summary>Changes the rider file by the form's answers.</summary>
+    public string Edit(string answers)
+    {
+        rider = RiderText.Of(RiderFileEditor.Apply(RiderFileText(), RiderForm.Read(answers), FirstRide()));
+        reviews.Clear();
+        return RiderJson();
+    }
+
+    /// <summary>The rider file; a commented new one where there is none.</summary>
+    public string RiderFileText() =>
+        rider.IsNone ? RiderFileTemplate.Write(new RiderFileAnswers { ThresholdFrom = FirstRide() }) : rider.Text;
+
+    /// <summary>The coach's note: what was written here, else the one among the files; empty without one.</summary>
+    public string NoteText() => content is null ? "" : NoteText(content) ?? "";
+
+    /// <summary>Writes the coach's note, in place of the one among the files.</summary>
+    public void SetNote(string text)
+    {
+        note = text;
+        reviews.Clear();
+    }
+
+    /// <summary>Files that could not be used, each with its reason; mistakes of the rider file first.</summary>
+    public string[] Unusable() =>
+        [.. rider.MistakesInWords(), .. refused, .. content?.Notices.Where(n => n.Unusable).Select(n => $"{n.File}: {n.Sentence}") ?? []];
+
+    private FolderContent? Content() => content is null || !rider.IsNone
+        ? content
+        : content with { Notices = [NoRiderFile(), .. content.Notices] };
+
+    private ReviewRequest Request(string asOf) => new() { Today = machineToday, AsOf = Date(asOf), Kept = figures };
+
+    private string? NoteText(FolderContent folder) =>
+        (note ?? folder.Notes.FirstOrDefault(n => n.File == Note)?.Text) is { } text && !string.IsNullOrWhiteSpace(text) ? text : null;
+
+    private LocalDate FirstRide() => content is { Recordings: [var first, ..] } ? first.StartsAt.Date : machineToday;
+
+    private static FileNotice NoRiderFile() => new(
+        RiderFile, "assumption", null,
+        "There was no rider.toml among the files: defaults are used, and threshold power is taken from the recordings or estimated. Answer the questions about the rider to change that.",
+        Unusable: false);
+
+    private static LocalDate? Date(string text) => LocalDatePattern.Iso.Parse(text) is { Success: true, Value: var date } ? date : null;
+}

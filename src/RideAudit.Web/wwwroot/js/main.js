@@ -1,0 +1,290 @@
+import { start } from './client.js';
+import { drawDesk } from './desk.js';
+import { el, part, present, say } from './dom.js';
+import { chosen, dropped, inReadingOrder, riders } from './drop.js';
+import { forget, keep, kept } from './keep.js';
+import { picture, sheets } from './pages.js';
+import { drawReview, rideTable } from './review.js';
+import { drawRider } from './rider.js';
+import { save } from './save.js';
+import { count, date } from './words.js';
+
+const bundle = globalThis.rideauditBundle ?? null;
+const zone = Intl.DateTimeFormat().resolvedOptions().timeZone || 'UTC';
+const state = { all: [], files: [], desk: null, folder: null, asOf: '', week: '', weeks: [], review: null, paper: 'a4', keeps: false, turn: 0 };
+const program = start(bundle, tell);
+
+function today() {
+  const now = new Date();
+  return `${now.getFullYear()}-${String(now.getMonth() + 1).padStart(2, '0')}-${String(now.getDate()).padStart(2, '0')}`;
+}
+
+function show(id, visible) {
+  part(id).hidden = !visible;
+}
+
+function trouble(lead, lines = []) {
+  part('trouble').replaceChildren(el('p', { text: lead }), lines.length > 0 ? el('ul', {}, lines.map(text => el('li', { text }))) : '');
+  show('trouble', true);
+}
+
+/** Runs a piece of work; what goes wrong is said and does not end the page. */
+async function attempt(work) {
+  try {
+    await work();
+  } catch (fault) {
+    trouble(`Something went wrong in the page itself: ${fault.message}. Nothing that was dropped is lost on your disk; reload the page and try again.`);
+  }
+}
+
+function tell(message) {
+  if (message.progress) progress(message.progress);
+  else if (message.early && !state.desk) draw(JSON.parse(message.early), { firstLook: true });
+}
+
+function progress({ done, files, read, bytes, seconds, name }) {
+  part('bar').value = bytes > 0 ? read / bytes : 1;
+  const left = seconds > 1 && read > 0 ? ` · about ${Math.max(1, Math.round(seconds * (bytes - read) / read))} s left` : '';
+  const rate = seconds > 0.5 ? ` · ${(done / seconds).toFixed(done / seconds < 10 ? 1 : 0)} files a second` : '';
+  part('progress-text').textContent = `${done} of ${count(files, 'file')}${rate}${left} · ${name}`;
+}
+
+async function take(files) {
+  if (files.length === 0) {
+    trouble('There was no file in what was dropped. Drop a folder, or use the button to choose one.');
+    return;
+  }
+  // A rider file or a note by itself belongs to the rides that are here already.
+  const texts = files.every(f => /\.(toml|md)$/i.test(f.name));
+  state.all = texts && state.files.length > 0 ? [...state.files.filter(o => !files.some(f => f.name === o.name)), ...files] : files;
+  state.week = '';
+  state.desk = riders(state.all);
+  if (state.keeps) await keep(state.all).catch(() => {});
+  if (state.desk) await readDesk();
+  else await readRider(state.all, null);
+}
+
+async function readFiles(files, showEarly) {
+  return program.call('read', { files: inReadingOrder(files).map(({ name, file }) => ({ name, file })), zone, today: today(), asOf: state.asOf, showEarly });
+}
+
+function begin(title) {
+  part('drop').classList.add('small');
+  part('progress-title').textContent = title;
+  part('bar').value = 0;
+  part('progress-text').textContent = '';
+  for (const id of ['trouble', 'review', 'rider', 'desk']) show(id, false);
+  show('progress', true);
+  say(title);
+}
+
+async function readRider(files, folder) {
+  state.files = files;
+  state.folder = folder;
+  begin(folder ? `Reading ${folder}` : `Reading ${count(files.length, 'file')}`);
+  const { stopped, done, unusable } = await readFiles(files, true);
+  show('progress', false);
+  if (stopped) trouble(`Stopped after ${done} of ${count(files.length, 'file')}: what follows is judged by those alone.`);
+  await judge(unusable, true);
+}
+
+async function readDesk() {
+  state.folder = null;
+  await program.call('openDesk');
+  for (const { folder, files } of state.desk) {
+    begin(`Reading ${folder}`);
+    const { stopped } = await readFiles(files, false);
+    await program.call('toDesk', folder, state.asOf);
+    if (stopped) break;
+  }
+  show('progress', false);
+  const roster = JSON.parse(await program.call('desk', state.asOf));
+  part('desk').replaceChildren(...drawDesk(roster, folder => attempt(async () => {
+    await readRider(state.desk.find(r => r.folder === folder).files, folder);
+    show('desk', true);
+  })));
+  show('desk', true);
+  part('desk-title').focus();
+  say(`${count(roster.riders.length, 'rider')} read.`);
+}
+
+/** Judges a week of what has been read, and draws everything. */
+async function judge(unusable = null, focus = false) {
+  const turn = ++state.turn;
+  const text = await program.call('review', state.asOf, state.week);
+  if (turn !== state.turn) return;
+  await drawForm();
+  if (text === '') {
+    show('review', false);
+    trouble(`No week can be judged: no usable ride among ${count(state.files.length, 'file')}, or none before the date looked back from. Ride files are .fit, .tcx, .gpx or .csv, each also as .gz or in a .zip.`, unusable ?? await program.call('unusable'));
+    return;
+  }
+  if (focus && !part('trouble').textContent.startsWith('Stopped')) show('trouble', false);
+  draw(JSON.parse(text), { firstLook: false });
+  if (focus) document.getElementById('headline').focus({ preventScroll: false });
+  say(state.review.summary.headline);
+  await fillLists(turn);
+}
+
+// The lists take their time: the week is there before them.
+async function fillLists(turn) {
+  const weeks = JSON.parse(await program.call('weeks', state.asOf)).weeks;
+  if (turn !== state.turn) return;
+  state.weeks = weeks;
+  fillChooser();
+  const list = JSON.parse(await program.call('rides', state.asOf)).rides;
+  if (turn !== state.turn) return;
+  const all = part('all-rides');
+  all.replaceChildren(el('summary', { text: `All rides: ${list.length}` }));
+  const fill = () => {
+    if (all.open && all.childElementCount === 1) all.append(rideTable([...list].reverse(), { ids: false, caption: 'Every ride before the date looked back from, latest first.' }));
+  };
+  all.addEventListener('toggle', fill);
+  fill();
+}
+
+function draw(review, options) {
+  const opened = ['pages', 'all-rides', 'held'].filter(id => part(id)?.open);
+  state.review = review;
+  part('review').replaceChildren(...present([
+    actions(options), drawReview(review, options), paper(options),
+    el('details', { id: 'all-rides', class: 'block' }, el('summary', { text: 'All rides: being listed' })),
+  ]));
+  // What was open stays open: an answer changes the week, not the place of who reads it.
+  for (const id of opened) if (part(id)) part(id).open = true;
+  show('review', true);
+}
+
+/** The pages as they are printed, drawn when they are asked for. */
+function paper({ firstLook }) {
+  const frame = el('details', { id: 'pages', class: 'block' }, el('summary', { text: 'The pages, as the PDF has them' }));
+  frame.addEventListener('toggle', () => attempt(async () => {
+    if (frame.open && frame.childElementCount === 1) frame.append(...sheets(await program.call('pages', state.asOf, state.week)));
+  }));
+  return firstLook ? null : frame;
+}
+
+function actions({ firstLook }) {
+  const asOf = el('input', { type: 'date', id: 'as-of', value: state.asOf || state.review.as_of, disabled: firstLook, on: { change: e => attempt(() => {
+    state.asOf = e.target.value;
+    state.week = '';
+    return judge();
+  }) } });
+  const button = (id, text, work) => el('button', { type: 'button', id, text, disabled: firstLook, on: { click: () => attempt(work) } });
+  return el('div', { class: 'actions row block', role: 'group', 'aria-label': 'Week and saving' },
+    el('div', {}, el('label', { for: 'week', text: 'Week' }), el('select', { id: 'week', disabled: true, on: { change: e => choose(e.target.value) } }, el('option', { text: date(state.review.week.starts_on) }))),
+    button('earlier', '← Earlier', () => step(-1)), button('later', 'Later →', () => step(1)),
+    el('div', {}, el('label', { for: 'as-of', text: 'Look back from' }), asOf),
+    button('save-pdf', 'Save the PDF', async () => save(`review-${state.review.week.starts_on}.pdf`, await program.call('pdf', state.asOf, state.week, state.paper === 'letter'), 'application/pdf')),
+    el('div', {}, el('label', { for: 'paper', text: 'Paper' }), el('select', { id: 'paper', on: { change: e => { state.paper = e.target.value; } } },
+      [['a4', 'A4'], ['letter', 'Letter']].map(([value, text]) => el('option', { value, text, selected: state.paper === value })))),
+    button('save-picture', 'Save page one as a picture', async () => save(`review-${state.review.week.starts_on}.png`, await picture(await program.call('pages', state.asOf, state.week)), 'image/png')),
+    button('save-json', 'Save the figures', async () => save(`review-${state.review.week.starts_on}.json`, await program.call('review', state.asOf, state.week), 'application/json')),
+    button('save-rider', 'Save the rider file', async () => save('rider.toml', await program.call('riderFile'), 'application/toml')));
+}
+
+function fillChooser() {
+  const chooser = part('week');
+  if (!chooser) return;
+  const current = state.review.week.starts_on;
+  chooser.replaceChildren(...[...state.weeks].reverse().map(w => el('option', { value: w.starts_on, selected: w.starts_on === current, text: `${date(w.starts_on)} · ${w.hours} h` })));
+  chooser.disabled = false;
+  const at = state.weeks.findIndex(w => w.starts_on === current);
+  part('earlier').disabled = at <= 0;
+  part('later').disabled = at < 0 || at >= state.weeks.length - 1;
+}
+
+function choose(week) {
+  state.week = week;
+  return attempt(judge);
+}
+
+function step(by) {
+  const at = state.weeks.findIndex(w => w.starts_on === state.review.week.starts_on);
+  const next = state.weeks[at + by];
+  return next ? choose(next.starts_on) : undefined;
+}
+
+async function drawForm() {
+  const rider = JSON.parse(await program.call('rider'));
+  const active = document.activeElement?.id;
+  part('rider').replaceChildren(...drawRider(rider, answers => attempt(() => answered(answers))), ...writing(await program.call('note')), keeping());
+  show('rider', true);
+  // A form that is drawn again keeps the place of who types in it.
+  if (active?.startsWith('rider-')) part(active)?.focus();
+}
+
+async function answered(answers) {
+  const rider = JSON.parse(await program.call('edit', JSON.stringify(answers)));
+  if ('time_zone' in answers.values && rider.mistakes.length === 0) {
+    say('The time zone has changed: the files are read again.');
+    const text = await program.call('riderFile');
+    const file = new File([text], 'rider.toml');
+    await readRider([...state.files.filter(f => f.name !== 'rider.toml'), { name: 'rider.toml', file }], state.folder);
+  } else {
+    await judge();
+  }
+}
+
+/** The coach's note, and where it goes. */
+function writing(note) {
+  return [
+    el('div', { class: 'block' },
+      el('label', { for: 'rider-note', text: 'The coach’s note, printed on page one' }),
+      el('textarea', { id: 'rider-note', rows: 5, text: note, on: { change: e => attempt(async () => {
+        await program.call('setNote', e.target.value);
+        await judge();
+      }) } }),
+      el('button', { type: 'button', id: 'save-note', text: 'Save the note', on: { click: () => attempt(async () => save('note.md', await program.call('note'), 'text/markdown')) } })),
+  ];
+}
+
+function keeping() {
+  return el('p', { class: 'checks' }, el('label', {}, el('input', { type: 'checkbox', id: 'keep', checked: state.keeps, on: { change: e => attempt(async () => {
+    state.keeps = e.target.checked;
+    if (state.keeps) await keep(state.all);
+    else await forget();
+    say(state.keeps ? 'The files are kept in this browser.' : 'What was kept is forgotten.');
+  }) } }), ' Keep what was dropped on this machine, in this browser, until this is unticked'));
+}
+
+function listen() {
+  const input = (button, field) => {
+    part(button).addEventListener('click', () => part(field).click());
+    part(field).addEventListener('change', e => {
+      const files = chosen(e.target.files);
+      e.target.value = '';
+      attempt(() => take(files));
+    });
+  };
+  input('choose-folder', 'folder-input');
+  input('choose-files', 'files-input');
+  part('stop').addEventListener('click', () => program.stop());
+  let depth = 0;
+  const over = by => document.body.classList.toggle('over', (depth = Math.max(0, depth + by)) > 0);
+  addEventListener('dragenter', e => { e.preventDefault(); over(1); });
+  addEventListener('dragleave', () => over(-1));
+  addEventListener('dragover', e => e.preventDefault());
+  addEventListener('drop', e => {
+    e.preventDefault();
+    depth = 0;
+    over(0);
+    attempt(async () => take(await dropped(e.dataTransfer)));
+  });
+}
+
+async function boot() {
+  listen();
+  await program.boot();
+  part('ready').textContent = 'Ready.';
+  document.documentElement.dataset.ready = 'yes';
+  program.call('prepare').catch(() => {});
+  const before = await kept();
+  if (before && state.all.length === 0) {
+    state.keeps = true;
+    await take(before);
+  }
+  if (!bundle && 'serviceWorker' in navigator && isSecureContext) await navigator.serviceWorker.register('sw.js').catch(() => {});
+}
+
+attempt(boot);

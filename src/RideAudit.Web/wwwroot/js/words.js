@@ -1,0 +1,56 @@
+// Dates, times and figures as the page shows them. Figures come rounded; they are only spelled here.
+
+const days = ['Sunday', 'Monday', 'Tuesday', 'Wednesday', 'Thursday', 'Friday', 'Saturday'];
+const months = ['January', 'February', 'March', 'April', 'May', 'June', 'July', 'August', 'September', 'October', 'November', 'December'];
+
+function parts(iso) {
+  const [year, month, day] = iso.slice(0, 10).split('-').map(Number);
+  return { year, month, day, weekday: new Date(Date.UTC(year, month - 1, day)).getUTCDay() };
+}
+
+/** 15 June 2026 */
+export function date(iso) {
+  const { year, month, day } = parts(iso);
+  return `${day} ${months[month - 1]} ${year}`;
+}
+
+/** Tuesday 16 June */
+export function dayAndDate(iso) {
+  const { month, day, weekday } = parts(iso);
+  return `${days[weekday]} ${day} ${months[month - 1]}`;
+}
+
+/** Tue 16 */
+export function shortDay(iso) {
+  const { day, weekday } = parts(iso);
+  return `${days[weekday].slice(0, 3)} ${day}`;
+}
+
+/** 1 h 05, 55 min */
+export function duration(seconds) {
+  const minutes = Math.round(seconds / 60);
+  return minutes < 60 ? `${minutes} min` : `${Math.floor(minutes / 60)} h ${String(minutes % 60).padStart(2, '0')}`;
+}
+
+/** A number with its unit, or a dash where it is not known. */
+export function figure(value, unit = '') {
+  if (value === null || value === undefined) return '–';
+  const text = String(value).replace('-', '−');
+  return unit ? `${text} ${unit}` : text;
+}
+
+/** 72 % of 0.7214 */
+export function percent(share) {
+  return share === null || share === undefined ? '–' : `${Math.round(share * 100)} %`;
+}
+
+/** hard-day-spacing as Hard day spacing */
+export function ruleName(id) {
+  const words = id.replaceAll('-', ' ');
+  return words[0].toUpperCase() + words.slice(1);
+}
+
+/** 1 file, 2 files */
+export function count(number, noun) {
+  return `${number} ${noun}${number === 1 ? '' : 's'}`;
+}

@@ -1,0 +1,28 @@
+import assert from 'node:assert/strict';
+
+const checks = [];
+
+/** A check by a sentence. */
+export function check(sentence, work) {
+  checks.push({ sentence, work });
+}
+
+/** Runs every check in its order and prints the closing line; a failed check never stops the others. */
+export async function run(only) {
+  let passed = 0, failed = 0;
+  for (const { sentence, work } of checks.filter(c => !only || c.sentence.includes(only))) {
+    const begun = performance.now();
+    try {
+      await work();
+      passed++;
+      console.log(`ok    ${sentence} (${((performance.now() - begun) / 1000).toFixed(1)} s)`);
+    } catch (fault) {
+      failed++;
+      console.log(`FAIL  ${sentence}\n${String(fault.stack ?? fault).split('\n').slice(0, 14).join('\n')}`);
+    }
+  }
+  console.log(`${passed} passed, ${failed} failed`);
+  return failed === 0;
+}
+
+export { assert };

@@ -1,0 +1,86 @@
+import { readFile } from 'node:fs/promises';
+import { createRequire } from 'node:module';
+import { drop, judged, launch, lookBackFrom, open } from '../lib/browser.mjs';
+import { assert, check } from '../lib/check.mjs';
+import { demo, site } from '../lib/places.mjs';
+import { serve } from '../lib/server.mjs';
+
+const axe = await readFile(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
+
+async function withDemo(options, use) {
+  const host = await serve(site);
+  const browser = await launch(options);
+  try {
+    const page = await browser.page();
+    await open(page, host.url);
+    await use(page, async () => {
+      await drop(page, demo);
+      await judged(page);
+      await lookBackFrom(page, '2026-06-22');
+      await judged(page);
+    });
+  } finally {
+    await browser.close();
+    await host.close();
+  }
+}
+
+async function serious(page) {
+  await page.evaluate(axe);
+  const { violations } = await page.evaluate(() => window.axe.run(document, { resultTypes: ['violations'] }));
+  return violations.filter(v => v.impact === 'serious' || v.impact === 'critical').map(v => `${v.id}: ${v.nodes.map(n => n.html.slice(0, 120)).slice(0, 3).join(' | ')}`);
+}
+
+for (const [name, options] of [
+  ['in light', { colorScheme: 'light' }], ['in dark', { colorScheme: 'dark' }], ['on a phone', { viewport: { width: 390, height: 844 } }],
+])
+  check(`axe-core finds nothing serious ${name}, before and after a review`, () => withDemo(options, async (page, review) => {
+    assert.deepEqual(await serious(page), []);
+    await review();
+    await page.evaluate(() => document.querySelectorAll('details').forEach(d => { d.open = true; }));
+    await page.waitForSelector('.page-sheet svg');
+    assert.deepEqual(await serious(page), []);
+  }));
+
+for (const [name, width, height] of [['390 px', 390, 844], ['320 px, as 1280 at 400 % zoom', 320, 256], ['640 px, as 1280 at 200 % zoom', 640, 450]])
+  check(`Nothing runs out of the page at ${name}`, () => withDemo({ viewport: { width, height } }, async (page, review) => {
+    const over = () => page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
+    assert.equal(await over(), 0);
+    await review();
+    await page.evaluate(() => document.querySelectorAll('details').forEach(d => { d.open = true; }));
+    await page.waitForSelector('.page-sheet svg');
+    assert.equal(await over(), 0);
+  }));
+
+check('Everything can be reached and used by keyboard, with the focus to be seen', () => withDemo({}, async (page, review) => {
+  await page.keyboard.press('Tab');
+  assert.equal(await page.evaluate(() => document.activeElement.className), 'skip');
+  await page.keyboard.press('Tab');
+  assert.equal(await page.evaluate(() => document.activeElement.id), 'choose-folder');
+  assert.notEqual(await page.evaluate(() => getComputedStyle(document.activeElement).outlineStyle), 'none');
+  const asked = new Promise(resolve => page.once('filechooser', resolve));
+  await page.waitForTimeout(200);
+  await page.keyboard.press('Enter');
+  const chooser = await asked;
+  await chooser.setFiles(demo);
+  await judged(page);
+  assert.equal(await page.evaluate(() => document.activeElement.id), 'headline');
+  await review();
+  const reached = new Set();
+  for (let i = 0; i < 120; i++) {
+    await page.keyboard.press('Tab');
+    reached.add(await page.evaluate(() => document.activeElement.id || document.activeElement.textContent.slice(0, 30)));
+  }
+  for (const id of ['week', 'earlier', 'as-of', 'save-pdf', 'save-picture', 'save-rider', 'rider-label', 'rider-power_w', 'keep'])
+    assert.ok(reached.has(id), `${id} is not reached by Tab`);
+}));
+
+check('Where less motion is wished for, nothing glides', () => withDemo({ reducedMotion: 'reduce' }, async page => {
+  assert.equal(await page.evaluate(() => getComputedStyle(document.documentElement).scrollBehavior), 'auto');
+}));
+
+check('What has come is said to those who listen', () => withDemo({}, async (page, review) => {
+  await review();
+  assert.equal(await page.textContent('#said'), await page.textContent('#headline'));
+  assert.match(await page.getAttribute('.spacing svg', 'aria-label'), /Tue 16: high 55 min, 63\.9 points/);
+}));

@@ -1,0 +1,164 @@
+import { cp, mkdir, readFile, readdir, writeFile } from 'node:fs/promises';
+import { execFileSync } from 'node:child_process';
+import { join } from 'node:path';
+import { drop, judged, launch, lookBackFrom, open, outdate, saved } from '../lib/browser.mjs';
+import { assert, check } from '../lib/check.mjs';
+import { rideaudit, reviewed } from '../lib/native.mjs';
+import { demo, root, site, work, worked } from '../lib/places.mjs';
+import { serve } from '../lib/server.mjs';
+
+/** Opens the site, runs something on it, and holds that nothing went wrong in the page. */
+async function onSite(use, options) {
+  const host = await serve(site);
+  const browser = await launch(options);
+  try {
+    const page = await browser.page();
+    await open(page, host.url);
+    await use(page, host);
+    assert.deepEqual(page.faults, []);
+  } finally {
+    await browser.close();
+    await host.close();
+  }
+}
+
+async function reviewOf(page, folder, asOf) {
+  await drop(page, folder);
+  await judged(page);
+  if (asOf) {
+    await lookBackFrom(page, asOf);
+    await judged(page);
+  }
+}
+
+async function same(page, native) {
+  assert.ok((await saved(page, '#save-json')).bytes.equals(native.json), 'the JSON differs from the terminal program’s');
+  assert.ok((await saved(page, '#save-pdf')).bytes.equals(native.pdf), 'the PDF differs from the terminal program’s');
+}
+
+check('The demo dropped by drag events gives the terminal program’s headline, JSON and PDF, byte for byte', () => onSite(async page => {
+  const native = await reviewed(demo, '--as-of', '2026-06-22');
+  await reviewOf(page, demo, '2026-06-22');
+  assert.equal(await page.textContent('#headline'), native.document.summary.headline);
+  await same(page, native);
+}));
+
+check('An earlier week is judged as the terminal program judges it', () => onSite(async page => {
+  await reviewOf(page, demo, '2026-06-22');
+  await outdate(page);
+  await page.selectOption('#week', '2026-06-01');
+  await judged(page);
+  await same(page, await reviewed(demo, '--as-of', '2026-06-22', '--week', '2026-06-01'));
+  await page.click('#later');
+  await page.waitForFunction(() => document.querySelector('#review article .quiet').textContent.includes('8 June 2026'));
+}));
+
+check('Ten worked riders give the terminal program’s JSON and PDF, byte for byte', () => onSite(async page => {
+  const folders = (await readdir(worked, { withFileTypes: true })).filter(f => f.isDirectory()).map(f => f.name);
+  assert.equal(folders.length, 10);
+  for (const folder of folders) {
+    const at = join(worked, folder);
+    const native = await reviewed(at, '--as-of', '2026-05-11').catch(fault => fault);
+    if (native instanceof Error) {
+      await drop(page, at);
+      await page.waitForFunction(() => !document.getElementById('trouble').hidden && document.getElementById('progress').hidden);
+      assert.match(await page.textContent('#trouble'), /no usable ride/);
+      continue;
+    }
+    await reviewOf(page, at, '2026-05-11');
+    await same(page, native).catch(fault => { throw new Error(`${folder}: ${fault.message}`); });
+  }
+}));
+
+check('A finding leads to its ride, and the pages’ own links lead on', () => onSite(async page => {
+  await reviewOf(page, demo, '2026-06-22');
+  await page.click('#of-rule-hard-day-spacing a');
+  assert.match(await page.textContent('tr:target th'), /2026-06-16-intervals\.fit/);
+  await page.click('#pages summary');
+  await page.waitForSelector('.page-sheet svg');
+  const targets = await page.$$eval('.page-sheet a', links => links.map(a => a.getAttribute('href')).filter(h => h.startsWith('#')));
+  assert.ok(targets.length > 3);
+  for (const target of targets) assert.equal(await page.locator(`.page-sheet [id="${target.slice(1)}"]`).count(), 1, target);
+}));
+
+check('The pages are drawn in their own fonts, and page one is saved as a picture', () => onSite(async page => {
+  await reviewOf(page, demo, '2026-06-22');
+  const { bytes } = await saved(page, '#save-picture');
+  assert.deepEqual([...bytes.subarray(1, 4)], [...Buffer.from('PNG')]);
+  assert.deepEqual([bytes.readUInt32BE(16), bytes.readUInt32BE(20)], [1786, 2526]);
+  assert.ok(await page.evaluate(() => document.fonts.size > 0 && [...document.fonts].every(f => f.status === 'loaded')));
+}));
+
+check('Files that are no rides are named with their reasons, and the rest is judged', () => onSite(async page => {
+  const mixed = join(work, 'mixed');
+  await mkdir(mixed, { recursive: true });
+  await cp(demo, mixed, { recursive: true });
+  for (const name of await readdir(join(root, 'testdata/fit/bad'))) await cp(join(root, 'testdata/fit/bad', name), join(mixed, name), { recursive: true });
+  const native = await reviewed(mixed, '--as-of', '2026-06-22');
+  await reviewOf(page, mixed, '2026-06-22');
+  await same(page, native);
+  const shown = await page.textContent('#review');
+  for (const notice of native.document.notices.filter(n => n.unusable)) assert.ok(shown.includes(notice.sentence), notice.file);
+}));
+
+check('A folder in a folder, a zip and single files are taken', () => onSite(async page => {
+  const packed = join(work, 'packed');
+  await mkdir(join(packed, 'a/b'), { recursive: true });
+  await cp(demo, join(packed, 'a/b/rides'), { recursive: true });
+  await reviewOf(page, packed, '2026-06-22');
+  assert.match(await page.textContent('#week-rides'), /4$/);
+  execFileSync('zip', ['-q', '-r', join(work, 'rides.zip'), '.'], { cwd: demo });
+  const native = JSON.parse((await reviewed(demo, '--as-of', '2026-06-22')).json);
+  await reviewOf(page, join(work, 'rides.zip'), '2026-06-22');
+  assert.equal(await page.textContent('#headline'), native.summary.headline);
+  const files = (await readdir(demo)).filter(f => f.startsWith('2026-06') || f === 'rider.toml').map(f => join(demo, f));
+  await drop(page, ...files);
+  await judged(page);
+  assert.match(await page.textContent('#week-rides'), /4$/);
+}));
+
+check('Three riders give the desk in the terminal program’s order, and each opens', () => onSite(async page => {
+  const riders = join(work, 'riders');
+  for (const name of ['away', 'mixed', 'commuter']) await cp(join(worked, name), join(riders, name), { recursive: true });
+  await rideaudit('roster', riders, '--as-of', '2026-05-11', '--out', join(work, 'roster'), '--quiet');
+  const native = JSON.parse(await readFile(join(work, 'roster/overview.json'), 'utf8'));
+  await page.clock.setFixedTime(new Date('2026-05-11T12:00:00+01:00'));
+  await drop(page, riders);
+  await page.waitForSelector('#desk:not([hidden]) tbody tr');
+  const shown = await page.$$eval('#desk tbody tr', rows => rows.map(r => [...r.children].slice(0, 3).map(c => c.textContent)));
+  assert.deepEqual(shown.map(r => r[0]), native.riders.map(r => r.label));
+  assert.deepEqual(shown.map(r => r[2]), native.riders.map(r => r.why));
+  for (const [label] of shown) {
+    await outdate(page);
+    await page.click(`#desk button:text-is("${label}")`);
+    await judged(page);
+    assert.ok((await page.textContent('#review article .quiet')).startsWith(label));
+  }
+}));
+
+check('The latest week is shown while the history is still being read', () => onSite(async page => {
+  const long = join(work, 'long');
+  await mkdir(long, { recursive: true });
+  const ride = await readFile(join(demo, '2026-06-20-steady.csv'), 'utf8');
+  await cp(join(demo, 'rider.toml'), join(long, 'rider.toml'));
+  for (let i = 0; i < 160; i++) {
+    const day = new Date(Date.UTC(2026, 5, 21 - i)).toISOString().slice(0, 10);
+    await writeFile(join(long, `${day}.csv`), ride.replaceAll('2026-06-20', day));
+  }
+  await page.evaluate(() => new MutationObserver(() => {
+    if (document.querySelector('.first-look')) window.firstLook ??= document.getElementById('progress-text').textContent;
+  }).observe(document.getElementById('review'), { childList: true, subtree: true }));
+  await drop(page, long);
+  await judged(page);
+  const seen = await page.evaluate(() => window.firstLook);
+  assert.match(seen ?? '', /^\d+ of 161 files/);
+  assert.ok(Number(seen.split(' ')[0]) < 161);
+}));
+
+check('Reading can be stopped, and what was read is judged', () => onSite(async page => {
+  const long = join(work, 'long');
+  await page.evaluate(() => new MutationObserver(() => document.getElementById('stop').click()).observe(document.getElementById('progress-text'), { childList: true }));
+  await drop(page, long);
+  await judged(page);
+  assert.match(await page.textContent('#trouble'), /^Stopped after \d+ of 161 files/);
+}));
