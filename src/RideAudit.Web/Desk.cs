@@ -17,13 +17,10 @@ internal sealed class Desk
     {
         var review = workshop.Review(asOf, "");
         var why = review is null ? string.Join(" ", workshop.Unusable().Prepend("No usable ride.")) : null;
-        riders.Add(new RosterInput(folder, WithoutTraces(review), why, null) { HasRiderFile = workshop.HasRiderFile });
+        riders.Add(new RosterInput(folder, review, why, null) { HasRiderFile = workshop.HasRiderFile });
     }
 
     /// <summary>The overview.</summary>
     /// <param name="asOf">The date it looks back from, ISO 8601.</param>
     public string Json(string asOf) => ReviewJson.Write(RosterBuilder.Build(LocalDatePattern.Iso.Parse(asOf).Value, riders));
-
-    private static ReviewDocument? WithoutTraces(ReviewDocument? document) =>
-        document is null ? null : document with { Rides = [.. document.Rides.Select(r => r with { Trace = null })] };
 }

@@ -19,7 +19,7 @@ internal sealed class Workshop
     private readonly LocalDate machineToday;
     private readonly Intake intake;
     private readonly List<string> refused = [];
-    private readonly Dictionary<(string AsOf, string Week), ReviewDocument?> reviews = [];
+    private readonly Dictionary<(string AsOf, string Week), (ReviewDocument Document, ReviewTraces Traces)?> reviews = [];
     private readonly KeptFigures figures = new();
     private FolderContent? content;
     private RiderText rider;
@@ -68,16 +68,7 @@ internal sealed class Workshop
     }
 
     /// <summary>The review of a week; null without a usable ride or with a broken rider file.</summary>
-    public ReviewDocument? Review(string asOf, string week)
-    {
-        if (reviews.TryGetValue((asOf, week), out var known))
-            return known;
-        var document = Content() is { } folder && rider.Rider is { } valid
-            ? ReviewBuilder.Review(folder, valid, Request(asOf) with { WeekOf = Date(week), Note = NoteText(folder) })
-            : null;
-        reviews[(asOf, week)] = document;
-        return document;
-    }
+    public ReviewDocument? Review(string asOf, string week) => WithTraces(asOf, week)?.Document;
 
     /// <summary>The same as the terminal program's JSON.</summary>
     public string ReviewJson(string asOf, string week) => Review(asOf, week) is { } review ? Document.ReviewJson.Write(review) : "";
@@ -86,17 +77,17 @@ internal sealed class Workshop
     public byte[] Pdf(string asOf, string week, bool letter)
     {
         using var output = new MemoryStream();
-        if (Review(asOf, week) is { } review)
-            ReviewPdf.Write(review, output, new PageOptions { Paper = letter ? Paper.Letter : Paper.A4 });
+        if (WithTraces(asOf, week) is var (review, traces))
+            ReviewPdf.Write(review, output, new PageOptions { Paper = letter ? Paper.Letter : Paper.A4 }, traces);
         return output.ToArray();
     }
 
     /// <summary>The review's pages as SVG texts, behind them the style rules that bring their fonts; empty without a review.</summary>
     public string[] Pages(string asOf, string week)
     {
-        if (Review(asOf, week) is not { } review)
+        if (WithTraces(asOf, week) is not var (review, traces))
             return [];
-        var drawn = ReviewSvg.Draw(review, new PageOptions());
+        var drawn = ReviewSvg.Draw(review, new PageOptions(), traces);
         return [.. drawn.Pages, drawn.FontFaces];
     }
 
@@ -136,6 +127,17 @@ internal sealed class Workshop
     /// <summary>Files that could not be used, each with its reason; mistakes of the rider file first.</summary>
     public string[] Unusable() =>
         [.. rider.MistakesInWords(), .. refused, .. content?.Notices.Where(n => n.Unusable).Select(n => $"{n.File}: {n.Sentence}") ?? []];
+
+    private (ReviewDocument Document, ReviewTraces Traces)? WithTraces(string asOf, string week)
+    {
+        if (reviews.TryGetValue((asOf, week), out var known))
+            return known;
+        var made = Content() is { } folder && rider.Rider is { } valid
+            ? ReviewBuilder.ReviewWithTraces(folder, valid, Request(asOf) with { WeekOf = Date(week), Note = NoteText(folder) })
+            : null;
+        reviews[(asOf, week)] = made;
+        return made;
+    }
 
     private FolderContent? Content() => content is null || !rider.IsNone
         ? content
