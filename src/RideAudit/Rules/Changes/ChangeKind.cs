@@ -12,6 +12,12 @@ public enum ChangeKind
     /// <summary>Ridden easy: same time at ratio 0.65, all low.</summary>
     Ease,
 
-    /// <summary>Lengthened to the long-ride length.</summary>
+    /// <summary>Left out.</summary>
+    LeaveOut,
+
+    /// <summary>Lengthened to the long-ride length, by half of its own at most.</summary>
     Lengthen,
+
+    /// <summary>A hard ride ridden as the long ride: its length, at ratio 0.65, all low.</summary>
+    RideLong,
 }
