@@ -160,7 +160,7 @@ public class ChangeSearchTests
     [Fact]
     public void An_easy_ride_is_lengthened_by_half_of_itself_at_most()
     {
-        RideFigures[] others = [Tuesday(RideKind.High, 60), Saturday(RideKind.Endurance, 90), Sample.Ride(Monday.PlusDays(6), RideKind.Endurance, 90)];
+        RideFigures[] others = [Tuesday(RideKind.High, 60), Saturday(RideKind.Endurance, 60), Sample.Ride(Monday.PlusDays(6), RideKind.Endurance, 60)];
 
         Assert.Equal(
             "Thursday’s ride lengthened to 2 h 30 min at its own easy pace would have kept the long ride rule.",

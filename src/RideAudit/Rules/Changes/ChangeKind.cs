@@ -1,3 +1,5 @@
+using RideAudit.Formatting;
+
 namespace RideAudit.Rules.Changes;
 
 /// <summary>What was done to one ride to keep a rule.</summary>
@@ -13,11 +15,13 @@ public enum ChangeKind
     Ease,
 
     /// <summary>Left out.</summary>
+    [Word("leave_out")]
     LeaveOut,
 
     /// <summary>Lengthened to the long-ride length, by half of its own at most.</summary>
     Lengthen,
 
     /// <summary>A hard ride ridden as the long ride: its length, at ratio 0.65, all low.</summary>
+    [Word("ride_long")]
     RideLong,
 }
