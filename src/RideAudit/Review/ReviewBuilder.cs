@@ -75,12 +75,12 @@ public static class ReviewBuilder
             [.. (book ?? RuleBook.Standard).All.Select(r => new RuleEntry(r.Id, r.LimitsOf(plan), r.Evidence, r.Source, r.Ask(plan)))]);
     }
 
-    private static ReviewDocument Review(FolderContent folder, Workbook book, ReviewRequest request)
+    /// <summary>The document of an opened workbook.</summary>
+    internal static ReviewDocument Review(FolderContent folder, Workbook book, ReviewRequest request)
     {
         var week = new WeekUnderReview(book.Week, new Past(book.Before), book.Plan);
         var findings = Streaks.Count(request.Rules.Judge(week), request.Rules, book.Weeks, book.Plan);
         var change = ChangeSearch.Find(week, findings, request.Rules);
-        var sources = book.Rides.ToDictionary(r => r.File);
         var notices = NoticeWriter.Write(folder, book);
         var entry = WeekEntries.Of(book.Week, book.Before, book.Plan) with { Spans = [.. findings.SelectMany(f => f.Spans).Select(Span)] };
         var plan = book.Plan.Rider.Plan;
@@ -90,7 +90,7 @@ public static class ReviewBuilder
             Rider = Rider(book.Plan, folder),
             Week = entry,
             History = [.. book.Weeks.TakeLast(MostHistoryWeeks).Select(WeekEntries.History)],
-            Rides = [.. book.Week.Rides.Select(r => RideEntries.Of(r, sources[r.File]))],
+            Rides = [.. book.Week.Rides.Select(r => RideEntries.Of(r, withStretches: true))],
             Findings = findings,
             SmallestChange = change,
             Thresholds = ThresholdsWriter.Write(book.Figures, book.Week.EndsOn),

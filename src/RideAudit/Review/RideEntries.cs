@@ -1,14 +1,13 @@
 using System.Collections.Immutable;
 using RideAudit.Document;
 using RideAudit.Figures;
-using RideAudit.Rides;
 
 namespace RideAudit.Review;
 
 /// <summary>Turns ride figures into document entries.</summary>
 internal static class RideEntries
 {
-    public static RideEntry Of(RideFigures ride, Ride? source = null) => new()
+    public static RideEntry Of(RideFigures ride, bool withStretches = false) => new()
     {
         File = ride.File,
         Parts = ride.Parts,
@@ -42,7 +41,7 @@ internal static class RideEntries
         BoutSeconds = ride.BoutSeconds,
         BandCutsPercent = ride.Cuts is { } cuts ? [cuts.LowerPercent, cuts.UpperPercent] : null,
         BestPowers = [.. ride.Bests.Select(b => new BestPowerEntry(b.DurationSeconds, b.MeanW, b.StartSecond))],
-        Stretches = source is null ? [] : Stretches(ride),
+        Stretches = withStretches ? Stretches(ride) : [],
         Remarks = ride.Remarks,
     };
 

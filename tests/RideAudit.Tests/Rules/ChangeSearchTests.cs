@@ -163,7 +163,7 @@ public class ChangeSearchTests
         RideFigures[] others = [Tuesday(RideKind.High, 60), Saturday(RideKind.Endurance, 60), Sample.Ride(Monday.PlusDays(6), RideKind.Endurance, 60)];
 
         Assert.Equal(
-            "Thursday’s ride lengthened to 2 h 30 min at its own easy pace would have kept the long ride rule.",
+            "Thursday’s ride lengthened to 2 h 30 min at its own easy pace would have kept the long-ride rule.",
             Find(Sample.Plan(), [.. others, Thursday(RideKind.Endurance, 100)])!.Sentence.Plain());
         Assert.Empty(Find(Sample.Plan(), [.. others, Thursday(RideKind.Endurance, 95)])!.Changes);
     }
