@@ -81,6 +81,7 @@ public static class ReviewBuilder
         var week = new WeekUnderReview(book.Week, new Past(book.Before), book.Plan);
         var findings = Streaks.Count(request.Rules.Judge(week), request.Rules, book.Weeks, book.Plan);
         var change = ChangeSearch.Find(week, findings, request.Rules);
+        findings = Remedies.With(findings, change, week, request.Rules);
         var notices = NoticeWriter.Write(folder, book);
         var entry = WeekEntries.Of(book.Week, book.Before, book.Plan) with { Spans = [.. findings.SelectMany(f => f.Spans).Select(Span)] };
         var plan = book.Plan.Rider.Plan;

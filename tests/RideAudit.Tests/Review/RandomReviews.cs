@@ -79,7 +79,9 @@ internal static class RandomReviews
             _ => 30 + random.Next(121),
         };
         double? low = kind is RideKind.High or RideKind.Threshold ? 0.4 + 0.45 * random.NextDouble() : null;
-        return Sample.Ride(date, kind, Math.Round(minutes), hour, 0, low);
+        var ride = Sample.Ride(date, kind, Math.Round(minutes), hour, 0, low);
+        // Now and then an easy ride that was not ridden easy.
+        return kind == RideKind.Endurance && random.Next(12) == 0 ? ride with { IntensityRatio = 0.77 + 0.08 * random.NextDouble() } : ride;
     }
 
     private static int Hour(Random random) => 7 + 5 * random.Next(3);

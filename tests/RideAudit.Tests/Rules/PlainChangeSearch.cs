@@ -104,16 +104,19 @@ internal sealed class PlainChangeSearch
 
     private IEnumerable<Edit> Eased(RideFigures ride) => ride.IsHard ? [new Edit(ChangeKind.Ease, ride, Easy(ride, ride.DurationSeconds), ride.Date)] : [];
 
-    private static IEnumerable<Edit> LeftOut(RideFigures ride) => IsEasy(ride) ? [new Edit(ChangeKind.LeaveOut, ride, null, ride.Date)] : [];
+    /// <summary>Less was ridden than was planned, or more, and a finding says so.</summary>
+    private bool HoursAre(string what) => before.Single(f => f.Rule == "weekly-hours") is { WouldHaveKept: { } kept } && kept.EndsWith($" {what}.", StringComparison.Ordinal);
 
-    private IEnumerable<Edit> RiddenLong(RideFigures ride) => ride.IsHard && MayLengthen(ride.Date)
+    private IEnumerable<Edit> LeftOut(RideFigures ride) => IsEasy(ride) && !HoursAre("more") ? [new Edit(ChangeKind.LeaveOut, ride, null, ride.Date)] : [];
+
+    private IEnumerable<Edit> RiddenLong(RideFigures ride) => ride.IsHard && MayLengthen(ride.Date) && !HoursAre("less")
         ? [new Edit(ChangeKind.RideLong, ride, Easy(ride, Math.Max(ride.DurationSeconds, LongSeconds)), ride.Date)]
         : [];
 
     private IEnumerable<Edit> Lengthened(RideFigures ride)
     {
         var added = LongSeconds - ride.DurationSeconds;
-        if (!IsEasy(ride) || added <= 0 || added > ride.DurationSeconds / 2 || !MayLengthen(ride.Date))
+        if (!IsEasy(ride) || added <= 0 || added > ride.DurationSeconds / 2 || HoursAre("less") || !MayLengthen(ride.Date))
             yield break;
         yield return new Edit(ChangeKind.Lengthen, ride, ride with
         {
@@ -162,6 +165,9 @@ internal sealed class PlainChangeSearch
             {
                 var apart = Duration.Max(other.StartsAt.ToInstant() - edit.Now!.EndsAt.ToInstant(), edit.Now.StartsAt.ToInstant() - other.EndsAt.ToInstant());
                 if (apart <= Duration.FromHours(1) || (other.IsHard && edit.Now.IsHard))
+                    return false;
+                var together = Math.Round((other.DurationSeconds + edit.Now.DurationSeconds) / 60) >= 0.95 * week.Plan.Limits.LongRideHours * 60;
+                if (together && !other.LongEnough && !edit.Now.LongEnough && !other.IsHard && !edit.Now.IsHard)
                     return false;
             }
             if (!HasRoom(edit, day))

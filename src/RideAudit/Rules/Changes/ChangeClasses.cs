@@ -17,6 +17,8 @@ internal sealed class ChangeClasses
     private readonly WeekEdit edit;
     private readonly KeySessions keys;
     private readonly List<(RideFigures Ride, int Day)> rides = [];
+    private readonly bool tooFewHours;
+    private readonly bool tooManyHours;
 
     public ChangeClasses(WeekUnderReview review)
     {
@@ -25,11 +27,23 @@ internal sealed class ChangeClasses
         room = new RidingDays(review);
         edit = new WeekEdit(week, limits, room);
         keys = new KeySessions(week);
+        var judged = new JudgedWeek(review);
+        var isOff = WeeklyHours.IsOff(judged);
+        tooFewHours = isOff && week.Hours < judged.PlannedHours;
+        tooManyHours = isOff && week.Hours > judged.PlannedHours;
         for (var day = 0; day < 7; day++)
         {
             foreach (var ride in week.Days[day].Rides)
                 rides.Add((ride, day));
         }
+    }
+
+    /// <summary>The classes of one ride alone, in order, without the rides that are spoken for.</summary>
+    /// <param name="taken">Rides that another change speaks of, by file.</param>
+    public IEnumerable<IEnumerable<ChangeCandidate>> OneRide(IReadOnlyCollection<string> taken)
+    {
+        Func<RideFigures, int, IEnumerable<RideEdit>>[] kinds = [Moves, Eased, LeftOut, Lengthened, RiddenLong];
+        return kinds.Select(of => rides.Where(r => !taken.Contains(r.Ride.File)).SelectMany(r => of(r.Ride, r.Day)).Select(e => Changed(e)).OfType<ChangeCandidate>());
     }
 
     /// <summary>The classes in order.</summary>
@@ -68,22 +82,23 @@ internal sealed class ChangeClasses
             yield return new RideEdit(ChangeKind.Ease, ride, ChangedRide.Eased(ride, limits), day, day);
     }
 
+    /// <remarks>Nothing is left out of a week that had too few hours, nor lengthened in one that had too many: the review would say both.</remarks>
     private IEnumerable<RideEdit> LeftOut(RideFigures ride, int day)
     {
-        if (IsEasy(ride))
+        if (IsEasy(ride) && !tooFewHours)
             yield return new RideEdit(ChangeKind.LeaveOut, ride, null, day, day);
     }
 
     private IEnumerable<RideEdit> Lengthened(RideFigures ride, int day)
     {
         var seconds = ChangedRide.LongRideSeconds(limits);
-        if (IsEasy(ride) && ride.DurationSeconds < seconds && seconds <= (1 + MostLengthening) * ride.DurationSeconds && room.MayBeLonger(day))
+        if (IsEasy(ride) && ride.DurationSeconds < seconds && seconds <= (1 + MostLengthening) * ride.DurationSeconds && !tooManyHours && room.MayBeLonger(day))
             yield return new RideEdit(ChangeKind.Lengthen, ride, ChangedRide.Lengthened(ride, limits), day, day);
     }
 
     private IEnumerable<RideEdit> RiddenLong(RideFigures ride, int day)
     {
-        if (ride.IsHard && room.MayBeLonger(day))
+        if (ride.IsHard && !tooManyHours && room.MayBeLonger(day))
             yield return new RideEdit(ChangeKind.RideLong, ride, ChangedRide.AsLongRide(ride, limits), day, day);
     }
 

@@ -35,6 +35,22 @@ public static class ChangeSearch
         return new SmallestChange([], [], ChangeSentence.None(lead));
     }
 
+    /// <summary>The smallest change of one ride that keeps a rule and worsens none, without the rides of a change already made; null when there is none.</summary>
+    /// <param name="week">The week as ridden.</param>
+    /// <param name="rule">The rule.</param>
+    /// <param name="taken">Rides that are spoken for, by file.</param>
+    /// <param name="book">The rules.</param>
+    internal static string? OneRide(WeekUnderReview week, Rule rule, IReadOnlyCollection<string> taken, RuleBook book)
+    {
+        var judge = new ChangeJudge(week, book, rule);
+        foreach (var candidates in new ChangeClasses(week).OneRide(taken))
+        {
+            if (Best(candidates, judge) is { } best)
+                return ChangeSentence.For(best.Changes, [rule], week.Week);
+        }
+        return null;
+    }
+
     private static ChangeCandidate? Best(IEnumerable<ChangeCandidate> candidates, ChangeJudge judge)
     {
         ChangeCandidate? best = null;

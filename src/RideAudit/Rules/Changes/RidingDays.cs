@@ -1,7 +1,6 @@
 using NodaTime;
 using RideAudit.Figures;
 using RideAudit.Plan;
-using RideAudit.Plan.Table;
 using RideAudit.Units;
 using RideAudit.Weeks;
 
@@ -28,8 +27,9 @@ internal sealed class RidingDays
     {
         week = review.Week;
         rider = review.Plan.Rider;
-        var calendar = new PlanCalendar(rider, PlanTable.Empty);
-        ill = calendar.Week(week.StartsOn).Ill;
+        var background = new Background(review);
+        var calendar = background.Calendar;
+        ill = background.Exceptions.Ill;
         var before = review.Past.Weeks;
         for (var day = 0; day < 7; day++)
         {
