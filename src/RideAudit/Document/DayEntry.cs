@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Text.Json.Serialization;
 using NodaTime;
 using RideAudit.Formatting;
+using RideAudit.Plan;
 using RideAudit.Weeks;
 
 namespace RideAudit.Document;
@@ -30,6 +31,9 @@ public sealed record DayEntry
     /// <summary>Hours of other activity.</summary>
     [JsonConverter(typeof(Rounded.To2))]
     public double OtherActivityHours { get; init; }
+
+    /// <summary>What the day is excepted for; null for an ordinary day.</summary>
+    public ExceptionKind? Exception { get; init; }
 
     /// <summary>The kind in a word or two: <c>to come</c> where there is none yet.</summary>
     [JsonIgnore]

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using RideAudit.Document;
+using RideAudit.Figures;
 using RideAudit.Ingest;
 using RideAudit.Plan;
 using RideAudit.Rules;
@@ -74,12 +75,13 @@ public static class ReviewBuilder
             [.. (book ?? RuleBook.Standard).All.Select(r => new RuleEntry(r.Id, r.LimitsOf(plan), r.Evidence, r.Source, r.Ask(plan)))]);
     }
 
-    private static ReviewDocument Review(FolderContent folder, Workbook book, ReviewRequest request)
+    /// <summary>The document of an opened workbook.</summary>
+    internal static ReviewDocument Review(FolderContent folder, Workbook book, ReviewRequest request)
     {
         var week = new WeekUnderReview(book.Week, new Past(book.Before), book.Plan);
-        var findings = request.Rules.Judge(week);
+        var findings = Streaks.Count(request.Rules.Judge(week), request.Rules, book.Weeks, book.Plan);
         var change = ChangeSearch.Find(week, findings, request.Rules);
-        var sources = book.Rides.ToDictionary(r => r.File);
+        findings = Remedies.With(findings, change, week, request.Rules);
         var notices = NoticeWriter.Write(folder, book);
         var entry = WeekEntries.Of(book.Week, book.Before, book.Plan) with { Spans = [.. findings.SelectMany(f => f.Spans).Select(Span)] };
         var plan = book.Plan.Rider.Plan;
@@ -89,15 +91,26 @@ public static class ReviewBuilder
             Rider = Rider(book.Plan, folder),
             Week = entry,
             History = [.. book.Weeks.TakeLast(MostHistoryWeeks).Select(WeekEntries.History)],
-            Rides = [.. book.Week.Rides.Select(r => RideEntries.Of(r, sources[r.File]))],
+            Rides = [.. book.Week.Rides.Select(r => RideEntries.Of(r, withStretches: true))],
             Findings = findings,
             SmallestChange = change,
             Thresholds = ThresholdsWriter.Write(book.Figures, book.Week.EndsOn),
             Notices = notices,
             Summary = SummaryWriter.Write(week, entry, findings, change, notices),
             BandCutsPercent = [plan.LowerBandCutPercent, plan.UpperBandCutPercent],
-            Note = request.Note,
+            HeartRateCutsPercent = HeartRateCuts(book),
+            Note = request.Note ?? NoteOfWeek.Choose(folder.Notes, book.Week.StartsOn, IsLatest(folder, book.Week)),
         };
+    }
+
+    private static ImmutableArray<double>? HeartRateCuts(Workbook book) =>
+        book.Week.Rides.FirstOrDefault(r => r.MeasuredBy == MeasureSource.HeartRate)?.Cuts is { } cuts ? [cuts.LowerPercent, cuts.UpperPercent] : null;
+
+    /// <summary>No week after it is over and ridden in: the one just begun may have rides already.</summary>
+    private static bool IsLatest(FolderContent folder, WeekFacts week)
+    {
+        var later = week.StartsOn.PlusDays(14);
+        return !folder.Recordings.Any(r => r.StartsAt.Date >= later) && !folder.LoggedRides.Any(r => r.Date is { } date && date >= later);
     }
 
     private static SpanEntry Span(HardSpan span) => new()

@@ -1,14 +1,13 @@
 using System.Collections.Immutable;
 using RideAudit.Document;
 using RideAudit.Figures;
-using RideAudit.Rides;
 
 namespace RideAudit.Review;
 
 /// <summary>Turns ride figures into document entries.</summary>
 internal static class RideEntries
 {
-    public static RideEntry Of(RideFigures ride, Ride? source = null) => new()
+    public static RideEntry Of(RideFigures ride, bool withStretches = false) => new()
     {
         File = ride.File,
         Parts = ride.Parts,
@@ -17,6 +16,8 @@ internal static class RideEntries
         ElapsedSeconds = ride.ElapsedSeconds,
         Sport = ride.Sport,
         Kind = ride.Kind,
+        KindFrom = ride.KindFrom,
+        LongEnough = ride.LongEnough,
         MeasuredBy = ride.MeasuredBy,
         MeanPowerW = ride.MeanPowerW,
         NormalisedPowerW = ride.NormalisedPower?.Value,
@@ -35,8 +36,12 @@ internal static class RideEntries
         Partial = ride.Partial,
         DistanceKm = ride.DistanceM / 1000,
         Rating = ride.Rating,
+        Note = ride.Note,
+        BoutCount = ride.BoutCount,
+        BoutSeconds = ride.BoutSeconds,
+        BandCutsPercent = ride.Cuts is { } cuts ? [cuts.LowerPercent, cuts.UpperPercent] : null,
         BestPowers = [.. ride.Bests.Select(b => new BestPowerEntry(b.DurationSeconds, b.MeanW, b.StartSecond))],
-        Stretches = source is null ? [] : Stretches(ride),
+        Stretches = withStretches ? Stretches(ride) : [],
         Remarks = ride.Remarks,
     };
 

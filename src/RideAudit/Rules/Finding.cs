@@ -27,8 +27,10 @@ public sealed record Finding
     public string? Reason { get; init; }
 
     /// <summary>The coach has set the rule aside for the week, which is why it is not judged; null otherwise.</summary>
-    [JsonIgnore]
     public SetAsideRule? SetAside { get; init; }
+
+    /// <summary>Weeks right before in which the same rule was met no better, 0 to 8; 0 when it was kept or not judged.</summary>
+    public int WeeksInARow { get; init; }
 
     /// <summary>The limits it was judged against.</summary>
     public ImmutableArray<NamedNumber> Limits { get; init; } = [];

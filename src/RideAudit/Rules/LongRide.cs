@@ -45,6 +45,9 @@ internal sealed class LongRide : Rule<LongRide.Reading>
     /// <summary>Whether a week has neither a long ride nor one near it.</summary>
     public static bool IsMissing(JudgedWeek week) => Own.Read(week).Verdict == Verdict.Broken;
 
+    /// <summary>Whether there is a long ride, long and easy enough.</summary>
+    public static bool IsKept(JudgedWeek week) => Own.Read(week).Verdict == Verdict.Kept;
+
     protected override Look Read(JudgedWeek week)
     {
         RideFigures? longest = null, done = null;

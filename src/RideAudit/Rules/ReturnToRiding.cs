@@ -18,6 +18,8 @@ internal sealed class ReturnToRiding : Rule<ReturnToRiding.Reading>
 
     public override Standing Standing { get; } = new() { Rank = 10, Protects = true };
 
+    public override bool IsChangeSought => true;
+
     public override Evidence Evidence => Evidence.CommonPractice;
 
     public override string Source => NoSource;

@@ -7,10 +7,11 @@ namespace RideAudit.Rules.Changes;
 
 /// <summary>Builds a week again with some of its rides elsewhere or otherwise.</summary>
 /// <remarks>
-/// What no coach would ask for is left out, common practice: two hard rides on one day, and a ride within an hour of another on its new day,
-/// where the two would be one ride.
+/// What no coach would ask for is left out, common practice: two hard rides on one day, two easy rides put on one day to pass for a long ride,
+/// a ride of two hours or more onto a hard day or one without room for it,
+/// and a ride within an hour of another on its new day, where the two would be one ride.
 /// </remarks>
-internal sealed class WeekEdit(WeekFacts week, Limits limits)
+internal sealed class WeekEdit(WeekFacts week, Limits limits, RidingDays room)
 {
     private static readonly Duration Clearance = Duration.FromMinutes(60);
 
@@ -51,8 +52,8 @@ internal sealed class WeekEdit(WeekFacts week, Limits limits)
         }
         foreach (var edit in edits)
         {
-            if (edit.To == day)
-                rides.Add(edit.Now);
+            if (edit.To == day && edit.Now is { } now)
+                rides.Add(now);
         }
         return rides;
     }
@@ -67,20 +68,25 @@ internal sealed class WeekEdit(WeekFacts week, Limits limits)
         return false;
     }
 
-    private static bool IsPossible(int day, List<RideFigures> rides, ReadOnlySpan<RideEdit> edits)
+    private bool IsPossible(int day, List<RideFigures> rides, ReadOnlySpan<RideEdit> edits)
     {
         foreach (var edit in edits)
         {
-            if (edit.To != day || edit.TakesTheSameTime)
+            if (edit.To != day || edit.TakesNoMoreTime)
                 continue;
+            if (!room.HasRoom(edit, rides))
+                return false;
             foreach (var other in rides)
             {
-                if (!ReferenceEquals(other, edit.Now) && (Collide(other, edit.Now) || (other.IsHard && edit.Now.IsHard)))
+                if (!ReferenceEquals(other, edit.Now) && (Collide(other, edit.Now!) || (other.IsHard && edit.Now!.IsHard) || MakeALongRide(other, edit.Now!)))
                     return false;
             }
         }
         return true;
     }
+
+    private bool MakeALongRide(RideFigures a, RideFigures b) =>
+        !a.LongEnough && !b.LongEnough && !a.IsHard && !b.IsHard && KindOfRide.MeetsLength(a.DurationSeconds + b.DurationSeconds, limits);
 
     private static bool Collide(RideFigures a, RideFigures b) =>
         a.StartsAt.ToInstant() <= b.EndsAt.ToInstant() + Clearance && b.StartsAt.ToInstant() <= a.EndsAt.ToInstant() + Clearance;
