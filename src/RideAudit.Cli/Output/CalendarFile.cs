@@ -30,7 +30,7 @@ internal static class CalendarFile
         return text.ToString();
     }
 
-    private static void Event(StringBuilder text, NextWeekDocument document, NextDayEntry day, Instant now)
+    private static void Event(StringBuilder text, NextWeekDocument document, LayoutDayEntry day, Instant now)
     {
         Line(text, "BEGIN:VEVENT");
         Line(text, $"UID:{Date.Format(day.Date)}-{Name(document.Rider.Label)}@rideaudit");

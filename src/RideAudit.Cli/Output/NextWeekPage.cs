@@ -40,7 +40,7 @@ internal static class NextWeekPage
         return document.Exception is { } exception ? $"{title}{page.Marks.Dot}{Words.Of(exception)} week" : title;
     }
 
-    private static void Day(Page page, NextDayEntry day)
+    private static void Day(Page page, LayoutDayEntry day)
     {
         var time = day.Minutes > 0 ? Shown.TableLength(day.Minutes * 60) : "";
         var tone = day.Kind is DayKind.High or DayKind.Threshold ? Tone.Strong : day.Minutes > 0 ? Tone.Plain : Tone.Quiet;

@@ -37,7 +37,7 @@ public sealed record NextWeekDocument
     public required double ExpectedStress { get; init; }
 
     /// <summary>The seven days; empty when no layout could be made, and the notes say why.</summary>
-    public required ImmutableArray<NextDayEntry> Days { get; init; }
+    public required ImmutableArray<LayoutDayEntry> Days { get; init; }
 
     /// <summary>What the rules say of the week ridden exactly so.</summary>
     public required ImmutableArray<Finding> Findings { get; init; }

@@ -29,6 +29,9 @@ public static class ReviewJson
     /// <summary>A layout as JSON.</summary>
     public static string Write(NextWeekDocument document) => Write(document, Context.NextWeekDocument);
 
+    /// <summary>Weeks to come as JSON.</summary>
+    public static string Write(NextDocument document) => Write(document, Context.NextDocument);
+
     /// <summary>A roster as JSON.</summary>
     public static string Write(RosterDocument document) => Write(document, Context.RosterDocument);
 

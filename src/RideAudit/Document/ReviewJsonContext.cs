@@ -28,6 +28,7 @@ namespace RideAudit.Document;
         typeof(EnumJson<RideSport>),
         typeof(EnumJson<RideKind>),
         typeof(EnumJson<DayKind>),
+        typeof(EnumJson<PlannedKind>),
         typeof(EnumJson<StressSource>),
         typeof(EnumJson<MeasureSource>),
         typeof(EnumJson<ThresholdSource>),
@@ -41,5 +42,6 @@ namespace RideAudit.Document;
 [JsonSerializable(typeof(WeeksDocument))]
 [JsonSerializable(typeof(RulesDocument))]
 [JsonSerializable(typeof(NextWeekDocument))]
+[JsonSerializable(typeof(NextDocument))]
 [JsonSerializable(typeof(RosterDocument))]
 internal sealed partial class ReviewJsonContext : JsonSerializerContext;

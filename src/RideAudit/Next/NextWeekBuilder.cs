@@ -69,7 +69,7 @@ public static class NextWeekBuilder
             Exception = exception,
             Hours = days.Sum(d => d.Minutes) / 60.0,
             ExpectedStress = days.Sum(PlannedRides.StressOf),
-            Days = [.. days.Select((d, i) => new NextDayEntry
+            Days = [.. days.Select((d, i) => new LayoutDayEntry
             {
                 Date = startsOn.PlusDays(i), Kind = d.Kind, Minutes = d.Minutes, ExpectedStress = PlannedRides.StressOf(d), Sentence = words.Of(d),
             })],

@@ -52,19 +52,19 @@ internal static class NextWeekExcepted
         Notes = notes,
     };
 
-    private static NextDayEntry Day(PlanInForce plan, LocalDate startsOn, LocalDate date)
+    private static LayoutDayEntry Day(PlanInForce plan, LocalDate startsOn, LocalDate date)
     {
         if (Is(plan, date, ExceptionKind.Event))
-            return new NextDayEntry { Date = date, Kind = DayKind.Rest, Exception = ExceptionKind.Event, Sentence = "The event." };
+            return new LayoutDayEntry { Date = date, Kind = DayKind.Rest, Exception = ExceptionKind.Event, Sentence = "The event." };
         if (Is(plan, date, ExceptionKind.Away))
-            return new NextDayEntry { Date = date, Kind = DayKind.Rest, Exception = ExceptionKind.Away, Sentence = "Away." };
+            return new LayoutDayEntry { Date = date, Kind = DayKind.Rest, Exception = ExceptionKind.Away, Sentence = "Away." };
         var justAfter = Is(plan, date.PlusDays(-1), ExceptionKind.Event) || Is(plan, date.PlusDays(-2), ExceptionKind.Event);
         var everySecond = Period.DaysBetween(startsOn, date) % 2 == 1;
         var days = plan.Rider.Plan.Days;
         if (justAfter || !everySecond || !(days.IsDefaultOrEmpty || days.Contains(date.DayOfWeek)))
-            return new NextDayEntry { Date = date, Kind = DayKind.Rest, Sentence = "Rest." };
+            return new LayoutDayEntry { Date = date, Kind = DayKind.Rest, Sentence = "Rest." };
         var easy = new PlannedDay(DayKind.Recovery, EasyMinutes);
-        return new NextDayEntry { Date = date, Kind = easy.Kind, Minutes = EasyMinutes, ExpectedStress = PlannedRides.StressOf(easy), Sentence = "Very easy, or rest." };
+        return new LayoutDayEntry { Date = date, Kind = easy.Kind, Minutes = EasyMinutes, ExpectedStress = PlannedRides.StressOf(easy), Sentence = "Very easy, or rest." };
     }
 
     private static bool Is(PlanInForce plan, LocalDate date, ExceptionKind kind) =>
