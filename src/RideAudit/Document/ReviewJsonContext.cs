@@ -33,7 +33,6 @@ namespace RideAudit.Document;
         typeof(EnumJson<MeasureSource>),
         typeof(EnumJson<ThresholdSource>),
         typeof(EnumJson<WeekStructure>),
-        typeof(EnumJson<PlannedKind>),
         typeof(EnumJson<HeldOutcome>),
         typeof(EnumJson<RosterNeed>),
     ])]
