@@ -1,3 +1,4 @@
+using RideAudit.Formatting;
 using RideAudit.Units;
 
 namespace RideAudit.Plan;
@@ -53,6 +54,9 @@ public sealed record Limits
 
     /// <summary>Sustained work at or above this is close to threshold, % of threshold power.</summary>
     public double NearThresholdSharePercent { get; init; } = 91;
+
+    /// <summary>Such work on two threshold days in a row that is as much as two high days, min.</summary>
+    public double NearThresholdMinutes { get; init; } = 40;
 
     /// <summary>Sustained work at or above this is around threshold, % of threshold power.</summary>
     public double ThresholdSharePercent { get; init; } = 84;
@@ -151,7 +155,7 @@ public sealed record Limits
     public double HeavyPairWeekShare { get; init; } = 0.40;
 
     /// <summary>How far a ride may fall short of the long-ride length and still be near it.</summary>
-    public double LongRideMargin { get; init; } = 0.15;
+    public double LongRideMargin { get; init; } = 0.20;
 
     /// <summary>How far low-band hours may fall short of those asked.</summary>
     public double EnduranceMargin { get; init; } = 0.15;
@@ -192,11 +196,17 @@ public sealed record Limits
     /// <summary>Easy rides shorter than this are not looked at, min.</summary>
     public double EasyLeastMinutes { get; init; } = 30;
 
-    /// <summary>Share above low of an easy ride that is worth a look.</summary>
-    public double EasyWatchShare { get; init; } = 0.10;
+    /// <summary>Intensity ratio of an easy ride above which it is worth a look.</summary>
+    public double EasyWatchRatio { get; init; } = 0.76;
 
-    /// <summary>Share above low of an easy ride that breaks the rule.</summary>
-    public double EasyBrokenShare { get; init; } = 0.20;
+    /// <summary>Intensity ratio of an easy ride above which it breaks the rule.</summary>
+    public double EasyBrokenRatio { get; init; } = 0.80;
+
+    /// <summary>Sustained work around threshold in an easy ride above which it is worth a look, min.</summary>
+    public double EasyWatchMinutes { get; init; } = 6;
+
+    /// <summary>Sustained work around threshold in an easy ride above which it breaks the rule, min.</summary>
+    public double EasyBrokenMinutes { get; init; } = 10;
 
     /// <summary>A week is lighter when its hours are at most this share of the mean of the others.</summary>
     public double LighterWeekShare { get; init; } = 0.75;
@@ -218,6 +228,21 @@ public sealed record Limits
 
     /// <summary>Hard days from which a week asks for the long ride first.</summary>
     public int LongRideFirstHardDays { get; init; } = 3;
+
+    /// <summary>Ill or away days in a row from which coming back is looked at.</summary>
+    public int ReturnDaysOut { get; init; } = 3;
+
+    /// <summary>Ill or away days in a row that make a long absence.</summary>
+    public int ReturnLongDaysOut { get; init; } = 7;
+
+    /// <summary>First days back after illness without a high day.</summary>
+    public int ReturnIllDays { get; init; } = 3;
+
+    /// <summary>First days back after another long absence without a high day.</summary>
+    public int ReturnAwayDays { get; init; } = 2;
+
+    /// <summary>Share of the usual hours that the first seven days back after a long absence hold at most.</summary>
+    public double ReturnHoursShare { get; init; } = 0.70;
 
     /// <summary>How far 95 % of a best 20 minutes may exceed the threshold in force.</summary>
     public double FreshMargin { get; init; } = 0.05;
@@ -257,11 +282,13 @@ public sealed record Limits
     }
 
     /// <summary>The tier that planned hours fall in.</summary>
-    /// <remarks>A mean of past weeks that is exactly on a limit may come out a hair above it in binary: it is still on it.</remarks>
+    /// <remarks>Hours count as they are shown, to a tenth: a mean of past weeks of 5.02 h is 5 h.</remarks>
     /// <param name="plannedHours">Planned hours a week, h.</param>
     public Tier TierOf(double plannedHours) =>
-        !Close.Above(plannedHours, LowTierHours) ? Tier.Low
-        : !Close.Above(plannedHours, MiddleTierHours) ? Tier.Middle
-        : !Close.Above(plannedHours, HighTierHours) ? Tier.High
+        IsUpTo(plannedHours, LowTierHours) ? Tier.Low
+        : IsUpTo(plannedHours, MiddleTierHours) ? Tier.Middle
+        : IsUpTo(plannedHours, HighTierHours) ? Tier.High
         : Tier.VeryHigh;
+
+    private static bool IsUpTo(double hours, double limit) => !Close.Above(hours.To(1), limit);
 }

@@ -1,5 +1,8 @@
+using System.Collections.Immutable;
+using NodaTime;
 using RideAudit.Figures;
 using RideAudit.Plan;
+using RideAudit.Plan.Table;
 using RideAudit.Weeks;
 
 namespace RideAudit.Rules;
@@ -7,6 +10,9 @@ namespace RideAudit.Rules;
 /// <summary>What stays the same when rides are moved within a week: the plan, the exceptions and the weeks before, each looked up once.</summary>
 internal sealed class Background
 {
+    private const int DaysBack = 7;
+    private const int DaysThatMakeTheWeekAReturn = 4;
+
     private readonly Dictionary<(Basis, int), Trust> trusts = [];
     private readonly Dictionary<int, (double Unknown, double All)> covers = [];
     private readonly Dictionary<int, double> longest = [];
@@ -19,7 +25,12 @@ internal sealed class Background
     {
         Past = review.Past;
         Plan = review.Plan;
-        Exceptions = WeekExceptions.For(Plan.Rider.Exceptions, review.Week.StartsOn).With(review.Week.Exception);
+        Calendar = new PlanCalendar(Plan.Rider, PlanTable.Empty);
+        var startsOn = review.Week.StartsOn;
+        Exceptions = Calendar.Week(startsOn).With(review.Week.Exception);
+        AskedHours = HoursAsked(startsOn);
+        Returns = Comebacks(startsOn);
+        JustBack = IsJustBack(startsOn);
         ordinary = new(FindOrdinary, LazyThreadSafetyMode.None);
         ordinaryMean = new(FindOrdinaryMean, LazyThreadSafetyMode.None);
     }
@@ -28,7 +39,19 @@ internal sealed class Background
 
     public PlanInForce Plan { get; }
 
+    /// <summary>Days out, events and lighter days of the rider.</summary>
+    public PlanCalendar Calendar { get; }
+
     public WeekExceptions Exceptions { get; }
+
+    /// <summary>Hours asked of the week: those of its plan table, else the usual ones, less on lighter days and none for days out. Null when unknown, or when none are asked.</summary>
+    public double? AskedHours { get; }
+
+    /// <summary>Absences long enough to look at, whose first seven days back reach into the week, earliest first.</summary>
+    public ImmutableArray<Absence> Returns { get; }
+
+    /// <summary>Most of the week lies in the first seven days back after illness or a long absence: no more riding is asked for than there was.</summary>
+    public bool JustBack { get; }
 
     /// <summary>The last weeks that were neither lighter nor away, newest first; null when there are too few.</summary>
     public IReadOnlyList<WeekFacts>? OrdinaryWeeks => ordinary.Value;
@@ -128,14 +151,54 @@ internal sealed class Background
         ? (weeks.Average(w => w.Hours), weeks.Average(w => w.Bands.AboveLow) / 3600, weeks.Average(Unbanded.SecondsIn) / 3600)
         : null;
 
+    private double? HoursAsked(LocalDate startsOn)
+    {
+        if (Plan.AskedByPlanTable)
+            return Plan.AskedHours is > 0 and var table ? table : null;
+        var share = Calendar.ShareAsked(startsOn, Plan.Limits.LighterWeekFactor);
+        // A layout may be called lighter where the rider file has no such days.
+        var factor = Exceptions.Lighter && !Calendar.Week(startsOn).Lighter ? Plan.Limits.LighterWeekFactor : 1;
+        return Plan.PlannedHours * share * factor is > 0 and var hours ? hours : null;
+    }
+
+    private ImmutableArray<Absence> Comebacks(LocalDate startsOn)
+    {
+        if (Plan.Rider.Exceptions.IsDefaultOrEmpty)
+            return [];
+        var found = ImmutableArray.CreateBuilder<Absence>();
+        for (var day = -DaysBack; day < 6; day++)
+        {
+            var first = startsOn.PlusDays(day + 1);
+            if (!Calendar.IsOut(first) && Calendar.AbsenceBefore(first, 1) is { } absence && absence.Days >= Plan.Limits.ReturnDaysOut)
+                found.Add(absence);
+        }
+        return found.ToImmutable();
+    }
+
+    private bool IsJustBack(LocalDate startsOn)
+    {
+        foreach (var absence in Returns)
+        {
+            var lastOut = Period.DaysBetween(startsOn, absence.To);
+            var back = Math.Min(6, lastOut + DaysBack) - Math.Max(0, lastOut + 1) + 1;
+            if ((absence.Ill || absence.Days >= Plan.Limits.ReturnLongDaysOut) && back >= DaysThatMakeTheWeekAReturn)
+                return true;
+        }
+        return false;
+    }
+
+    /// <summary>The first week of all, begun later than its second day: a part of a week says nothing of a whole one.</summary>
+    private static bool IsPartOfAWeek(WeekFacts week) =>
+        new WeekHours(week.StartsOn, week.Hours, FirstRideOn: week.FirstRideOn is { } first && first <= week.EndsOn ? first : null).BeginsLate;
+
     private List<WeekFacts>? FindOrdinary()
     {
         var found = new List<WeekFacts>();
         for (var i = Past.Weeks.Length - 1; i >= 0 && found.Count < Plan.Limits.GrowthWeeks; i--)
         {
             var week = Past.Weeks[i];
-            var exceptions = WeekExceptions.For(Plan.Rider.Exceptions, week.StartsOn).With(week.Exception);
-            if (!exceptions.Lighter && !exceptions.Away)
+            var exceptions = Calendar.Week(week.StartsOn).With(week.Exception);
+            if (!exceptions.Lighter && !exceptions.Away && !IsPartOfAWeek(week))
                 found.Add(week);
         }
         return found.Count == Plan.Limits.GrowthWeeks ? found : null;

@@ -12,7 +12,7 @@ internal sealed class ChronicRamp : Rule<ChronicRamp.Reading>
 
     public override string Name => "Chronic ramp";
 
-    public override Standing Standing { get; } = new() { Rank = 90, Group = RuleGroup.Growth, Protects = true, Heads = Trend.Load };
+    public override Standing Standing { get; } = new() { Rank = 100, Group = RuleGroup.Growth, Protects = true, Heads = Trend.Load };
 
     public override Evidence Evidence => Evidence.CommonPractice;
 
@@ -50,8 +50,8 @@ internal sealed class ChronicRamp : Rule<ChronicRamp.Reading>
     };
 
     private static Verdict VerdictOf(Reading reading, Limits limits) =>
-        Close.Above(reading.Ramp, limits.RampBroken) ? Verdict.Broken
-        : Close.Above(reading.Ramp, limits.RampWatch) ? Verdict.Watch
+        Close.Above(reading.Ramp.To(1), limits.RampBroken) ? Verdict.Broken
+        : Close.Above(reading.Ramp.To(1), limits.RampWatch) ? Verdict.Watch
         : Verdict.Kept;
 
     private static Occurrence Describe(Reading reading, Verdict verdict) => new()

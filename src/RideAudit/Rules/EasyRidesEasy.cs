@@ -13,21 +13,22 @@ internal sealed class EasyRidesEasy : Rule<EasyRidesEasy.Reading>
 
     public override string Name => "Easy rides easy";
 
-    public override Standing Standing { get; } = new() { Rank = 110, Group = RuleGroup.Intensity };
+    public override Standing Standing { get; } = new() { Rank = 120, Group = RuleGroup.Intensity };
 
     public override Evidence Evidence => Evidence.CommonPractice;
 
     public override string Source =>
         "common practice; Seiler, Haugen and Kuffel 2007, Med Sci Sports Exerc 39:1366, found recovery within minutes below the first threshold and slower above it";
 
-    public override ImmutableArray<string> LimitNames => ["easy_watch_share", "easy_broken_share", "easy_least_min"];
+    public override ImmutableArray<string> LimitNames => ["easy_watch_ratio", "easy_broken_ratio", "easy_watch_min", "easy_broken_min", "easy_least_min"];
 
     protected override Needs Needs => Needs.Rides;
 
     protected override Basis Basis => Basis.Kinds;
 
     public override string Ask(PlanInForce plan) =>
-        $"An easy ride of at least {Shown.Length(plan.Limits.EasyLeastMinutes * 60)} spends no more than {Shown.Share(plan.Limits.EasyWatchShare)} of its time above easy.";
+        $"An easy ride of at least {Shown.Length(plan.Limits.EasyLeastMinutes * 60)} has an intensity ratio of no more than {Shown.Number(plan.Limits.EasyWatchRatio, 2)} "
+        + $"and no more than {Shown.Minutes(plan.Limits.EasyWatchMinutes)} of sustained work around threshold.";
 
     protected override Look Read(JudgedWeek week)
     {
@@ -51,13 +52,13 @@ internal sealed class EasyRidesEasy : Rule<EasyRidesEasy.Reading>
     {
         if (verdict == Verdict.Kept)
             return new RuleWords { Sentence = KeptSentence(reading.EasyRides, week.Limits), Held = reading.EasyRides > 0 ? "easy rides easy" : null };
-        var found = week.Week.Rides.Where(r => VerdictOf(r, week.Limits) > Verdict.Kept).OrderByDescending(r => r.Bands.AboveLowShare).ToList();
+        var found = week.Week.Rides.Where(r => VerdictOf(r, week.Limits) > Verdict.Kept).OrderByDescending(r => VerdictOf(r, week.Limits)).ThenByDescending(r => r.IntensityRatio).ToList();
         var worst = found[0];
-        var others = found.Count > 1 ? $" {Shown.Capital(Shown.Count(found.Count - 1, "other easy ride"))} went above easy too." : "";
+        var others = found.Count > 1 ? $" {Shown.Capital(Shown.Count(found.Count - 1, "other easy ride"))} went too hard as well." : "";
         return new RuleWords
         {
-            Sentence = $"{Shown.Weekday(worst.Date)}’s easy ride spent {Shown.Share(worst.Bands.AboveLowShare)} of its time above easy.{others}",
-            WouldHaveKept = $"No more than {Shown.Length(week.Limits.EasyWatchShare * worst.Bands.Total)} of it above easy.",
+            Sentence = $"{Shown.Weekday(worst.Date)}’s {NameOf(worst)} {What(worst, week.Limits)}.{others}",
+            WouldHaveKept = "The same ride, held back on the climbs and into the wind.",
             Advice = "Keep the easy rides easy.",
             Headline = "an easy ride ridden hard",
             Occurrences = [.. found.OrderBy(r => r.StartsAt.ToInstant()).Select(r => Describe(r, week.Limits))],
@@ -71,28 +72,42 @@ internal sealed class EasyRidesEasy : Rule<EasyRidesEasy.Reading>
         Rides = [ride.File],
         Numbers =
         [
-            NamedNumber.Of("above_low_share", ride.Bands.AboveLowShare, 3, v => $"{Shown.Share(v, 1)} above low"),
-            NamedNumber.Of("above_low_min", ride.Bands.AboveLow / 60, 1, v => $"{Shown.Minutes(v)} above low"),
+            NamedNumber.Of("intensity_ratio", ride.IntensityRatio, 3, v => $"intensity ratio {Shown.Number(v, 2)}"),
+            NamedNumber.Of("around_threshold_min", ride.AtThresholdShare?.SustainedSeconds / 60, 1, v => $"{Shown.Minutes(v)} around threshold"),
         ],
     };
 
     private static string KeptSentence(int easy, Limits limits) => easy == 0
         ? $"No easy ride of {Shown.Length(limits.EasyLeastMinutes * 60)} or more this week."
-        : $"{Shown.Capital(Shown.Count(easy, "easy ride"))}, and easy all through.";
+        : easy == 1 ? "The one easy ride was ridden easy." : $"{Shown.Capital(Shown.Count(easy, "easy ride"))}, all ridden easy.";
+
+    private static string NameOf(RideFigures ride) => ride.Kind == RideKind.Long ? "long ride" : "easy ride";
+
+    private static string What(RideFigures ride, Limits limits)
+    {
+        var worked = Minutes(ride) is var minutes && Close.Above(minutes, limits.EasyWatchMinutes) ? $"held {Shown.Minutes(minutes)} of sustained work around threshold" : null;
+        var ratio = Close.Above(Percent(ride), 100 * limits.EasyWatchRatio) ? $"was ridden at an intensity ratio of {Shown.Number(ride.IntensityRatio, 2)}, which is not easy" : null;
+        return worked is null ? ratio! : ratio is null ? worked : $"{worked} and {ratio}";
+    }
 
     private static Verdict VerdictOf(RideFigures ride, Limits limits)
     {
-        if (!IsEasy(ride, limits) || ride.Bands.AboveLowShare is not { } share)
+        if (!IsEasy(ride, limits))
             return Verdict.Kept;
-        return Close.Above(share, limits.EasyBrokenShare) ? Verdict.Broken
-            : Close.Above(share, limits.EasyWatchShare) ? Verdict.Watch
+        var (percent, minutes) = (Percent(ride), Minutes(ride));
+        return Close.Above(percent, 100 * limits.EasyBrokenRatio) || Close.Above(minutes, limits.EasyBrokenMinutes) ? Verdict.Broken
+            : Close.Above(percent, 100 * limits.EasyWatchRatio) || Close.Above(minutes, limits.EasyWatchMinutes) ? Verdict.Watch
             : Verdict.Kept;
     }
 
-    private static bool IsEasy(RideFigures ride, Limits limits) =>
-        ride.Kind is RideKind.Recovery or RideKind.Endurance && IsLongEnough(ride, limits);
+    private static double Percent(RideFigures ride) => AsShown.Percent(ride.IntensityRatio ?? 0);
 
-    private static bool IsLongEnough(RideFigures ride, Limits limits) => ride.DurationSeconds >= limits.EasyLeastMinutes * 60;
+    private static double Minutes(RideFigures ride) => AsShown.Minutes(ride.AtThresholdShare?.SustainedSeconds ?? 0);
+
+    private static bool IsEasy(RideFigures ride, Limits limits) =>
+        ride.Kind is RideKind.Recovery or RideKind.Endurance or RideKind.Long && IsLongEnough(ride, limits);
+
+    private static bool IsLongEnough(RideFigures ride, Limits limits) => !Close.Below(AsShown.Minutes(ride.DurationSeconds), limits.EasyLeastMinutes);
 
     /// <summary>What it reads beside the rides themselves.</summary>
     /// <param name="EasyRides">Easy rides long enough to be looked at.</param>

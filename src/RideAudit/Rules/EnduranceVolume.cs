@@ -12,7 +12,7 @@ internal sealed class EnduranceVolume : Rule<EnduranceVolume.Reading>
 
     public override string Name => "Endurance volume";
 
-    public override Standing Standing { get; } = new() { Rank = 70, Group = RuleGroup.Endurance };
+    public override Standing Standing { get; } = new() { Rank = 80, Group = RuleGroup.Endurance };
 
     public override Evidence Evidence => Evidence.CommonPractice;
 
@@ -20,23 +20,23 @@ internal sealed class EnduranceVolume : Rule<EnduranceVolume.Reading>
 
     public override ImmutableArray<string> LimitNames => ["intended_low_share", "endurance_margin", "lighter_week_factor"];
 
-    protected override Needs Needs => Needs.Rides | Needs.Tier | Needs.FinishedWeek | Needs.NoAway;
+    protected override Needs Needs => Needs.Rides | Needs.Tier | Needs.FinishedWeek | Needs.NoEvent | Needs.NoAway | Needs.NotJustBack;
 
     protected override Basis Basis => Basis.Kinds;
 
-    public override string Ask(PlanInForce plan) => plan.PlannedHours is { } hours
+    public override string Ask(PlanInForce plan) => (plan.AskedHours ?? plan.PlannedHours) is { } hours
         ? $"About {Shown.Hours(plan.Limits.IntendedLowShare * hours)} of easy riding, and not less than {Shown.Hours(Least(plan.Limits, hours))}."
         : "As many easy hours as the planned hours and the intended low share make.";
 
     protected override Look Read(JudgedWeek week)
     {
         if (week.PlannedHours is not { } planned)
-            return NotJudged("there are no planned hours");
+            return NotJudged("no hours are planned");
         var reading = new Reading(
             week.Week.Bands.Low / 3600, Unbanded.SecondsIn(week.Week), planned, week.Limits.IntendedLowShare * planned, Least(week.Limits, planned));
-        if (!Close.Below(reading.Low, reading.Least))
+        if (reading.MissingMinutes <= 0)
             return As(Verdict.Kept, reading);
-        return Close.Below(reading.Low + reading.UnknownSeconds / 3600, reading.Least) ? As(Verdict.Broken, reading) : Unrated();
+        return reading.MissingMinutes > AsShown.Minutes(reading.UnknownSeconds) ? As(Verdict.Broken, reading) : Unrated();
     }
 
     protected override RuleWords Tell(Reading reading, JudgedWeek week, Verdict verdict)
@@ -47,7 +47,7 @@ internal sealed class EnduranceVolume : Rule<EnduranceVolume.Reading>
         return new RuleWords
         {
             Sentence = $"{known}; {Shown.Share(week.Limits.IntendedLowShare)} of {Shown.Hours(reading.Planned)} planned is {Shown.Hours(reading.Asked)}.",
-            WouldHaveKept = $"At least {Shown.Length(Math.Ceiling((reading.Least - reading.Low) * 60) * 60)} more of easy riding.",
+            WouldHaveKept = $"At least {Shown.Length(reading.MissingMinutes * 60)} more of easy riding.",
             Advice = $"Ride the easy hours: {Shown.Number(reading.Low, 1)} of {Shown.Hours(reading.Asked)}.",
             Headline = "too few easy hours",
             Held = $"{Shown.Number(reading.Low, 1)} easy hours",
@@ -74,5 +74,9 @@ internal sealed class EnduranceVolume : Rule<EnduranceVolume.Reading>
     /// <param name="Planned">Planned in all.</param>
     /// <param name="Asked">Asked of the low band.</param>
     /// <param name="Least">What would do.</param>
-    internal readonly record struct Reading(double Low, double UnknownSeconds, double Planned, double Asked, double Least);
+    internal readonly record struct Reading(double Low, double UnknownSeconds, double Planned, double Asked, double Least)
+    {
+        /// <summary>Easy riding that is missing, min, whole; 0 or less where there is enough.</summary>
+        public double MissingMinutes => AsShown.Minutes(Least * 3600) - AsShown.Minutes(Low * 3600);
+    }
 }

@@ -12,7 +12,7 @@ internal sealed class GrowthIsEndurance : Rule<GrowthIsEndurance.Reading>
 
     public override string Name => "Growth is endurance";
 
-    public override Standing Standing { get; } = new() { Rank = 100, Group = RuleGroup.Growth };
+    public override Standing Standing { get; } = new() { Rank = 110, Group = RuleGroup.Growth };
 
     public override Evidence Evidence => Evidence.CommonPractice;
 
@@ -33,15 +33,16 @@ internal sealed class GrowthIsEndurance : Rule<GrowthIsEndurance.Reading>
             return NotJudged($"it needs {Shown.Count(week.Limits.GrowthWeeks, "ordinary week")} before this one");
         if (before.Hours <= 0)
             return NotJudged("the weeks before hold no riding to compare with");
-        var grew = Close.Above(week.Week.Hours, (1 + week.Limits.GrowthShare) * before.Hours);
+        var grew = Close.Above(AsShown.Percent(week.Week.Hours / before.Hours - 1), 100 * week.Limits.GrowthShare);
         var reading = new Reading(grew, before.Hours, week.Week.Hours - before.Hours, week.Week.Bands.AboveLow / 3600 - before.AboveLow);
         if (!grew)
             return As(Verdict.Kept, reading);
-        var limit = week.Limits.GrowthAboveLowShare * reading.Added;
         var most = reading.AddedAboveLow + Unbanded.SecondsIn(week.Week) / 3600;
-        return Close.Above(reading.AddedAboveLow - before.Unbanded, limit) ? As(Verdict.Broken, reading)
-            : Close.Above(most, limit) ? Unrated()
+        return IsTooMuch(reading.AddedAboveLow - before.Unbanded) ? As(Verdict.Broken, reading)
+            : IsTooMuch(most) ? Unrated()
             : As(Verdict.Kept, reading);
+
+        bool IsTooMuch(double aboveLow) => AsShown.Percent(aboveLow / reading.Added) > AsShown.Percent(week.Limits.GrowthAboveLowShare);
     }
 
     protected override RuleWords Tell(Reading reading, JudgedWeek week, Verdict verdict)

@@ -14,7 +14,7 @@ internal sealed class HardDayCount : Rule<HardDayCount.Reading>
 
     public override string ShortName => "hard-day";
 
-    public override Standing Standing { get; } = new() { Rank = 30, Group = RuleGroup.HardDays, Protects = true };
+    public override Standing Standing { get; } = new() { Rank = 40, Group = RuleGroup.HardDays, Protects = true };
 
     public override bool IsChangeSought => true;
 
@@ -22,7 +22,7 @@ internal sealed class HardDayCount : Rule<HardDayCount.Reading>
 
     public override string Source => NoSource;
 
-    public override ImmutableArray<string> LimitNames => ["high_days_at_most", "threshold_days_on_top"];
+    public override ImmutableArray<string> LimitNames => ["high_days_at_most", "threshold_days_on_top", "second_hard_ride_h"];
 
     protected override Needs Needs => Needs.Rides | Needs.Tier | Needs.NoEvent;
 
@@ -34,14 +34,15 @@ internal sealed class HardDayCount : Rule<HardDayCount.Reading>
 
     protected override Look Read(JudgedWeek week)
     {
-        int high = 0, threshold = 0;
+        int high = 0, threshold = 0, days = 0;
         foreach (var day in week.Week.Days)
         {
-            high += day.Kind == DayKind.High ? 1 : 0;
-            threshold += day.Kind == DayKind.Threshold ? 1 : 0;
+            high += day.HighSessions;
+            threshold += day.ThresholdSessions;
+            days += day.IsHard ? 1 : 0;
         }
         var tooMany = high > week.Limits.HighDaysAtMost || high + threshold > week.Limits.HighDaysAtMost + week.Limits.ThresholdDaysOnTop;
-        return As(tooMany ? Verdict.Broken : Verdict.Kept, new Reading(high, threshold));
+        return As(tooMany ? Verdict.Broken : Verdict.Kept, new Reading(high, threshold, days));
     }
 
     protected override RuleWords Tell(Reading reading, JudgedWeek week, Verdict verdict)
@@ -50,21 +51,28 @@ internal sealed class HardDayCount : Rule<HardDayCount.Reading>
         var onTop = limits.ThresholdDaysOnTop > 0 ? $" and {Shown.Count(limits.ThresholdDaysOnTop, "threshold day")}" : "";
         return new RuleWords
         {
-            Sentence = $"{Shown.Capital(Shown.Count(reading.High, "high day"))} and {Shown.Count(reading.Threshold, "threshold day")}; the plan has {Allowed(limits)}.",
+            Sentence = $"{Shown.Capital(Counted(reading))}; the plan has {Allowed(limits)}.",
             WouldHaveKept = Easier(reading, limits),
             Advice = $"Keep to {Shown.Count(limits.HighDaysAtMost, "high day")}{onTop} a week.",
-            Headline = Shown.Count(reading.Hard, "hard day"),
+            Headline = reading.Hard > reading.Days ? $"{Shown.Count(reading.Hard, "hard session")} on {Shown.Count(reading.Days, "day")}" : Shown.Count(reading.Hard, "hard day"),
             Held = reading.Hard > 0 ? "number of hard days" : null,
             Occurrences = verdict == Verdict.Kept ? [] : [Describe(reading, [.. week.Week.Days.Where(d => d.IsHard)])],
         };
+    }
+
+    /// <summary>Days, and where a day held two hard sessions, sessions.</summary>
+    private static string Counted(Reading reading)
+    {
+        var counted = $"{Shown.Count(reading.High, $"high {reading.Unit}")} and {Shown.Count(reading.Threshold, $"threshold {reading.Unit}")}";
+        return reading.Hard == reading.Days ? counted : $"{counted} on {Shown.Count(reading.Days, "day")}, and a second hard ride of a day counts like another day";
     }
 
     private static string Easier(Reading reading, Limits limits)
     {
         var tooMany = reading.Hard - limits.HighDaysAtMost - limits.ThresholdDaysOnTop;
         return tooMany > 0
-            ? $"{Shown.Capital(Shown.Count(tooMany, "hard day"))} fewer, ridden easy or left out."
-            : $"{Shown.Capital(Shown.Count(reading.High - limits.HighDaysAtMost, "high day"))} fewer; around threshold would have been enough.";
+            ? $"{Shown.Capital(Shown.Count(tooMany, $"hard {reading.Unit}"))} fewer, ridden easy or left out."
+            : $"{Shown.Capital(Shown.Count(reading.High - limits.HighDaysAtMost, $"high {reading.Unit}"))} fewer; around threshold would have been enough.";
     }
 
     private static Occurrence Describe(Reading reading, DayFacts[] hard) => new()
@@ -74,8 +82,8 @@ internal sealed class HardDayCount : Rule<HardDayCount.Reading>
         Rides = [.. hard.SelectMany(d => d.Rides).Where(r => r.IsHard).Select(r => r.File)],
         Numbers =
         [
-            NamedNumber.Of("high_days", reading.High, 0, v => $"{Shown.Tally((int)v, "day")} high"),
-            NamedNumber.Of("threshold_days", reading.Threshold, 0, v => $"{Shown.Tally((int)v, "day")} threshold"),
+            NamedNumber.Of("high_days", reading.High, 0, v => $"{Shown.Tally((int)v, reading.Unit)} high"),
+            NamedNumber.Of("threshold_days", reading.Threshold, 0, v => $"{Shown.Tally((int)v, reading.Unit)} threshold"),
         ],
     };
 
@@ -83,11 +91,14 @@ internal sealed class HardDayCount : Rule<HardDayCount.Reading>
         ? $"no high days and at most {Shown.Count(limits.ThresholdDaysOnTop, "threshold day")}"
         : $"at most {Shown.Count(limits.HighDaysAtMost, "high day")} and {Shown.Count(limits.HighDaysAtMost + limits.ThresholdDaysOnTop, "hard day")} in all";
 
-    /// <summary>What it reads: days.</summary>
-    /// <param name="High">High days.</param>
-    /// <param name="Threshold">Threshold days.</param>
-    internal readonly record struct Reading(int High, int Threshold)
+    /// <summary>What it reads. A second hard ride of a day, three hours or more after the first, is a session of its own.</summary>
+    /// <param name="High">High sessions.</param>
+    /// <param name="Threshold">Threshold sessions.</param>
+    /// <param name="Days">Hard days.</param>
+    internal readonly record struct Reading(int High, int Threshold, int Days)
     {
         public int Hard => High + Threshold;
+
+        public string Unit => Hard == Days ? "day" : "session";
     }
 }

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using RideAudit.Figures;
 using RideAudit.Formatting;
 using RideAudit.Plan;
+using RideAudit.Units;
 using RideAudit.Weeks;
 
 namespace RideAudit.Rules;
@@ -15,7 +16,7 @@ internal sealed class HardDaySpacing : Rule<HardDaySpacing.Reading>
 
     public override string ShortName => "spacing";
 
-    public override Standing Standing { get; } = new() { Rank = 10, Group = RuleGroup.HardDays, Protects = true };
+    public override Standing Standing { get; } = new() { Rank = 30, Group = RuleGroup.HardDays, Protects = true };
 
     public override bool IsChangeSought => true;
 
@@ -25,7 +26,7 @@ internal sealed class HardDaySpacing : Rule<HardDaySpacing.Reading>
         "common practice; Stanley, Peake and Buchheit 2013, Sports Med 43:1259, put the heart’s full recovery from high intensity at 48 h or more "
         + "(from memory); Seiler, Haugen and Kuffel 2007, Med Sci Sports Exerc 39:1366, followed it for 4 h only and give no such figure";
 
-    public override ImmutableArray<string> LimitNames => ["high_min", "bouts_at_least", "threshold_min"];
+    public override ImmutableArray<string> LimitNames => ["high_min", "bouts_at_least", "threshold_min", "near_threshold_share_percent", "near_threshold_min"];
 
     protected override Needs Needs => Needs.Rides | Needs.NoEvent;
 
@@ -36,7 +37,8 @@ internal sealed class HardDaySpacing : Rule<HardDaySpacing.Reading>
     protected override bool UnratedMatters => true;
 
     public override string Ask(PlanInForce plan) =>
-        "At least one easier day lies between two high days, and better also between a high and a threshold day.";
+        $"At least one easier day lies between two high days, and between two threshold days with {Shown.Minutes(plan.Limits.NearThresholdMinutes)} "
+        + "close to threshold; better also between a high and a threshold day.";
 
     protected override Look Read(JudgedWeek week)
     {
@@ -46,7 +48,7 @@ internal sealed class HardDaySpacing : Rule<HardDaySpacing.Reading>
         {
             var second = week.Week.Days[i];
             hard += second.IsHard ? 1 : 0;
-            if (week.Day(i - 1) is not { } first || VerdictOf(first, second) is var verdict && verdict == Verdict.Kept)
+            if (week.Day(i - 1) is not { } first || VerdictOf(first, second, week.Limits) is var verdict && verdict == Verdict.Kept)
                 continue;
             pairs = pairs.Add(new Pair(first, second, verdict));
             worst = verdict > worst ? verdict : worst;
@@ -79,11 +81,23 @@ internal sealed class HardDaySpacing : Rule<HardDaySpacing.Reading>
             yield return new HardSpan(hard[i - 1], hard[i], verdict == Verdict.NotJudged ? verdict : reading.VerdictOf(hard[i - 1], hard[i]));
     }
 
-    private static Verdict VerdictOf(DayFacts first, DayFacts second)
+    private static Verdict VerdictOf(DayFacts first, DayFacts second, Limits limits)
     {
         if (!first.IsHard || !second.IsHard)
             return Verdict.Kept;
-        return first.Kind == DayKind.High && second.Kind == DayKind.High ? Verdict.Broken : Verdict.Watch;
+        var high = (first.Kind == DayKind.High ? 1 : 0) + (second.Kind == DayKind.High ? 1 : 0);
+        return high == 2 || (high == 0 && IsMuchNearThreshold(first, second, limits)) ? Verdict.Broken : Verdict.Watch;
+    }
+
+    private static bool IsMuchNearThreshold(DayFacts first, DayFacts second, Limits limits) =>
+        !Close.Below(AsShown.Minutes(NearThreshold(first) + NearThreshold(second)), limits.NearThresholdMinutes);
+
+    private static double NearThreshold(DayFacts day)
+    {
+        double seconds = 0;
+        foreach (var ride in day.Rides)
+            seconds += ride.NearThreshold?.SustainedSeconds ?? 0;
+        return seconds;
     }
 
     private static string KeptSentence(int hard, JudgedWeek week) => hard < 2 && week.DayBefore is not { IsHard: true }
@@ -100,9 +114,10 @@ internal sealed class HardDaySpacing : Rule<HardDaySpacing.Reading>
             _ => "were a threshold and a high day",
         };
         var names = $"{week.NameOf(pair.First.Date)} and {Shown.Weekday(pair.Second.Date)}";
-        return pair.HoursBetween is { } hours
-            ? $"{names} {kinds} with no easier day between, {Shown.Hours(hours, 0)} from the end of one hard ride to the start of the next."
-            : $"{names} {kinds} with no easier day between.";
+        var apart = pair.HoursBetween is { } hours ? $", {Shown.Hours(hours, 0)} from the end of one hard ride to the start of the next" : "";
+        var near = pair is { Verdict: Verdict.Broken, First.Kind: DayKind.Threshold }
+            ? $", with {Shown.Length(NearThreshold(pair.First) + NearThreshold(pair.Second))} close to threshold between them" : "";
+        return $"{names} {kinds} with no easier day between{apart}{near}.";
     }
 
     private static Occurrence Describe(Pair pair) => new()
@@ -110,7 +125,13 @@ internal sealed class HardDaySpacing : Rule<HardDaySpacing.Reading>
         Verdict = pair.Verdict,
         Dates = [pair.First.Date, pair.Second.Date],
         Rides = [.. pair.HardRides.Select(r => r.File)],
-        Numbers = [NamedNumber.Of("hours_between", pair.HoursBetween, 1, v => $"{Shown.Hours(v)} between")],
+        Numbers =
+        [
+            NamedNumber.Of("hours_between", pair.HoursBetween, 1, v => $"{Shown.Hours(v)} between"),
+            .. pair is { Verdict: Verdict.Broken, First.Kind: DayKind.Threshold }
+                ? [NamedNumber.Of("near_threshold_min", (NearThreshold(pair.First) + NearThreshold(pair.Second)) / 60, 1, v => $"{Shown.Minutes(v)} close to threshold")]
+                : Array.Empty<NamedNumber>(),
+        ],
     };
 
     /// <summary>What it reads.</summary>

@@ -15,7 +15,7 @@ internal sealed class IntensitySplit : Rule<IntensitySplit.Reading>
 
     public override string Name => "Intensity split";
 
-    public override Standing Standing { get; } = new() { Rank = 80, Group = RuleGroup.Intensity };
+    public override Standing Standing { get; } = new() { Rank = 90, Group = RuleGroup.Intensity };
 
     public override Evidence Evidence => Evidence.PublishedStudy;
 
@@ -25,20 +25,20 @@ internal sealed class IntensitySplit : Rule<IntensitySplit.Reading>
         + "the shares of time by weekly hours are common practice";
 
     public override ImmutableArray<string> LimitNames =>
-        ["intended_low_share", "split_tolerance", "intended_easy_session_share", "split_sessions_at_least", "high_days_at_most"];
+        ["intended_low_share", "split_tolerance", "intended_easy_session_share", "split_sessions_at_least"];
 
-    protected override Needs Needs => Needs.Rides | Needs.Tier | Needs.FinishedWeek | Needs.NoEvent;
+    protected override Needs Needs => Needs.Rides | Needs.Tier | Needs.FinishedWeek | Needs.NoEvent | Needs.NoAway;
 
     protected override Basis Basis => Basis.Kinds;
 
     public override string Ask(PlanInForce plan)
     {
         var limits = plan.Limits;
-        var tolerance = $"give or take {Shown.Points(limits.SplitTolerance * 100)}";
+        var tolerance = $"no more than {Shown.Points(limits.SplitTolerance * 100)} below that";
         return plan.Rider.Plan.SplitBy == SplitBy.Time
-            ? $"About {Shown.Share(limits.IntendedLowShare)} of the time easy, {tolerance}."
+            ? $"About {Shown.Share(limits.IntendedLowShare)} of the time easy, {tolerance}; more is fine."
             : limits.IntendedEasySessionShare is { } share
-                ? $"About {Shown.Share(share)} of the sessions easy, {tolerance}."
+                ? $"About {Shown.Share(share)} of the sessions easy, {tolerance}; more is fine."
                 : "The split by session is not judged at this volume.";
     }
 
@@ -50,22 +50,21 @@ internal sealed class IntensitySplit : Rule<IntensitySplit.Reading>
 
     protected override RuleWords Tell(Reading reading, JudgedWeek week, Verdict verdict)
     {
-        var tooEasy = reading.Share > reading.Intended;
+        var easier = AsShown.Percent(reading.Share) > AsShown.Percent(reading.Intended) ? ", and easier than that is fine" : "";
         return new RuleWords
         {
-            Sentence = $"{Shown.Share(reading.Share)} of the {(reading.ByTime ? "time" : "sessions")} was easy; the plan intends {Shown.Share(reading.Intended)}.",
+            Sentence = $"{Shown.Share(reading.Share)} of the {(reading.ByTime ? "time" : "sessions")} was easy; the plan intends {Shown.Share(reading.Intended)}{easier}.",
             WouldHaveKept = WouldHave(reading, week),
-            Advice = tooEasy ? "Make the planned hard ride hard." : "Ride more of the time in the low band.",
-            Headline = tooEasy ? "hardly any work above the low band" : "too much riding above the low band",
+            Advice = "Ride more of the time easy.",
+            Headline = reading.ByTime ? "too much time above easy" : "too many hard sessions for the easy ones",
             Held = "intensity split",
-            Occurrences = verdict == Verdict.Kept ? [] : [Describe(reading, Judge(reading.Share, reading.Share, reading.Intended, week) ?? verdict)],
+            Occurrences = verdict == Verdict.Kept ? [] : [Describe(reading, VerdictOf(reading.Share, reading.Intended, week.Limits.SplitTolerance))],
         };
     }
 
     private static string WouldHave(Reading reading, JudgedWeek week) =>
-        reading.Share > reading.Intended ? "One of the planned hard rides: easy riding alone crowded them out."
-        : reading.ByTime ? $"{Shown.Length(TooMuch(week.Week, reading.Intended - week.Limits.SplitTolerance))} of hard riding ridden easy instead."
-        : "One hard session fewer, or an easy one more.";
+        reading.ByTime ? $"{Shown.Length(TooMuch(week.Week, reading.Intended - week.Limits.SplitTolerance))} of hard riding ridden easy instead."
+        : "One hard session fewer.";
 
     private static Occurrence Describe(Reading reading, Verdict verdict) => new()
     {
@@ -87,7 +86,7 @@ internal sealed class IntensitySplit : Rule<IntensitySplit.Reading>
             return NotJudged("no ride has power or heart rate to rate it");
         var all = bands.Total + unknown;
         var intended = week.Limits.IntendedLowShare;
-        return AsGiven(Judge(bands.Low / all, (bands.Low + unknown) / all, intended, week), new Reading(true, share, intended));
+        return AsGiven(Judge(bands.Low / all, (bands.Low + unknown) / all, intended, week.Limits), new Reading(true, share, intended));
     }
 
     private static Look ReadBySession(JudgedWeek week)
@@ -99,32 +98,27 @@ internal sealed class IntensitySplit : Rule<IntensitySplit.Reading>
         if (all < week.Limits.SplitSessionsAtLeast)
             return NotJudged($"a split by session needs {Shown.Count(week.Limits.SplitSessionsAtLeast, "ride")}");
         var share = easy + hard > 0 ? (double)easy / (easy + hard) : 0;
-        return AsGiven(Judge((double)easy / all, (double)(easy + unrated) / all, intended, week), new Reading(false, share, intended));
+        return AsGiven(Judge((double)easy / all, (double)(easy + unrated) / all, intended, week.Limits), new Reading(false, share, intended));
     }
 
     private static Look AsGiven(Verdict? verdict, Reading reading) => verdict is { } given ? As(given, reading) : Unrated();
 
     /// <summary>The verdict on a share that lies between two ends; null when it depends on where.</summary>
-    private static Verdict? Judge(double least, double most, double intended, JudgedWeek week)
+    private static Verdict? Judge(double least, double most, double intended, Limits limits)
     {
-        var tolerance = week.Limits.SplitTolerance;
-        var atLeast = VerdictOf(least - intended, tolerance, week);
-        var atMost = VerdictOf(most - intended, tolerance, week);
-        var sameSide = least >= intended || most <= intended || atLeast == Verdict.Kept;
-        return atLeast == atMost && sameSide ? atLeast : null;
+        var atLeast = VerdictOf(least, intended, limits.SplitTolerance);
+        return atLeast == VerdictOf(most, intended, limits.SplitTolerance) ? atLeast : null;
     }
 
-    private static Verdict VerdictOf(double above, double tolerance, JudgedWeek week)
+    /// <summary>Riding easier than intended is always right: whether a hard session was left out is for the plan to say.</summary>
+    private static Verdict VerdictOf(double share, double intended, double tolerance)
     {
-        if (above > 0)
-        {
-            var mayBeEasy = week.Exceptions.Lighter || week.Exceptions.Away || week.Limits.HighDaysAtMost == 0;
-            return Close.Above(above, 2 * tolerance) && !mayBeEasy ? Verdict.Watch : Verdict.Kept;
-        }
-        return Close.Above(-above, 2 * tolerance) ? Verdict.Broken : Close.Above(-above, tolerance) ? Verdict.Watch : Verdict.Kept;
+        var below = 100 * intended - AsShown.Percent(share);
+        return Close.Above(below, 200 * tolerance) ? Verdict.Broken : Close.Above(below, 100 * tolerance) ? Verdict.Watch : Verdict.Kept;
     }
 
-    private static double TooMuch(WeekFacts week, double least) => Math.Max(0, least * week.Bands.Total - week.Bands.Low);
+    /// <summary>Riding above low that would have to be easy, s, in whole minutes rounded up.</summary>
+    private static double TooMuch(WeekFacts week, double least) => 60 * Math.Ceiling(Math.Max(0, least * week.Bands.Total - week.Bands.Low) / 60);
 
     private static (int Easy, int Hard, int Unrated) SessionsOf(WeekFacts week)
     {

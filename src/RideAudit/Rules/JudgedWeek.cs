@@ -46,10 +46,11 @@ internal sealed class JudgedWeek
     /// <summary>More hours than in the week before; false without one.</summary>
     public bool IsLongerThanTheLast => Background.Past.LastWeek is { } last && Week.Hours > last.Hours;
 
-    /// <summary>Planned hours of this week: those of its plan table, else the usual ones, where a lighter week is planned shorter. Null when unknown, or none are planned.</summary>
-    public double? PlannedHours => Plan.AskedByPlanTable
-        ? Plan.AskedHours is > 0 and var asked ? asked : null
-        : Plan.PlannedHours * (Exceptions.Lighter ? Limits.LighterWeekFactor : 1);
+    /// <summary>Hours asked of this week: fewer on lighter days, none for days out. Null when unknown, or when none are asked.</summary>
+    public double? PlannedHours => Background.AskedHours;
+
+    /// <summary>Most of it lies in the first seven days back after illness or a long absence.</summary>
+    public bool JustBack => Background.JustBack;
 
     /// <summary>The week with every ride that nothing could rate read as easy as its length allows.</summary>
     public JudgedWeek Easiest => easiest ??= Read(hard: false);
@@ -63,18 +64,30 @@ internal sealed class JudgedWeek
     /// <summary>A day's name at a sentence's start; a day of the week before is said to be so.</summary>
     public string NameOf(LocalDate date) => date < Week.StartsOn ? $"The {Shown.Weekday(date)} before" : Shown.Weekday(date);
 
-    /// <summary>Whether the rider file has an event on a day of the week.</summary>
-    public bool IsEventDay(int index)
+    /// <summary>Whether there is an event on a day of the week.</summary>
+    public bool IsEventDay(int index) => Background.Calendar.KindOn(Week.StartsOn.PlusDays(index)) == ExceptionKind.Event;
+
+    /// <summary>Days of the week that count in full: neither out nor an event.</summary>
+    public int OrdinaryDays
     {
-        if (!Exceptions.Event)
-            return false;
-        var date = Week.StartsOn.PlusDays(index);
-        foreach (var exception in Plan.Rider.Exceptions)
+        get
         {
-            if (exception.Kind == ExceptionKind.Event && exception.From <= date && date <= exception.To)
-                return true;
+            var count = 0;
+            for (var day = 0; day < 7; day++)
+                count += IsEventDay(day) || Background.Calendar.IsOut(Week.StartsOn.PlusDays(day)) ? 0 : 1;
+            return count;
         }
-        return false;
+    }
+
+    /// <summary>The coach’s setting aside of a rule for this week; null when it is applied.</summary>
+    public SetAsideRule? SetAside(string rule)
+    {
+        foreach (var aside in Plan.Rider.SetAside)
+        {
+            if (aside.Rule == rule && Week.EndsOn <= aside.Until)
+                return aside;
+        }
+        return null;
     }
 
     /// <summary>Whether a ride that nothing could rate lies in the week, or on the day before it.</summary>

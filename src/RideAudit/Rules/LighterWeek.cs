@@ -15,7 +15,7 @@ internal sealed class LighterWeek : Rule<LighterWeek.Reading>
 
     public override string Name => "Lighter week";
 
-    public override Standing Standing { get; } = new() { Rank = 150 };
+    public override Standing Standing { get; } = new() { Rank = 160 };
 
     public override Evidence Evidence => Evidence.CommonPractice;
 
@@ -82,7 +82,7 @@ internal sealed class LighterWeek : Rule<LighterWeek.Reading>
         return new Reading(lightest, others > 0 ? lightest.Hours / others : 0, count);
     }
 
-    private static bool IsLighter(double share, Limits limits) => !Close.Above(share, limits.LighterWeekShare);
+    private static bool IsLighter(double share, Limits limits) => !Close.Above(AsShown.Percent(share), 100 * limits.LighterWeekShare);
 
     /// <summary>What it reads.</summary>
     /// <param name="Lightest">The lightest week.</param>

@@ -3,19 +3,24 @@ using RideAudit.Figures;
 using RideAudit.Formatting;
 using RideAudit.Plan;
 using RideAudit.Units;
+using RideAudit.Weeks;
 
 namespace RideAudit.Rules;
 
 /// <summary>One long easy ride a week.</summary>
 internal sealed class LongRide : Rule<LongRide.Reading>
 {
+    private const double MostAddedShare = 0.5;
+
+    private static readonly LongRide Own = new();
+
     public override string Id => "long-ride";
 
     public override string Name => "Long ride";
 
     public override string ShortName => "long-ride";
 
-    public override Standing Standing { get; } = new() { Rank = 60, Group = RuleGroup.Endurance, Heads = Trend.LongestRide };
+    public override Standing Standing { get; } = new() { Rank = 70, Group = RuleGroup.Endurance, Heads = Trend.LongestRide };
 
     public override bool IsChangeSought => true;
 
@@ -24,34 +29,41 @@ internal sealed class LongRide : Rule<LongRide.Reading>
     public override string Source => NoSource;
 
     public override ImmutableArray<string> LimitNames =>
-        ["long_ride_h", "long_ride_low_share", "long_ride_margin", "long_ride_week_share_at_most"];
+        ["long_ride_h", "long_ride_length_share", "long_enough_low_share", "long_ride_margin", "long_ride_week_share_at_most"];
 
-    protected override Needs Needs => Needs.Rides | Needs.Tier | Needs.FinishedWeek | Needs.NoLighter | Needs.NoAway;
+    protected override Needs Needs =>
+        Needs.Rides | Needs.Tier | Needs.FinishedWeek | Needs.NoEvent | Needs.NoLighter | Needs.NoAway | Needs.NotJustBack;
 
     protected override Basis Basis => Basis.Kinds;
 
     protected override bool UnratedMatters => true;
 
     public override string Ask(PlanInForce plan) =>
-        $"One ride of at least {Shown.Length(plan.Limits.LongRideHours * 3600)}, at least {Shown.Share(plan.Limits.LongRideLowShare)} of it easy.";
+        $"One ride of about {Shown.Length(plan.Limits.LongRideHours * 3600)}, at least {Shown.Share(plan.Limits.LongEnoughLowShare)} of it easy, "
+        + "or two such rides of one day that are together.";
+
+    /// <summary>Whether a week has neither a long ride nor one near it.</summary>
+    public static bool IsMissing(JudgedWeek week) => Own.Read(week).Verdict == Verdict.Broken;
 
     protected override Look Read(JudgedWeek week)
     {
-        var near = week.Limits.LongRideHours * 3600 * (1 - week.Limits.LongRideMargin);
-        var verdict = Verdict.Broken;
         RideFigures? longest = null, done = null;
+        DayFacts? together = null;
         foreach (var day in week.Week.Days)
         {
             foreach (var ride in day.Rides)
             {
                 longest = ride.DurationSeconds <= longest?.DurationSeconds ? longest : ride;
-                if (ride.Kind == RideKind.Long && !(ride.DurationSeconds <= done?.DurationSeconds))
+                if (IsLong(ride) && !(ride.DurationSeconds <= done?.DurationSeconds))
                     done = ride;
-                if (!Close.Below(ride.DurationSeconds, near))
-                    verdict = Verdict.Watch;
             }
+            together = IsLongTogether(day, week.Limits) ? day : together;
         }
-        return done is not null ? As(Verdict.Kept, new Reading(done)) : As(verdict, new Reading(longest!));
+        if (longest is null)
+            return NotJudged("there was no ride this week");
+        if (done is not null || together is not null)
+            return As(Verdict.Kept, new Reading(done ?? longest, done is null ? together : null));
+        return As(IsNear(longest, week.Limits) ? Verdict.Watch : Verdict.Broken, new Reading(longest, null));
     }
 
     protected override RuleWords Tell(Reading reading, JudgedWeek week, Verdict verdict)
@@ -59,27 +71,69 @@ internal sealed class LongRide : Rule<LongRide.Reading>
         var asked = week.Limits.LongRideHours * 3600;
         var (ride, day) = (reading.Ride, Shown.Weekday(reading.Ride.Date));
         if (verdict == Verdict.Kept)
-        {
-            return new RuleWords
-            {
-                Sentence = $"{day}’s ride of {Shown.Length(ride.DurationSeconds)} was the long ride; the plan asks for {Shown.Length(asked)}.",
-                Held = $"long ride {Shown.Length(ride.DurationSeconds)}",
-            };
-        }
-        var longEnough = ride.DurationSeconds >= asked;
+            return Kept(reading, asked);
+        var isLong = KindOfRide.MeetsLength(ride.DurationSeconds, week.Limits);
         return new RuleWords
         {
-            Sentence = longEnough
+            Sentence = isLong
                 ? $"{day}’s ride of {Shown.Length(ride.DurationSeconds)} was long enough, but {NotEasy(ride)}."
                 : $"The longest ride was {Shown.Length(ride.DurationSeconds)} on {day}; the plan asks for {Shown.Length(asked)}.",
-            WouldHaveKept = longEnough
-                ? "The same ride with less hard riding in it."
-                : $"{Shown.Length(asked - ride.DurationSeconds)} more on {day}, all of it easy.",
+            WouldHaveKept = isLong ? $"The same ride with at least {Shown.Share(week.Limits.LongEnoughLowShare)} of it easy." : Longer(week),
             Advice = LongRideFirst.Asks(week) ? null : $"Ride one long easy ride of {Shown.Length(asked)}.",
-            Headline = verdict == Verdict.Watch ? "a long ride not quite long or easy enough" : "no long easy ride",
+            Headline = verdict != Verdict.Watch ? "no long easy ride" : isLong ? "a long ride that was not easy enough" : "a long ride cut a little short",
             Occurrences = [Describe(ride, verdict)],
         };
     }
+
+    private static RuleWords Kept(Reading reading, double asked)
+    {
+        var seconds = reading.Together?.RideSeconds ?? reading.Ride.DurationSeconds;
+        var plan = AsShown.Minutes(seconds) < AsShown.Minutes(asked) ? $"near enough to the {Shown.Length(asked)} that the plan asks for" : $"the plan asks for {Shown.Length(asked)}";
+        return new RuleWords
+        {
+            Sentence = reading.Together is { } day
+                ? $"{Shown.Weekday(day.Date)}’s rides made {Shown.Length(seconds)} together and count as the long ride; {plan}."
+                : $"{Shown.Weekday(reading.Ride.Date)}’s ride of {Shown.Length(seconds)} was the long ride; {plan}.",
+            Held = $"long ride {Shown.Length(seconds)}",
+        };
+    }
+
+    /// <summary>The longest ride that lengthening by no more than half would have made the long ride; else a ride of its own.</summary>
+    private static string Longer(JudgedWeek week)
+    {
+        var minutes = AsShown.Minutes(week.Limits.LongRideHours * 3600);
+        foreach (var ride in week.Week.Rides.OrderByDescending(r => r.DurationSeconds))
+        {
+            var more = minutes - AsShown.Minutes(ride.DurationSeconds);
+            var longer = ride.Bands + new BandSeconds(60 * more, 0, 0);
+            if (!ride.IsHard && more <= MostAddedShare * minutes / (1 + MostAddedShare) && week.Background.Calendar.MayAskForMore(ride.Date)
+                && KindOfRide.IsLongEnough(60 * minutes, longer, week.Limits))
+                return $"{Shown.Minutes(more)} more on {Shown.Weekday(ride.Date)}, all of it easy.";
+        }
+        return $"One easy ride of {Shown.Length(60 * minutes)}.";
+    }
+
+    private static bool IsLong(RideFigures ride) => ride.LongEnough || ride.Kind == RideKind.Long;
+
+    private static bool IsLongTogether(DayFacts day, Limits limits)
+    {
+        for (var i = 1; i < day.Rides.Length; i++)
+        {
+            for (var j = 0; j < i; j++)
+            {
+                if (IsMostlyLow(day.Rides[i], limits) && IsMostlyLow(day.Rides[j], limits)
+                    && KindOfRide.MeetsLength(day.Rides[i].DurationSeconds + day.Rides[j].DurationSeconds, limits))
+                    return true;
+            }
+        }
+        return false;
+    }
+
+    private static bool IsMostlyLow(RideFigures ride, Limits limits) =>
+        ride.Bands.LowShare is { } low && !Close.Below(AsShown.Percent(low), 100 * limits.LongEnoughLowShare);
+
+    private static bool IsNear(RideFigures ride, Limits limits) =>
+        !Close.Below(AsShown.Minutes(ride.DurationSeconds), limits.LongRideHours * 60 * (1 - limits.LongRideMargin));
 
     private static Occurrence Describe(RideFigures ride, Verdict verdict) => new()
     {
@@ -93,18 +147,10 @@ internal sealed class LongRide : Rule<LongRide.Reading>
         ],
     };
 
-    private static string NotEasy(RideFigures ride) => ride.Bands.LowShare is { } low
-        ? $"it was a {KindName(ride.Kind)} ride with {Shown.Share(low)} of it easy"
-        : "nothing tells how easy it was";
-
-    private static string KindName(RideKind kind) => kind switch
-    {
-        RideKind.High => "high",
-        RideKind.Threshold => "threshold",
-        _ => "mixed",
-    };
+    private static string NotEasy(RideFigures ride) => ride.Bands.LowShare is { } low ? $"only {Shown.Share(low)} of it was easy" : "nothing tells how easy it was";
 
     /// <summary>What it reads.</summary>
     /// <param name="Ride">The longest long ride; without one the longest ride.</param>
-    internal readonly record struct Reading(RideFigures Ride);
+    /// <param name="Together">The day whose rides are the long ride together; null where one ride is, or none.</param>
+    internal readonly record struct Reading(RideFigures Ride, DayFacts? Together);
 }

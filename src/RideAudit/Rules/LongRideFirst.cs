@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using RideAudit.Formatting;
 using RideAudit.Plan;
-using RideAudit.Units;
 using RideAudit.Weeks;
 
 namespace RideAudit.Rules;
@@ -17,7 +16,7 @@ internal sealed class LongRideFirst : Rule<LongRideFirst.Reading>
 
     public override string ShortName => "long-ride-first";
 
-    public override Standing Standing { get; } = new() { Rank = 50, Group = RuleGroup.Endurance };
+    public override Standing Standing { get; } = new() { Rank = 60, Group = RuleGroup.Endurance };
 
     public override bool IsChangeSought => true;
 
@@ -25,9 +24,9 @@ internal sealed class LongRideFirst : Rule<LongRideFirst.Reading>
 
     public override string Source => NoSource;
 
-    public override ImmutableArray<string> LimitNames => ["long_ride_first_hard_days", "long_ride_h"];
+    public override ImmutableArray<string> LimitNames => ["long_ride_first_hard_days", "long_ride_h", "long_ride_margin"];
 
-    protected override Needs Needs => Needs.Rides | Needs.Tier | Needs.FinishedWeek | Needs.NoEvent | Needs.NoLighter | Needs.NoAway;
+    protected override Needs Needs => Needs.Rides | Needs.Tier | Needs.FinishedWeek | Needs.NoEvent | Needs.NoLighter | Needs.NoAway | Needs.NotJustBack;
 
     protected override Basis Basis => Basis.Kinds;
 
@@ -41,7 +40,9 @@ internal sealed class LongRideFirst : Rule<LongRideFirst.Reading>
 
     protected override Look Read(JudgedWeek week)
     {
-        var reading = new Reading(HardDays(week.Week), HasLongRide(week.Week));
+        if (week.SetAside("long-ride") is not null)
+            return NotJudged("the long-ride rule is set aside");
+        var reading = new Reading(HardDays(week.Week), !LongRide.IsMissing(week));
         return As(reading.HardDays >= week.Limits.LongRideFirstHardDays && !reading.HasLongRide ? Verdict.Broken : Verdict.Kept, reading);
     }
 
@@ -52,15 +53,15 @@ internal sealed class LongRideFirst : Rule<LongRideFirst.Reading>
         {
             return new RuleWords
             {
-                Sentence = reading.HasLongRide ? $"{count}, and a long ride." : $"{count}: the long ride was not crowded out by hard riding.",
+                Sentence = reading.HasLongRide ? $"{count}, and a long ride or one near it." : $"{count}: the long ride was not crowded out by hard riding.",
                 Held = reading.HardDays > 2 ? "long ride before a third hard day" : null,
             };
         }
         return new RuleWords
         {
             Sentence = $"{count} and no long ride; a long ride in place of one of them serves the rider more.",
-            WouldHaveKept = $"A ride of {Shown.Length(week.Limits.LongRideHours * 3600)}, nearly all of it easy, in place of one of the hard rides.",
-            Advice = "Ride the long ride in place of the third hard day.",
+            WouldHaveKept = $"A ride of {Shown.Length(week.Limits.LongRideHours * 3600)}, most of it easy, in place of one of the hard rides.",
+            Advice = "Ride the long ride in place of one of the hard days.",
             Headline = "no long easy ride",
             Occurrences = [Describe(reading, week.Week)],
         };
@@ -90,21 +91,8 @@ internal sealed class LongRideFirst : Rule<LongRideFirst.Reading>
         return count;
     }
 
-    private static bool HasLongRide(WeekFacts week)
-    {
-        foreach (var day in week.Days)
-        {
-            foreach (var ride in day.Rides)
-            {
-                if (ride.Kind == RideKind.Long)
-                    return true;
-            }
-        }
-        return false;
-    }
-
     /// <summary>What it reads.</summary>
     /// <param name="HardDays">Hard days of the week.</param>
-    /// <param name="HasLongRide">Whether there is a long ride.</param>
+    /// <param name="HasLongRide">Whether there is a long ride, or one near it.</param>
     internal readonly record struct Reading(int HardDays, bool HasLongRide);
 }

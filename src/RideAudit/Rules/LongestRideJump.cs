@@ -16,7 +16,7 @@ internal sealed class LongestRideJump : Rule<LongestRideJump.Reading>
 
     public override string Name => "Longest ride jump";
 
-    public override Standing Standing { get; } = new() { Rank = 120, Group = RuleGroup.Growth };
+    public override Standing Standing { get; } = new() { Rank = 130, Group = RuleGroup.Growth };
 
     public override Evidence Evidence => Evidence.PublishedStudy;
 
@@ -39,12 +39,12 @@ internal sealed class LongestRideJump : Rule<LongestRideJump.Reading>
         {
             foreach (var ride in week.Week.Days[day].Rides)
             {
-                if (Close.Below(ride.DurationSeconds, week.Limits.JumpLeastMinutes * 60))
+                if (Close.Below(AsShown.Minutes(ride.DurationSeconds), week.Limits.JumpLeastMinutes))
                     continue;
                 var before = LongestBefore(week, day);
                 if (WhyUnknown(week, ride, before) is { } why)
                     reason ??= why;
-                else if (Close.Above(ride.DurationSeconds, week.Limits.JumpRatio * before))
+                else if (Close.Above(new Jump(ride, before).Ratio.To(2), week.Limits.JumpRatio))
                     jumps = jumps.Add(new Jump(ride, before));
             }
         }
@@ -67,7 +67,7 @@ internal sealed class LongestRideJump : Rule<LongestRideJump.Reading>
         {
             Sentence = $"{Shown.Weekday(longest.Ride.Date)}’s ride of {Shown.Length(longest.Ride.DurationSeconds)} was {Shown.Number(longest.Ratio, 2)} times "
                 + $"the longest of the {days} before ({Shown.Length(longest.BeforeSeconds)}). The study behind this is of runners: a caution, not a finding about cyclists.",
-            WouldHaveKept = $"A ride of at most {Shown.Length(week.Limits.JumpRatio * longest.BeforeSeconds)}.",
+            WouldHaveKept = $"A ride of at most {Shown.Length(60 * Math.Floor(week.Limits.JumpRatio * longest.BeforeSeconds / 60))}.",
             Advice = "Lengthen the longest ride in smaller steps.",
             Headline = "a big jump in the longest ride",
             Occurrences = [.. reading.Jumps.Select(Describe)],

@@ -12,7 +12,7 @@ internal sealed class Monotony : Rule<Monotony.Reading>
 
     public override string Name => "Monotony";
 
-    public override Standing Standing { get; } = new() { Rank = 140, Protects = true };
+    public override Standing Standing { get; } = new() { Rank = 150, Protects = true };
 
     public override Evidence Evidence => Evidence.PublishedStudy;
 
@@ -22,7 +22,7 @@ internal sealed class Monotony : Rule<Monotony.Reading>
     public override ImmutableArray<string> LimitNames =>
         ["monotony_watch", "monotony_broken", "monotony_least_stress", "stress_unknown_share_at_most"];
 
-    protected override Needs Needs => Needs.Rides | Needs.FinishedWeek;
+    protected override Needs Needs => Needs.Rides | Needs.FinishedWeek | Needs.NoEvent;
 
     protected override Basis Basis => Basis.Stress;
 
@@ -53,8 +53,8 @@ internal sealed class Monotony : Rule<Monotony.Reading>
     }
 
     private static Verdict VerdictOf(double monotony, Limits limits) =>
-        Close.Above(monotony, limits.MonotonyBroken) ? Verdict.Broken
-        : Close.Above(monotony, limits.MonotonyWatch) ? Verdict.Watch
+        Close.Above(monotony.To(1), limits.MonotonyBroken) ? Verdict.Broken
+        : Close.Above(monotony.To(1), limits.MonotonyWatch) ? Verdict.Watch
         : Verdict.Kept;
 
     private static Occurrence Describe(Reading reading, Verdict verdict) => new()

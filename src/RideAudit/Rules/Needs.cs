@@ -11,4 +11,6 @@ internal enum Needs
     NoEvent = 8,
     NoAway = 16,
     NoLighter = 32,
+    NotJustBack = 64,
+    NotIll = 128,
 }

@@ -37,20 +37,20 @@ internal sealed class RestAfterLoad : Rule<RestAfterLoad.Reading>
 
     public override string Ask(PlanInForce plan) =>
         $"After two days that hold {Shown.Points(plan.Limits.HeavyPairStress)} and {Shown.Share(plan.Limits.HeavyPairWeekShare)} of a usual week’s stress, "
-        + "one of the next two days is rest or recovery.";
+        + "the next day is not hard, and it or the day after it is rest or recovery.";
 
     protected override Look Read(JudgedWeek week)
     {
         var (end, stress) = HeaviestPair(week);
         var usual = UsualWeek(week);
-        var heavy = !Close.Below(stress, week.Limits.HeavyPairStress);
+        var heavy = !Close.Below(stress.To(0), week.Limits.HeavyPairStress);
         var rested = heavy && IsRested(week, end);
-        var reading = new Reading(end, stress, usual, rested);
+        var reading = new Reading(end, stress, usual, rested, week.Week.Days[end + 1].IsHard);
         if (!heavy || rested)
             return As(Verdict.Kept, reading);
         if (usual is not { } mean)
             return NotJudged($"it needs {Shown.Count(WeeksOfHistory, "week")} before this one");
-        return As(Close.Below(stress, week.Limits.HeavyPairWeekShare * mean) ? Verdict.Kept : Verdict.Broken, reading);
+        return As(mean > 0 && Close.Below(AsShown.Percent(stress / mean), 100 * week.Limits.HeavyPairWeekShare) ? Verdict.Kept : Verdict.Broken, reading);
     }
 
     protected override RuleWords Tell(Reading reading, JudgedWeek week, Verdict verdict)
@@ -70,10 +70,12 @@ internal sealed class RestAfterLoad : Rule<RestAfterLoad.Reading>
         string first = Shown.Weekday(week.Week.Days[reading.End + 1].Date), second = Shown.Weekday(week.Week.Days[reading.End + 2].Date);
         return new RuleWords
         {
-            Sentence = $"{pair} held {amount}, and neither {first} nor {second} was rest or recovery.",
-            WouldHaveKept = $"A day off, or a short easy ride, on {first} or {second}.",
+            Sentence = reading.NextIsHard
+                ? $"{pair} held {amount}, and {first} was a hard day again."
+                : $"{pair} held {amount}, and neither {first} nor {second} was rest or recovery.",
+            WouldHaveKept = reading.NextIsHard ? $"A day off, or a short easy ride, on {first}." : $"A day off, or a short easy ride, on {first} or {second}.",
             Advice = "Rest or ride easy after the two heaviest days.",
-            Headline = "no rest after the two heaviest days",
+            Headline = reading.NextIsHard ? "a hard day right after the two heaviest" : "no rest after the two heaviest days",
             Occurrences = [Describe(reading, week)],
         };
     }
@@ -109,7 +111,7 @@ internal sealed class RestAfterLoad : Rule<RestAfterLoad.Reading>
     }
 
     private static bool IsRested(JudgedWeek week, int end) =>
-        week.Week.Days[end + 1].IsRestOrRecovery || week.Week.Days[end + 2].IsRestOrRecovery;
+        !week.Week.Days[end + 1].IsHard && (week.Week.Days[end + 1].IsRestOrRecovery || week.Week.Days[end + 2].IsRestOrRecovery);
 
     private static double? UsualWeek(JudgedWeek week)
     {
@@ -137,7 +139,8 @@ internal sealed class RestAfterLoad : Rule<RestAfterLoad.Reading>
     /// <param name="Stress">Stress of the two, points.</param>
     /// <param name="UsualWeek">Mean stress of the weeks before, points; null when there are too few.</param>
     /// <param name="Rested">They are heavy, and rest or recovery followed.</param>
-    internal readonly record struct Reading(int End, double Stress, double? UsualWeek, bool Rested)
+    /// <param name="NextIsHard">The day after them is hard.</param>
+    internal readonly record struct Reading(int End, double Stress, double? UsualWeek, bool Rested, bool NextIsHard)
     {
         public double? ShareOfUsual => UsualWeek > 0 ? Stress / UsualWeek : null;
     }

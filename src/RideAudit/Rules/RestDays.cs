@@ -14,7 +14,7 @@ internal sealed class RestDays : Rule<RestDays.Reading>
 
     public override string ShortName => "rest-day";
 
-    public override Standing Standing { get; } = new() { Rank = 40, Protects = true };
+    public override Standing Standing { get; } = new() { Rank = 50, Protects = true };
 
     public override bool IsChangeSought => true;
 
@@ -37,15 +37,17 @@ internal sealed class RestDays : Rule<RestDays.Reading>
     protected override Look Read(JudgedWeek week)
     {
         var rest = Count(week.Week);
-        return As(rest < week.Limits.RestDaysAtLeast ? Verdict.Broken : Verdict.Kept, new Reading(rest));
+        var asked = week.Limits.RestDaysAtLeast * week.OrdinaryDays / 7;
+        return As(rest < asked ? Verdict.Broken : Verdict.Kept, new Reading(rest, asked));
     }
 
     protected override RuleWords Tell(Reading reading, JudgedWeek week, Verdict verdict)
     {
-        var asked = week.Limits.RestDaysAtLeast;
+        var asked = reading.Asked;
+        var shorter = asked < week.Limits.RestDaysAtLeast ? " of such a week" : "";
         return new RuleWords
         {
-            Sentence = $"{Shown.Capital(Shown.Count(reading.Days, "day"))} of rest or recovery; the plan asks for at least {Shown.InWords(asked)}.",
+            Sentence = $"{Shown.Capital(Shown.Count(reading.Days, "day"))} of rest or recovery; the plan asks{shorter} for {(asked == 0 ? "none" : $"at least {Shown.InWords(asked)}")}.",
             WouldHaveKept = $"{Shown.Capital(Shown.Count(asked - reading.Days, "more day"))} off, or with nothing but a short easy ride.",
             Advice = $"Leave {Shown.Count(asked, "day")} for rest or recovery.",
             Headline = Shown.Count(reading.Days, "rest day"),
@@ -71,5 +73,6 @@ internal sealed class RestDays : Rule<RestDays.Reading>
 
     /// <summary>What it reads.</summary>
     /// <param name="Days">Days of rest or recovery.</param>
-    internal readonly record struct Reading(int Days);
+    /// <param name="Asked">Days asked for: fewer where days are out or an event.</param>
+    internal readonly record struct Reading(int Days, int Asked);
 }

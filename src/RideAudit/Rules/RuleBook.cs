@@ -26,6 +26,7 @@ public sealed class RuleBook
         new LighterWeek(),
         new Monotony(),
         new LongRideFirst(),
+        new ReturnToRiding(),
         new ThresholdFresh(),
     ]);
 

@@ -1,3 +1,5 @@
+using RideAudit.Formatting;
+
 namespace RideAudit.Rules;
 
 /// <summary>A rule that reads typed values of a week, judges them, and puts the same values in words.</summary>
@@ -25,7 +27,9 @@ internal abstract class Rule<TReading> : Rule
     public sealed override Finding Judge(JudgedWeek week)
     {
         var call = Settle(week, out var reading);
-        var words = call.Verdict == Verdict.NotJudged ? new RuleWords { Sentence = $"Not judged: {call.Reason}." } : Tell(reading, week, call.Verdict);
+        var aside = week.SetAside(Id);
+        var words = call.Verdict != Verdict.NotJudged ? Tell(reading, week, call.Verdict)
+            : new RuleWords { Sentence = Shown.Sentence(aside is null ? $"Not judged: {call.Reason}" : call.Reason!) };
         return new Finding
         {
             Rule = Id,
@@ -34,6 +38,7 @@ internal abstract class Rule<TReading> : Rule
             Sentence = call.Softened ? words.Sentence + " The threshold power is an estimate, so this is no more than worth a look." : words.Sentence,
             WouldHaveKept = call.IsWanting ? words.WouldHaveKept : null,
             Reason = call.Reason,
+            SetAside = aside,
             Limits = LimitsOf(week.Plan),
             Occurrences = call.Softened ? [.. words.Occurrences.Select(o => o with { Verdict = Soften(o.Verdict) })] : words.Occurrences,
             Evidence = Evidence,
@@ -41,7 +46,7 @@ internal abstract class Rule<TReading> : Rule
             Advice = call.IsWanting ? words.Advice : null,
             Headline = call.IsWanting ? words.Headline : null,
             Held = call.Verdict == Verdict.Kept ? words.Held : null,
-            Standing = words.Leads ? Standing with { Rank = int.MinValue } : Standing,
+            Standing = words.Leads ? Standing with { Rank = Standing.FirstOfWhatWasMissed } : Standing,
             Spans = [.. SpansOf(reading, week, call.Verdict).Select(s => call.Softened ? s with { Verdict = Soften(s.Verdict) } : s)],
         };
     }
@@ -90,12 +95,18 @@ internal abstract class Rule<TReading> : Rule
 
     private string? WhyNot(JudgedWeek week)
     {
+        if (week.SetAside(Id) is { } aside)
+            return $"set aside until {Shown.Date(aside.Until)}: {aside.Why}";
         if (Needs.HasFlag(Needs.FinishedWeek) && !week.Week.Finished)
             return "the week is not over";
+        if ((Needs & (Needs.NoAway | Needs.NotIll)) != 0 && week.Exceptions.Ill)
+            return "the rider was ill";
         if (Needs.HasFlag(Needs.NoEvent) && week.Exceptions.Event)
             return "the week holds an event";
         if (Needs.HasFlag(Needs.NoAway) && week.Exceptions.Away)
             return "the rider was away";
+        if (Needs.HasFlag(Needs.NotJustBack) && week.JustBack)
+            return "the rider has just come back, and less riding is right";
         if (Needs.HasFlag(Needs.NoLighter) && week.Exceptions.Lighter)
             return "the week was planned lighter";
         if (Needs.HasFlag(Needs.Rides) && week.Week.RideCount == 0)

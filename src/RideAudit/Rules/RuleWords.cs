@@ -20,7 +20,7 @@ internal sealed record RuleWords
     /// <summary>What held, a few words; null where there was nothing to hold.</summary>
     public string? Held { get; init; }
 
-    /// <summary>Nothing else of the week says as much.</summary>
+    /// <summary>Nothing else that was missed in the week says as much.</summary>
     public bool Leads { get; init; }
 
     /// <summary>Where in the week.</summary>

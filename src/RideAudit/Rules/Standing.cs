@@ -3,7 +3,10 @@ namespace RideAudit.Rules;
 /// <summary>A rule's place among the others, where there is not room for all.</summary>
 public sealed record Standing
 {
-    /// <summary>Smaller is named first.</summary>
+    /// <summary>Before everything that was missed, and after everything that guards the rider.</summary>
+    internal const int FirstOfWhatWasMissed = 55;
+
+    /// <summary>Smaller is named first: coming back, rest and spacing before what was missed.</summary>
     public int Rank { get; init; }
 
     /// <summary>The rules that say much the same.</summary>

@@ -16,7 +16,7 @@ internal sealed class ThresholdFresh : Rule<ThresholdFresh.Reading>
 
     public override string Name => "Threshold fresh";
 
-    public override Standing Standing { get; } = new() { Rank = 170 };
+    public override Standing Standing { get; } = new() { Rank = 180 };
 
     public override Evidence Evidence => Evidence.Handbook;
 
@@ -26,7 +26,7 @@ internal sealed class ThresholdFresh : Rule<ThresholdFresh.Reading>
 
     public override ImmutableArray<string> LimitNames => ["fresh_margin", "fresh_days"];
 
-    protected override Needs Needs => Needs.Rides | Needs.FinishedWeek;
+    protected override Needs Needs => Needs.Rides | Needs.FinishedWeek | Needs.NotIll;
 
     public override string Ask(PlanInForce plan) =>
         $"{Shown.Share(ShareOfBestTwenty)} of the best 20 minutes of {Shown.Count(plan.Limits.FreshDays, "day")} is no more than {Shown.Share(plan.Limits.FreshMargin)} above the threshold in force.";
@@ -40,7 +40,7 @@ internal sealed class ThresholdFresh : Rule<ThresholdFresh.Reading>
         if (Best(week) is not { } best)
             return NotJudged($"no ride of the last {Shown.Count(week.Limits.FreshDays, "day")} has 20 minutes of power");
         var reading = new Reading(best.Ride, best.MeanW, threshold.Power.Value);
-        return As(Close.Above(reading.ShownW, (1 + week.Limits.FreshMargin) * reading.InForceW) ? Verdict.Watch : Verdict.Kept, reading);
+        return As(Close.Above(AsShown.Percent(reading.ShownAbove), 100 * week.Limits.FreshMargin) ? Verdict.Watch : Verdict.Kept, reading);
     }
 
     protected override RuleWords Tell(Reading reading, JudgedWeek week, Verdict verdict)
@@ -51,7 +51,7 @@ internal sealed class ThresholdFresh : Rule<ThresholdFresh.Reading>
             return new RuleWords { Sentence = $"{numbers}; {inForce} is in force.", Held = "threshold power not too low" };
         return new RuleWords
         {
-            Sentence = $"{numbers}, {Shown.Share(reading.ShownW / reading.InForceW - 1)} above the {inForce} in force: every share in this review is then too high.",
+            Sentence = $"{numbers}, {Shown.Share(reading.ShownAbove)} above the {inForce} in force: every share in this review is then too high.",
             WouldHaveKept = $"A threshold near {shown} in the rider file, from {date} on.",
             Advice = "Test the threshold power again.",
             Headline = "a threshold power that looks too low",
@@ -120,5 +120,8 @@ internal sealed class ThresholdFresh : Rule<ThresholdFresh.Reading>
     {
         /// <summary>The threshold power that the best 20 minutes show.</summary>
         public double ShownW => BestW * ShareOfBestTwenty;
+
+        /// <summary>How far it is above the one in force, a share of it, both in whole watts.</summary>
+        public double ShownAbove => AsShown.Watts(new Watts(ShownW)) / AsShown.Watts(new Watts(InForceW)) - 1;
     }
 }

@@ -12,7 +12,7 @@ internal sealed class WeeklyGrowth : Rule<WeeklyGrowth.Reading>
 
     public override string Name => "Weekly growth";
 
-    public override Standing Standing { get; } = new() { Rank = 130, Group = RuleGroup.Growth };
+    public override Standing Standing { get; } = new() { Rank = 140, Group = RuleGroup.Growth };
 
     public override Evidence Evidence => Evidence.PublishedStudy;
 
@@ -33,7 +33,8 @@ internal sealed class WeeklyGrowth : Rule<WeeklyGrowth.Reading>
             return NotJudged($"it needs {Shown.Count(week.Limits.GrowthWeeks, "ordinary week")} before this one");
         if (mean == 0)
             return NotJudged("the weeks before hold no riding to compare with");
-        return As(Close.Above(week.Week.Hours, week.Limits.GrowthRatio * mean) ? Verdict.Watch : Verdict.Kept, new Reading(week.Week.Hours, mean));
+        var reading = new Reading(week.Week.Hours, mean);
+        return As(Close.Above(reading.Ratio.To(2), week.Limits.GrowthRatio) ? Verdict.Watch : Verdict.Kept, reading);
     }
 
     protected override RuleWords Tell(Reading reading, JudgedWeek week, Verdict verdict)

@@ -14,7 +14,7 @@ internal sealed class WeeklyHours : Rule<WeeklyHours.Reading>
 
     public override string Name => "Weekly hours";
 
-    public override Standing Standing { get; } = new() { Rank = 160, Heads = Trend.Hours };
+    public override Standing Standing { get; } = new() { Rank = 170, Heads = Trend.Hours };
 
     public override Evidence Evidence => Evidence.CommonPractice;
 
@@ -23,10 +23,10 @@ internal sealed class WeeklyHours : Rule<WeeklyHours.Reading>
     public override ImmutableArray<string> LimitNames =>
         ["hours_watch_margin", "hours_broken_margin", "lighter_week_factor", "planned_hours_weeks"];
 
-    protected override Needs Needs => Needs.Tier | Needs.NoAway;
+    protected override Needs Needs => Needs.Tier | Needs.NoEvent | Needs.NoAway;
 
-    public override string Ask(PlanInForce plan) => plan.PlannedHours is { } hours
-        ? $"Within {Shown.Share(plan.Limits.HoursWatchMargin)} of {Planned(hours, plan, lighter: false)}."
+    public override string Ask(PlanInForce plan) => (plan.AskedHours ?? plan.PlannedHours) is { } hours
+        ? $"Within {Shown.Share(plan.Limits.HoursWatchMargin)} of {Planned(hours, plan, null)}."
         : "Hours near those planned.";
 
     /// <summary>Whether the week's hours are off the plan.</summary>
@@ -35,20 +35,21 @@ internal sealed class WeeklyHours : Rule<WeeklyHours.Reading>
     protected override Look Read(JudgedWeek week)
     {
         if (week.PlannedHours is not { } planned)
-            return NotJudged("there are no planned hours");
+            return NotJudged("no hours are planned");
         var reading = new Reading(week.Week.Hours, planned);
-        var off = reading.ShareOfPlan - 1;
-        var verdict = VerdictOf(Math.Abs(off), week.Limits);
-        if (off > 0 && verdict != Verdict.Kept)
-            return week.Exceptions.Event ? NotJudged("the week holds an event, and hours above plan are part of it") : As(verdict, reading);
+        var verdict = VerdictOf(reading, week.Limits);
+        if (reading.ShareOfPlan > 1 && verdict != Verdict.Kept)
+            return As(verdict, reading);
         if (!week.Week.Finished)
             return NotJudged("the week is not over, and its hours are not above plan so far");
+        if (week.JustBack && verdict != Verdict.Kept)
+            return NotJudged("the rider has just come back, and fewer hours are right");
         return As(week.Week.RideCount == 0 ? Verdict.Watch : verdict, reading);
     }
 
     protected override RuleWords Tell(Reading reading, JudgedWeek week, Verdict verdict)
     {
-        var plan = Planned(reading.Planned, week.Plan, week.Exceptions.Lighter);
+        var plan = Planned(reading.Planned, week.Plan, week);
         var fewer = reading.Hours < reading.Planned;
         return new RuleWords
         {
@@ -56,15 +57,15 @@ internal sealed class WeeklyHours : Rule<WeeklyHours.Reading>
                 ? $"No ride this week, against {plan}."
                 : $"{Shown.Hours(reading.Hours)} ridden, {Shown.Share(reading.ShareOfPlan)} of {plan}.",
             WouldHaveKept = fewer
-                ? $"{Shown.Hours(reading.Planned * (1 - week.Limits.HoursWatchMargin) - reading.Hours)} more."
-                : $"{Shown.Hours(reading.Hours - reading.Planned * (1 + week.Limits.HoursWatchMargin))} less.",
+                ? $"{Missing((1 - week.Limits.HoursWatchMargin) * reading.Planned - reading.Hours)} more."
+                : $"{Missing(reading.Hours - (1 + week.Limits.HoursWatchMargin) * reading.Planned)} less.",
             Advice = week.Plan.PlannedHoursFromHistory ? "Ride nearer the usual hours."
                 : fewer ? "Ride the hours that are planned." : "Ride no more than the planned hours.",
             Headline = week.Plan.PlannedHoursFromHistory
                 ? $"{Shown.Hours(reading.Hours)} against a usual {Shown.Hours(reading.Planned)}"
                 : $"{Shown.Hours(reading.Hours)} of {Shown.Hours(reading.Planned)} planned",
             Held = $"{Shown.Hours(reading.Hours)} ridden",
-            Leads = verdict == Verdict.Broken && reading.ShareOfPlan < 0.5,
+            Leads = verdict == Verdict.Broken && reading.ShareOfPlan is < 0.5 or > 1.5,
             Occurrences = verdict == Verdict.Kept ? [] : [Describe(reading, verdict)],
         };
     }
@@ -80,19 +81,31 @@ internal sealed class WeeklyHours : Rule<WeeklyHours.Reading>
         ],
     };
 
-    private static Verdict VerdictOf(double off, Limits limits) =>
-        Close.Above(off, limits.HoursBrokenMargin) ? Verdict.Broken
-        : Close.Above(off, limits.HoursWatchMargin) ? Verdict.Watch
-        : Verdict.Kept;
-
-    private static string Planned(double hours, PlanInForce plan, bool lighter)
+    private static Verdict VerdictOf(Reading reading, Limits limits)
     {
-        var factor = lighter ? $", {Shown.Share(plan.Limits.LighterWeekFactor)} of" : ",";
-        return !plan.PlannedHoursFromHistory
-            ? $"the {Shown.Hours(hours)} planned{(lighter ? " for a lighter week" : "")}"
-            : plan.HistoryWeeks == 1
-                ? $"{Shown.Hours(hours)}{factor} the hours of the week before"
-                : $"{Shown.Hours(hours)}{factor} the mean of {Shown.Count(plan.HistoryWeeks, "week")} before";
+        var off = Math.Abs(AsShown.Percent(reading.ShareOfPlan) - 100);
+        return Close.Above(off, 100 * limits.HoursBrokenMargin) ? Verdict.Broken
+            : Close.Above(off, 100 * limits.HoursWatchMargin) ? Verdict.Watch
+            : Verdict.Kept;
+    }
+
+    /// <summary>Hours in whole minutes, rounded up, so that what is printed is enough.</summary>
+    private static string Missing(double hours) => Shown.Length(60 * Math.Ceiling(60 * hours - Close.Hair));
+
+    private static string Planned(double hours, PlanInForce plan, JudgedWeek? week)
+    {
+        if (plan.AskedByPlanTable || !plan.PlannedHoursFromHistory)
+            return $"the {Shown.Hours(hours)} planned{(week is null ? "" : For(week))}";
+        var share = hours / plan.PlannedHours is { } part && AsShown.Percent(part) != 100 ? $", {Shown.Share(part)} of" : ",";
+        return plan.HistoryWeeks == 1
+            ? $"{Shown.Hours(hours)}{share} the hours of the week before"
+            : $"{Shown.Hours(hours)}{share} the mean of {Shown.Count(plan.HistoryWeeks, "week")} before";
+    }
+
+    private static string For(JudgedWeek week)
+    {
+        var away = week.Background.Calendar.DaysOut(week.Week.StartsOn);
+        return week.Exceptions.Lighter ? " for a lighter week" : away > 0 ? $" for a week with {Shown.Count(away, "day")} away" : "";
     }
 
     /// <summary>What it reads, h.</summary>

@@ -9,11 +9,12 @@ public class PlanInForceTests
 
     [Theory]
     [InlineData(5, Tier.Low)]
-    [InlineData(5.01, Tier.Middle)]
+    [InlineData(5.04, Tier.Low)]
+    [InlineData(5.06, Tier.Middle)]
     [InlineData(8, Tier.Middle)]
-    [InlineData(8.01, Tier.High)]
+    [InlineData(8.06, Tier.High)]
     [InlineData(15, Tier.High)]
-    [InlineData(15.01, Tier.VeryHigh)]
+    [InlineData(15.06, Tier.VeryHigh)]
     public void The_tier_follows_from_the_planned_hours(double hours, Tier tier) =>
         Assert.Equal(tier, Of(hours).Tier);
 

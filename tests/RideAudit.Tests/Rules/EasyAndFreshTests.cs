@@ -11,37 +11,49 @@ public class EasyAndFreshTests
     private static readonly LocalDate Monday = Sample.Monday;
 
     [Theory]
-    [InlineData(RideKind.Endurance, 60, 0.90, Verdict.Kept)]
-    [InlineData(RideKind.Endurance, 60, 0.899, Verdict.Watch)]
-    [InlineData(RideKind.Endurance, 60, 0.80, Verdict.Watch)]
-    [InlineData(RideKind.Endurance, 60, 0.799, Verdict.Broken)]
-    [InlineData(RideKind.Recovery, 30, 0.70, Verdict.Broken)]
-    [InlineData(RideKind.Recovery, 29, 0.70, Verdict.Kept)]
-    [InlineData(RideKind.Long, 180, 0.76, Verdict.Kept)]
-    [InlineData(RideKind.Threshold, 60, 0.50, Verdict.Kept)]
-    public void An_easy_ride_is_judged_by_its_time_above_low(RideKind kind, double minutes, double low, Verdict verdict) =>
-        Assert.Equal(verdict, Sample.Judge("easy-rides-easy", Sample.Review([Sample.Ride(Monday, kind, minutes, lowShare: low)], Sample.Plan())).Verdict);
+    [InlineData(RideKind.Endurance, 60, 0.764, 0, Verdict.Kept)]
+    [InlineData(RideKind.Endurance, 60, 0.765, 0, Verdict.Watch)]
+    [InlineData(RideKind.Endurance, 60, 0.804, 0, Verdict.Watch)]
+    [InlineData(RideKind.Endurance, 60, 0.805, 0, Verdict.Broken)]
+    [InlineData(RideKind.Endurance, 120, 0.70, 389, Verdict.Kept)]
+    [InlineData(RideKind.Endurance, 120, 0.70, 390, Verdict.Watch)]
+    [InlineData(RideKind.Endurance, 120, 0.70, 629, Verdict.Watch)]
+    [InlineData(RideKind.Endurance, 120, 0.70, 630, Verdict.Broken)]
+    [InlineData(RideKind.Recovery, 30, 0.81, 0, Verdict.Broken)]
+    [InlineData(RideKind.Recovery, 29.4, 0.81, 0, Verdict.Kept)]
+    [InlineData(RideKind.Long, 180, 0.77, 0, Verdict.Watch)]
+    [InlineData(RideKind.Threshold, 60, 0.90, 1800, Verdict.Kept)]
+    public void An_easy_ride_is_judged_by_its_intensity_ratio_and_its_time_around_threshold(
+        RideKind kind, double minutes, double ratio, double seconds, Verdict verdict) =>
+        Assert.Equal(verdict, Sample.Judge("easy-rides-easy", Sample.Review([Easy(0, kind, minutes, ratio, seconds)], Sample.Plan())).Verdict);
+
+    [Fact]
+    public void Time_above_low_alone_says_nothing_of_an_easy_ride() =>
+        Assert.Equal(Verdict.Kept, Sample.Judge("easy-rides-easy", Sample.Review([Sample.Ride(Monday, RideKind.Endurance, 75, lowShare: 0.71)], Sample.Plan())).Verdict);
 
     [Fact]
     public void Every_easy_ride_that_was_not_easy_is_an_occurrence_and_the_worst_is_the_verdict()
     {
         var rides = new[]
         {
-            Sample.Ride(Monday, RideKind.Endurance, 60, lowShare: 0.85),
-            Sample.Ride(Monday.PlusDays(2), RideKind.Endurance, 90, lowShare: 0.78),
-            Sample.Ride(Monday.PlusDays(4), RideKind.Endurance, 60, lowShare: 0.95),
+            Easy(0, RideKind.Endurance, 60, 0.78, 0),
+            Easy(2, RideKind.Endurance, 90, 0.82, 660),
+            Easy(4, RideKind.Endurance, 60, 0.65, 0),
         };
 
         var finding = Sample.Judge("easy-rides-easy", Sample.Review(rides, Sample.Plan()));
 
         Assert.Equal(Verdict.Broken, finding.Verdict);
         Assert.Equal([Verdict.Watch, Verdict.Broken], finding.Occurrences.Select(o => o.Verdict));
-        Assert.Equal("Wednesday’s easy ride spent 22 % of its time above easy. One other easy ride went above easy too.", finding.Sentence.Plain());
+        Assert.Equal(
+            "Wednesday’s easy ride held 11 min of sustained work around threshold and was ridden at an intensity ratio of 0.82, which is not easy. "
+            + "One other easy ride went too hard as well.",
+            finding.Sentence.Plain());
     }
 
     [Theory]
-    [InlineData(276.3, Verdict.Kept)]
-    [InlineData(276.4, Verdict.Watch)]
+    [InlineData(277.3, Verdict.Kept)]
+    [InlineData(277.4, Verdict.Watch)]
     public void A_best_20_minutes_far_above_the_threshold_is_worth_a_look(double best, Verdict verdict) =>
         Assert.Equal(verdict, Fresh(Sample.Plan(), WithBest(0, best)).Verdict);
 
@@ -105,6 +117,13 @@ public class EasyAndFreshTests
     }
 
     private static Finding Fresh(PlanInForce plan, params RideFigures[] rides) => Sample.Judge("threshold-fresh", Sample.Review(rides, plan));
+
+    private static RideFigures Easy(int day, RideKind kind, double minutes, double ratio, double aroundThresholdSeconds) =>
+        Sample.Ride(Monday.PlusDays(day), kind, minutes) with
+        {
+            IntensityRatio = ratio,
+            AtThresholdShare = new SustainedTime(84, aroundThresholdSeconds, []),
+        };
 
     private static RideFigures WithBest(int day, double watts) =>
         Sample.Ride(Monday.PlusDays(day), RideKind.High, 60) with { Bests = [new BestPower(1200, watts, 600), new BestPower(300, watts * 1.2, 0)] };

@@ -11,8 +11,8 @@ public class GrowthTests
     private static readonly LocalDate Monday = Sample.Monday;
 
     [Theory]
-    [InlineData(6.5, Verdict.Kept)]
-    [InlineData(6.51, Verdict.Watch)]
+    [InlineData(6.52, Verdict.Kept)]
+    [InlineData(6.53, Verdict.Watch)]
     [InlineData(20, Verdict.Watch)]
     public void Hours_beyond_1_3_times_the_mean_are_worth_a_look_and_never_worse(double hours, Verdict verdict) =>
         Assert.Equal(verdict, Judge("weekly-growth", [5, 5, 5, 5, hours]).Verdict);
@@ -37,6 +37,8 @@ public class GrowthTests
     [InlineData(6, 0.33, Verdict.Kept)]
     [InlineData(6, 0.34, Verdict.Broken)]
     [InlineData(5.5, 0.5, Verdict.Kept)]
+    [InlineData(5.52, 0.5, Verdict.Kept)]
+    [InlineData(5.53, 0.5, Verdict.Broken)]
     public void Added_time_is_mostly_easy(double hours, double hardHours, Verdict verdict)
     {
         var rides = Weeks([5, 5, 5, 5]).Append(Ride(0, hours) with { Bands = new BandSeconds((hours - hardHours) * 3600, 0, hardHours * 3600) });
@@ -46,7 +48,7 @@ public class GrowthTests
 
     [Theory]
     [InlineData(2.6, Verdict.Kept)]
-    [InlineData(2.61, Verdict.Watch)]
+    [InlineData(2.62, Verdict.Watch)]
     public void A_ride_beyond_1_3_times_the_longest_of_30_days_is_worth_a_look(double hours, Verdict verdict) =>
         Assert.Equal(verdict, Judge("longest-ride-jump", [2, 2, 2, 2, 2, hours]).Verdict);
 
@@ -83,7 +85,8 @@ public class GrowthTests
 
     [Theory]
     [InlineData(new double[] { 6, 6, 6, 4.5 }, Verdict.Kept)]
-    [InlineData(new double[] { 6, 6, 6, 4.51 }, Verdict.Watch)]
+    [InlineData(new double[] { 6, 6, 6, 4.52 }, Verdict.Kept)]
+    [InlineData(new double[] { 6, 6, 6, 4.54 }, Verdict.Watch)]
     [InlineData(new double[] { 6, 4, 6, 6, 6, 6 }, Verdict.Watch)]
     [InlineData(new double[] { 6, 5, 6, 6, 6, 6 }, Verdict.Broken)]
     [InlineData(new double[] { 6, 6, 6, 6, 6 }, Verdict.Watch)]

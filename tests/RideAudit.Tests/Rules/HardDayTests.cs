@@ -24,6 +24,46 @@ public class HardDayTests
     public void One_day_between_two_high_days_is_enough() =>
         Assert.Equal(Verdict.Kept, Spacing(On(1, RideKind.High), On(3, RideKind.High)).Verdict);
 
+    [Theory]
+    [InlineData(1200, 1169, Verdict.Watch)]
+    [InlineData(1200, 1170, Verdict.Broken)]
+    public void Two_threshold_days_in_a_row_are_broken_from_40_minutes_close_to_threshold_on(double first, double second, Verdict verdict)
+    {
+        var finding = Spacing(Near(1, first), Near(2, second));
+
+        Assert.Equal(verdict, finding.Verdict);
+        Assert.Equal(verdict == Verdict.Broken, finding.Sentence.Plain().Contains("with 40 min close to threshold between them", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void A_high_and_a_threshold_day_are_worth_a_look_however_much_of_them_is_close_to_threshold() =>
+        Assert.Equal(Verdict.Watch, Spacing(On(1, RideKind.High), Near(2, 3000)).Verdict);
+
+    [Fact]
+    public void A_second_hard_ride_three_hours_after_the_first_counts_as_another()
+    {
+        RideFigures[] early = [On(0, RideKind.High, 7), On(0, RideKind.High, 11), On(2, RideKind.High), On(4, RideKind.Threshold)];
+        RideFigures[] near = [On(0, RideKind.High, 7), On(0, RideKind.High, 10, 59), On(2, RideKind.High), On(4, RideKind.Threshold)];
+        var finding = Sample.Judge("hard-day-count", Sample.Review(early, Sample.Plan()));
+
+        Assert.Equal((Verdict.Broken, Verdict.Kept), (finding.Verdict, Sample.Judge("hard-day-count", Sample.Review(near, Sample.Plan())).Verdict));
+        Assert.Equal(
+            "Three high sessions and one threshold session on three days, and a second hard ride of a day counts like another day; "
+            + "the plan has at most two high days and three hard days in all.",
+            finding.Sentence.Plain());
+        Assert.Equal("One hard session fewer, ridden easy or left out.", finding.WouldHaveKept);
+        Assert.Equal("four hard sessions on three days", finding.Headline);
+    }
+
+    [Fact]
+    public void A_long_ride_that_is_nearly_there_is_not_crowded_out()
+    {
+        var rides = Enumerable.Range(0, 3).Select(i => On(2 * i, RideKind.Threshold)).ToList();
+
+        Assert.Equal(Verdict.Kept, Sample.Judge("long-ride-first", Sample.Review([.. rides, Sample.Ride(Monday.PlusDays(6), RideKind.Endurance, 120, 9)], Sample.Plan())).Verdict);
+        Assert.Equal(Verdict.Broken, Sample.Judge("long-ride-first", Sample.Review([.. rides, Sample.Ride(Monday.PlusDays(6), RideKind.Endurance, 119, 9)], Sample.Plan())).Verdict);
+    }
+
     [Fact]
     public void Two_hard_rides_on_one_day_are_one_hard_day() =>
         Assert.Equal(Verdict.Kept, Spacing(On(1, RideKind.High, 7), On(1, RideKind.High, 18)).Verdict);
@@ -99,6 +139,8 @@ public class HardDayTests
     }
 
     private static Finding Spacing(params RideFigures[] rides) => Sample.Judge("hard-day-spacing", Sample.Review(rides, Sample.Plan()));
+
+    private static RideFigures Near(int day, double seconds) => On(day, RideKind.Threshold) with { NearThreshold = new SustainedTime(91, seconds, []) };
 
     private static RideFigures On(int day, RideKind kind, int hour = 18, int minute = 0) => Sample.Ride(Monday.PlusDays(day), kind, 60, hour, minute);
 }

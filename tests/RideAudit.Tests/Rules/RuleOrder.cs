@@ -7,6 +7,6 @@ internal static class RuleOrder
     [
         "hard-day-spacing", "hard-day-count", "rest-days", "rest-after-load", "long-ride", "endurance-volume", "intensity-split", "weekly-hours",
         "chronic-ramp", "weekly-growth", "longest-ride-jump", "growth-is-endurance", "easy-rides-easy", "lighter-week", "monotony", "long-ride-first",
-        "threshold-fresh",
+        "return-to-riding", "threshold-fresh",
     ];
 }

@@ -11,15 +11,55 @@ public class VolumeTests
     private static readonly LocalDate Monday = Sample.Monday;
 
     [Theory]
-    [InlineData(150, Verdict.Kept)]
-    [InlineData(149, Verdict.Watch)]
-    [InlineData(127.5, Verdict.Watch)]
-    [InlineData(127, Verdict.Broken)]
-    public void A_long_ride_is_near_its_length_within_15_percent(double minutes, Verdict verdict)
-    {
-        var kind = minutes >= 150 ? RideKind.Long : RideKind.Endurance;
+    [InlineData(142, Verdict.Watch)]
+    [InlineData(119.6, Verdict.Watch)]
+    [InlineData(119.4, Verdict.Broken)]
+    public void A_long_ride_is_near_its_length_within_20_percent(double minutes, Verdict verdict) =>
+        Assert.Equal(verdict, Judge("long-ride", Sample.Ride(Monday, RideKind.Endurance, minutes)).Verdict);
 
-        Assert.Equal(verdict, Judge("long-ride", Sample.Ride(Monday, kind, minutes)).Verdict);
+    [Fact]
+    public void A_threshold_ride_that_is_long_enough_is_the_long_ride_as_well() =>
+        Assert.Equal(Verdict.Kept, Judge("long-ride", Sample.Ride(Monday.PlusDays(5), RideKind.Threshold, 180, 9, lowShare: 0.66) with { LongEnough = true }).Verdict);
+
+    [Theory]
+    [InlineData(80, 63, 0.9, 0.6, Verdict.Kept)]
+    [InlineData(80, 62, 0.9, 0.6, Verdict.Broken)]
+    [InlineData(80, 63, 0.9, 0.59, Verdict.Broken)]
+    public void Two_rides_of_one_day_that_are_together_long_enough_are_the_long_ride(double first, double second, double firstLow, double secondLow, Verdict verdict)
+    {
+        var rides = new[] { Sample.Ride(Monday, RideKind.Endurance, first, 7, lowShare: firstLow), Sample.Ride(Monday, RideKind.Threshold, second, 17, lowShare: secondLow) };
+        var finding = Sample.Judge("long-ride", Sample.Review(rides, Sample.Plan(6)));
+
+        Assert.Equal(verdict, finding.Verdict);
+        if (verdict == Verdict.Kept)
+            Assert.Equal("Monday’s rides made 2 h 23 min together and count as the long ride; near enough to the 2 h 30 min that the plan asks for.", finding.Sentence.Plain());
+    }
+
+    [Fact]
+    public void Two_rides_of_two_days_are_no_long_ride()
+    {
+        var rides = new[] { Sample.Ride(Monday, RideKind.Endurance, 90), Sample.Ride(Monday.PlusDays(1), RideKind.Endurance, 90) };
+
+        Assert.Equal(Verdict.Broken, Sample.Judge("long-ride", Sample.Review(rides, Sample.Plan(6))).Verdict);
+    }
+
+    [Fact]
+    public void What_would_have_kept_the_long_ride_does_keep_it()
+    {
+        var brief = Sample.Ride(Monday.PlusDays(6), RideKind.Endurance, 110, 9);
+        var hard = Sample.Ride(Monday.PlusDays(1), RideKind.High, 115);
+
+        Assert.Equal("40 min more on Sunday, all of it easy.", Sample.Judge("long-ride", Sample.Review([hard, brief], Sample.Plan(6))).WouldHaveKept!.Plain());
+        Assert.Equal("One easy ride of 2 h 30 min.", Sample.Judge("long-ride", Sample.Review([hard], Sample.Plan(6))).WouldHaveKept!.Plain());
+    }
+
+    [Fact]
+    public void No_lengthening_is_advised_on_the_day_before_a_day_out()
+    {
+        var away = new PlanException(Monday.PlusDays(4), Monday.PlusDays(5), ExceptionKind.Away);
+        var rides = new[] { Sample.Ride(Monday.PlusDays(3), RideKind.Endurance, 115), Sample.Ride(Monday.PlusDays(6), RideKind.Endurance, 110, 9) };
+
+        Assert.Equal("40 min more on Sunday, all of it easy.", Sample.Judge("long-ride", Sample.Review(rides, Sample.Plan(6, exceptions: away))).WouldHaveKept!.Plain());
     }
 
     [Fact]
@@ -28,12 +68,12 @@ public class VolumeTests
         var finding = Judge("long-ride", Sample.Ride(Monday.PlusDays(5), RideKind.Threshold, 180, 9));
 
         Assert.Equal(Verdict.Watch, finding.Verdict);
-        Assert.Equal("Saturday’s ride of 3 h was long enough, but it was a threshold ride with 55 % of it easy.", finding.Sentence.Plain());
+        Assert.Equal("Saturday’s ride of 3 h was long enough, but only 55 % of it was easy.", finding.Sentence.Plain());
     }
 
     [Theory]
     [InlineData(3.825, Verdict.Kept)]
-    [InlineData(3.82, Verdict.Broken)]
+    [InlineData(3.824, Verdict.Broken)]
     public void Endurance_volume_may_fall_15_percent_short(double lowHours, Verdict verdict) =>
         Assert.Equal(verdict, Judge("endurance-volume", 6, Banded(lowHours, 1)).Verdict);
 
@@ -44,27 +84,22 @@ public class VolumeTests
         var plan = Sample.Plan(6, exceptions: lighter);
 
         Assert.Equal(Verdict.Kept, Sample.Judge("endurance-volume", Sample.Review([Banded(2.3, 0)], plan)).Verdict);
-        Assert.Equal(Verdict.Broken, Sample.Judge("endurance-volume", Sample.Review([Banded(2.29, 0)], plan)).Verdict);
+        Assert.Equal(Verdict.Broken, Sample.Judge("endurance-volume", Sample.Review([Banded(2.27, 0)], plan)).Verdict);
     }
 
     [Theory]
-    [InlineData(0.68, Verdict.Kept)]
-    [InlineData(0.6799, Verdict.Watch)]
-    [InlineData(0.61, Verdict.Watch)]
-    [InlineData(0.6099, Verdict.Broken)]
-    [InlineData(0.89, Verdict.Kept)]
-    [InlineData(0.8901, Verdict.Watch)]
-    [InlineData(1, Verdict.Watch)]
-    public void The_split_by_time_is_judged_at_its_tolerance_and_at_twice_of_it(double low, Verdict verdict) =>
+    [InlineData(0.675, Verdict.Kept)]
+    [InlineData(0.6749, Verdict.Watch)]
+    [InlineData(0.605, Verdict.Watch)]
+    [InlineData(0.6049, Verdict.Broken)]
+    [InlineData(0.8901, Verdict.Kept)]
+    [InlineData(1, Verdict.Kept)]
+    public void The_split_by_time_is_judged_below_its_tolerance_and_below_twice_of_it_and_never_above(double low, Verdict verdict) =>
         Assert.Equal(verdict, Judge("intensity-split", 6, Banded(10 * low, 10 * (1 - low))).Verdict);
 
     [Fact]
-    public void Riding_easier_than_intended_is_kept_where_no_hard_day_is_planned()
-    {
-        var plan = Sample.Plan(6, plan: new TrainingPlan { LimitOverrides = new TrainingPlan().LimitOverrides.Add("high_days_at_most", 0) });
-
-        Assert.Equal(Verdict.Kept, Sample.Judge("intensity-split", Sample.Review([Banded(6, 0)], plan)).Verdict);
-    }
+    public void Riding_easier_than_intended_is_said_to_be_fine() =>
+        Assert.Equal("100 % of the time was easy; the plan intends 75 %, and easier than that is fine.", Judge("intensity-split", 6, Banded(6, 0)).Sentence.Plain());
 
     [Theory]
     [InlineData(10, 3, 1, Verdict.NotJudged)]
@@ -84,14 +119,14 @@ public class VolumeTests
     }
 
     [Theory]
-    [InlineData(8.5, Verdict.Kept)]
-    [InlineData(8.49, Verdict.Watch)]
-    [InlineData(7, Verdict.Watch)]
-    [InlineData(6.99, Verdict.Broken)]
-    [InlineData(11.5, Verdict.Kept)]
-    [InlineData(11.51, Verdict.Watch)]
-    [InlineData(13, Verdict.Watch)]
-    [InlineData(13.01, Verdict.Broken)]
+    [InlineData(8.45, Verdict.Kept)]
+    [InlineData(8.44, Verdict.Watch)]
+    [InlineData(6.95, Verdict.Watch)]
+    [InlineData(6.94, Verdict.Broken)]
+    [InlineData(11.54, Verdict.Kept)]
+    [InlineData(11.55, Verdict.Watch)]
+    [InlineData(13.04, Verdict.Watch)]
+    [InlineData(13.05, Verdict.Broken)]
     public void Hours_are_judged_against_the_plan(double hours, Verdict verdict) =>
         Assert.Equal(verdict, Judge("weekly-hours", 10, Banded(hours, 0)).Verdict);
 
@@ -106,13 +141,13 @@ public class VolumeTests
     }
 
     [Fact]
-    public void Hours_below_plan_are_judged_in_an_event_week_and_hours_above_are_not()
+    public void Hours_are_not_judged_in_an_event_week()
     {
         var race = new PlanException(Monday.PlusDays(5), Monday.PlusDays(5), ExceptionKind.Event);
         var plan = Sample.Plan(6, exceptions: race);
 
         Assert.Equal(Verdict.NotJudged, Sample.Judge("weekly-hours", Sample.Review([Banded(9, 0)], plan)).Verdict);
-        Assert.Equal(Verdict.Broken, Sample.Judge("weekly-hours", Sample.Review([Banded(4, 0)], plan)).Verdict);
+        Assert.Equal(Verdict.NotJudged, Sample.Judge("weekly-hours", Sample.Review([Banded(4, 0)], plan)).Verdict);
     }
 
     [Fact]
@@ -123,8 +158,8 @@ public class VolumeTests
             exceptions: [new PlanException(Monday, Monday.PlusDays(4), ExceptionKind.Lighter), new PlanException(Monday.PlusDays(5), Monday.PlusDays(5), ExceptionKind.Event)]);
         var week = Sample.Review([Banded(6, 0)], plan);
 
-        Assert.Equal(Verdict.Kept, Sample.Judge("weekly-hours", week).Verdict);
-        Assert.Equal(("the week holds an event", "the week was planned lighter"), (Sample.Judge("hard-day-spacing", week).Reason, Sample.Judge("long-ride", week).Reason));
+        Assert.Equal((7 - 5 * 0.4) / 7 * 10, new JudgedWeek(week).PlannedHours!.Value, 9);
+        Assert.All(["hard-day-spacing", "weekly-hours", "long-ride"], rule => Assert.Equal("the week holds an event", Sample.Judge(rule, week).Reason));
     }
 
     [Fact]
