@@ -37,16 +37,13 @@ internal sealed class CheckCommand(Shell shell, ProgramCommand command)
 
     private ExitCode Run(ParseResult asked)
     {
-        var typed = asked.GetRequiredValue(_folder);
-        var folder = RiderFolder.Open(shell, typed, asked.GetValue(_rider));
+        var folder = RiderFolder.Open(shell, asked.GetRequiredValue(_folder), asked.GetValue(_rider));
         var request = folder.Request(asked.GetValue(_asOf));
         var content = folder.Read();
-        var document = PlanCheck.Build(content, folder.Rider, request, content.Plan, asked.GetValue(_weeks)) ?? throw folder.NoRide(content);
+        var document = PlanCheck.Build(content, folder.Rider, request, content.Plan, asked.GetValue(_weeks));
         // What could not be read of the plan was not judged either.
         var unread = content.Notices.Where(n => n.Problem == "unreadable plan row").ToList();
         unread.ForEach(n => shell.Tell($"{n.File}: {n.Sentence}"));
-        if (document.Weeks.IsEmpty && document.Notes.IsEmpty)
-            document = document with { Notes = [$"No week of a plan table in {typed} is still to be ridden."] };
         if (asked.GetValue(_format) == TableFormat.Json)
             shell.Out.Write(ReviewJson.Write(document));
         else

@@ -51,19 +51,23 @@ internal sealed class NextCommand(Shell shell, ProgramCommand command)
         var content = folder.Read();
         // A table outside the folder is the rider's plan as well, where the folder holds none.
         var planned = content.Plan.Sessions.IsEmpty && plan is not null ? PlanTable.Merge([plan.Before]) : content.Plan;
-        var document = NextBuilder.Build(content, folder.Rider, request, asked.GetValue(_weeks) ?? 1, planned) ?? throw folder.NoRide(content);
+        var document = NextBuilder.Build(content, folder.Rider, request, asked.GetValue(_weeks) ?? 1, planned);
+        if (document.Weeks.IsEmpty && content.Recordings.IsEmpty && content.LoggedRides.IsEmpty)
+            throw new UserError($"{folder.NoRide(content).Message}\n{string.Join(' ', document.Notes)}", ExitCode.NoRide);
         var written = new List<string>();
-        if (ics is not null)
+        // Of no week nothing is written: what is there stays.
+        var anything = !document.Weeks.IsEmpty;
+        if (anything && ics is not null)
         {
             var text = CalendarFile.Write(document, shell.Clock.GetCurrentInstant());
             ics.Write(s => s.Write(Encoding.UTF8.GetBytes(text)), shell.Cancel);
             written.Add(ics.Shown);
         }
-        if (plan?.Write(document, planned, shell.Cancel) is { } kept)
+        if (anything && plan?.Write(document, planned, shell.Cancel) is { } kept)
             document = document with { Notes = [.. document.Notes, kept] };
-        if (plan is not null)
+        if (anything && plan is not null)
             written.Add(plan.Shown);
-        if (workouts is not null)
+        if (anything && workouts is not null)
             written.Add(workouts.Write(document, folder.Rider, shell.Cancel));
         if (asked.GetValue(_format) == TableFormat.Json)
             shell.Out.Write(ReviewJson.Write(document));

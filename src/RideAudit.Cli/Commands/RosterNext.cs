@@ -27,8 +27,7 @@ internal sealed class RosterNext(Shell shell, bool writesPlans)
     /// <param name="output">The folder that the roster is written into.</param>
     public void Make(RiderFolder folder, string name, FolderContent content, ReviewRequest request, string output)
     {
-        if (NextBuilder.Build(content, folder.Rider, request, 1, content.Plan) is not { } document)
-            return;
+        var document = NextBuilder.Build(content, folder.Rider, request, 1, content.Plan);
         if (document.Weeks.FirstOrDefault() is { } week)
         {
             var calendar = CalendarFile.Write(document, shell.Clock.GetCurrentInstant());
@@ -38,7 +37,7 @@ internal sealed class RosterNext(Shell shell, bool writesPlans)
         string? said = null;
         try
         {
-            if (writesPlans)
+            if (writesPlans && !document.Weeks.IsEmpty)
                 said = PlanTarget.In(folder.Path, name).Write(document, content.Plan, shell.Cancel);
         }
         catch (UserError error)

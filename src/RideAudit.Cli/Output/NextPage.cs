@@ -65,7 +65,7 @@ internal static class NextPage
     {
         if (day.Sessions.IsEmpty)
         {
-            var (kind, time) = day.RiddenMinutes > 0 ? ("ridden", Shown.TableLength(day.RiddenMinutes * 60)) : (day.Exception is { } why ? Words.Of(why) : "rest", "");
+            var (kind, time) = day.RiddenMinutes > 0 ? ("ridden", Shown.TableLength(day.RiddenMinutes * 60)) : (day.Exception is { } why and not ExceptionKind.Lighter ? Words.Of(why) : "rest", "");
             page.Line([new(Lead(Shown.ShortDay(day.Date), kind, time), Tone.Quiet)]);
             return;
         }

@@ -33,7 +33,7 @@ public static class PlanRows
 
     private static IEnumerable<PlannedSession> Rows(NextDayEntry day)
     {
-        if (day.Sessions.IsEmpty && day.Exception is null)
+        if (day.Sessions.IsEmpty && day.Exception is null or ExceptionKind.Lighter)
             return [new PlannedSession { Date = day.Date, Kind = PlannedKind.Rest }];
         return day.Sessions.Select(s => new PlannedSession
         {
