@@ -1,5 +1,6 @@
 using System.Text.Json.Serialization;
 using RideAudit.Figures;
+using RideAudit.Held;
 using RideAudit.Plan;
 using RideAudit.Rides;
 using RideAudit.Rules;
@@ -32,6 +33,7 @@ namespace RideAudit.Document;
         typeof(EnumJson<MeasureSource>),
         typeof(EnumJson<ThresholdSource>),
         typeof(EnumJson<WeekStructure>),
+        typeof(EnumJson<HeldOutcome>),
         typeof(EnumJson<RosterNeed>),
     ])]
 [JsonSerializable(typeof(ReviewDocument))]

@@ -44,35 +44,8 @@ internal sealed class RideStock(Rider rider, Limits limits, LocalDate date)
     private StockRide? Standing(string? name, PlannedKind kind, int minutes, SessionBlocks? own)
     {
         var blocks = own ?? (name is null ? null : book.Find(name));
-        var ride = (blocks is null ? null : Make(name ?? blocks.ToString(), null, blocks, minutes)) ?? Typical(kind, minutes);
+        var ride = (blocks is null ? null : Make(name ?? blocks.ToString(), null, blocks, minutes)) ?? Make($"usual {kind}", null, UsualSession.Of(kind, minutes, rider.Experience), minutes);
         return ride is null ? null : ride with { Name = name, Stands = true };
-    }
-
-    // A ride known by kind and length alone is ridden as a session of the library that fits it, else evenly.
-    private StockRide? Typical(PlannedKind kind, int minutes)
-    {
-        var purpose = kind switch
-        {
-            PlannedKind.Recovery => SessionPurpose.Recovery,
-            PlannedKind.Long => SessionPurpose.Long,
-            PlannedKind.Threshold => SessionPurpose.SweetSpot,
-            PlannedKind.High or PlannedKind.Event => SessionPurpose.LongIntervals,
-            _ => SessionPurpose.Endurance,
-        };
-        var session = SessionLibrary.All.LastOrDefault(s => s.Purpose == purpose && s.Experience <= rider.Experience && s.ShortestDay <= minutes);
-        return (session is null ? null : Of(session, minutes)) ?? Even(kind, minutes);
-    }
-
-    private StockRide? Even(PlannedKind kind, int minutes)
-    {
-        var text = kind switch
-        {
-            PlannedKind.Recovery => "very easy to the end",
-            PlannedKind.Threshold => "88-92 % to the end",
-            PlannedKind.High or PlannedKind.Event => "107-110 % to the end",
-            _ => "63-69 % to the end",
-        };
-        return SessionBlocks.Read(text, out _) is { } blocks ? Make(text, null, blocks, minutes) : null;
     }
 
     private StockRide? Make(string name, SessionPurpose? purpose, SessionBlocks blocks, int minutes)
