@@ -40,7 +40,6 @@ namespace RideAudit.Document;
 [JsonSerializable(typeof(RidesDocument))]
 [JsonSerializable(typeof(WeeksDocument))]
 [JsonSerializable(typeof(RulesDocument))]
-[JsonSerializable(typeof(NextWeekDocument))]
 [JsonSerializable(typeof(NextDocument))]
 [JsonSerializable(typeof(RosterDocument))]
 internal sealed partial class ReviewJsonContext : JsonSerializerContext;
