@@ -6,6 +6,7 @@ using RideAudit.Plan;
 using RideAudit.Plan.Table;
 using RideAudit.Review;
 using RideAudit.Sessions;
+using RideAudit.Weeks;
 
 namespace RideAudit.Next;
 
@@ -35,11 +36,19 @@ public static class NextBuilder
     }
 
     /// <summary>Lays weeks out from a known start.</summary>
-    internal static NextDocument LayOut(NextStart start, Rider rider, PlanTable table, int weeks)
+    internal static NextDocument LayOut(NextStart start, Rider rider, PlanTable table, int weeks) => LayOut(start, rider, table, weeks, out _);
+
+    /// <summary>Lays weeks out from a known start.</summary>
+    /// <param name="start">Where it begins.</param>
+    /// <param name="rider">The rider file.</param>
+    /// <param name="table">The plan tables.</param>
+    /// <param name="weeks">How many weeks, 1 or more.</param>
+    /// <param name="ridden">The weeks before and those laid out, ridden exactly so.</param>
+    internal static NextDocument LayOut(NextStart start, Rider rider, PlanTable table, int weeks, out ImmutableArray<WeekFacts> ridden)
     {
         var frames = new FrameBuilder(start.Known(rider), table);
         var past = start.Past;
-        var ridden = start.Ridden;
+        var over = start.Ridden;
         var proposed = ImmutableArray<PlanException>.Empty;
         var lastTest = rider.Thresholds.LastOrDefault(t => t.From <= start.StartsOn)?.From ?? start.StartsOn;
         var entries = ImmutableArray.CreateBuilder<NextWeekEntry>();
@@ -48,7 +57,7 @@ public static class NextBuilder
         {
             var startsOn = start.StartsOn.PlusDays(7 * i);
             var testDue = weeks > 1 && Period.DaysBetween(lastTest, startsOn) >= DaysBetweenTests;
-            if (frames.Build(startsOn, past, ridden, testDue, proposed) is not { } frame)
+            if (frames.Build(startsOn, past, over, testDue, proposed) is not { } frame)
                 break;
             plan ??= frame.Plan;
             var search = new WeekSearch(frame);
@@ -60,8 +69,9 @@ public static class NextBuilder
             if (layout.Rides.Any(d => d.Any(r => r.Purpose == SessionPurpose.Test)))
                 lastTest = startsOn;
             past = past.Add(layout.Facts);
-            ridden = [];
+            over = [];
         }
+        ridden = past;
         plan ??= PlanInForce.For(rider, [], start.StartsOn);
         return new NextDocument
         {

@@ -32,7 +32,7 @@ internal sealed class SessionChoice(WeekFrame frame)
     public StockRide? Of(PlannedKind kind, int ordinal, int room, int back)
     {
         if (!chosen.TryGetValue((kind, ordinal, room, back), out var ride))
-            chosen[(kind, ordinal, room, back)] = ride = Choose(kind, ordinal, room, back);
+            chosen[(kind, ordinal, room, back)] = ride = Choose(kind, ordinal, room, back) is { } session && session.Kind == kind ? session : null;
         return ride;
     }
 

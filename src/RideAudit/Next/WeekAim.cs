@@ -70,7 +70,7 @@ internal sealed record WeekAim(int Minutes, int Rides, int HighDays, int Thresho
         var usual = ordinary.TakeLast(WeeksOfHabit).Select(w => w.Days.Count(d => d.RideSeconds > 0)).Where(n => n > 0).ToArray();
         var rides = usual.Length >= 2 ? (int)Math.Round(usual.Average()) : tier switch
         {
-            Tier.Low => experience == Experience.New ? 3 : 4,
+            Tier.Low => 4,
             Tier.Middle => 5,
             _ => 6,
         };

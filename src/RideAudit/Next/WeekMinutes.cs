@@ -15,7 +15,8 @@ internal sealed class WeekMinutes(WeekFrame frame, SessionChoice choice)
     private const int MostEasy = 180;
     private const int UsualRecovery = 45;
     private const int MostRecovery = 60;
-    private const int MostHard = 105;
+    private const int MostHard = 90;
+    private const double LongFirst = 1.2;
     private const int BelowLong = 15;
     private readonly int settled = frame.Days.Sum(d => (int)((d.Ridden?.RideSeconds ?? 0) / 60) + d.Standing.Sum(r => r.Minutes));
 
@@ -70,9 +71,12 @@ internal sealed class WeekMinutes(WeekFrame frame, SessionChoice choice)
         for (var i = 0; i < 7; i++)
         {
             if (sizes.Slots[i] == Slot.Long)
-                sizes.Set(i, Math.Min(frame.Aim.LongMinutes, frame.Days[i].MostMinutes), Math.Min(frame.Days[i].MostMinutes, frame.Aim.MostMinutes));
+                sizes.Set(i, Math.Min(frame.Aim.LongMinutes, frame.Days[i].MostMinutes), Math.Min(MostLong, Math.Min(frame.Days[i].MostMinutes, frame.Aim.MostMinutes)));
         }
     }
+
+    // Never more than half of the week in one ride, unless it is asked to be as long.
+    private int MostLong => Math.Max(frame.Aim.LongMinutes, frame.Aim.Minutes / 2);
 
     private int MostEndurance => Math.Min(
         frame.Aim.MostMinutes, frame.Aim.LongMinutes > 0 ? Math.Max(60, frame.Aim.LongMinutes - BelowLong) : MostEasy);
@@ -84,12 +88,13 @@ internal sealed class WeekMinutes(WeekFrame frame, SessionChoice choice)
     private double RecoveryRank(Slot[] slots, int i) =>
         (frame.Days[i].MayBeLoaded ? 0 : -1000) + frame.Days[i].MostMinutes / 60.0 - (i > 0 && slots[i - 1] is Slot.High or Slot.Threshold or Slot.Long ? 0.5 : 0);
 
-    private static void Spread(Sizes sizes, int minutes)
+    private void Spread(Sizes sizes, int minutes)
     {
         var left = minutes - sizes.Minutes.Sum();
         left = Grow(left, i => sizes.Slots[i] == Slot.Easy && !sizes.IsRecovery[i], sizes);
-        left = Grow(left, i => sizes.Slots[i] == Slot.Long, sizes);
+        left = Grow(left, i => sizes.Slots[i] == Slot.Long && sizes.Minutes[i] < LongFirst * frame.Aim.LongMinutes, sizes);
         left = Grow(left, i => sizes.Hard[i] is not null, sizes);
+        left = Grow(left, i => sizes.Slots[i] == Slot.Long, sizes);
         left = Grow(left, i => sizes.IsRecovery[i], sizes);
         Shrink(left, sizes);
     }
@@ -135,7 +140,7 @@ internal sealed class WeekMinutes(WeekFrame frame, SessionChoice choice)
             {
                 Slot.Easy => frame.Stock.Easy(sizes.IsRecovery[i] ? SessionPurpose.Recovery : SessionPurpose.Endurance, sizes.Minutes[i]),
                 Slot.Long => frame.Stock.Easy(SessionPurpose.Long, sizes.Minutes[i]),
-                Slot.High or Slot.Threshold => choice.Again(sizes.Hard[i]!, sizes.Minutes[i]),
+                Slot.High or Slot.Threshold => Longer(sizes.Hard[i]!, sizes.Minutes[i]),
                 _ => null,
             };
             if (ride is null && sizes.Slots[i] is not (Slot.Off or Slot.Settled))
@@ -144,6 +149,10 @@ internal sealed class WeekMinutes(WeekFrame frame, SessionChoice choice)
         }
         return rides.MoveToImmutable();
     }
+
+    // With much easy riding around it work may not be enough to make the ride hard any more: then it stays short.
+    private StockRide Longer(StockRide ride, int minutes) =>
+        choice.Again(ride, minutes) is { } longer && longer.Kind == ride.Kind ? longer : ride;
 
     /// <summary>Minutes by day while they are given out.</summary>
     private sealed class Sizes(Slot[] slots, WeekFrame frame)

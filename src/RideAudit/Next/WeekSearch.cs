@@ -6,10 +6,13 @@ namespace RideAudit.Next;
 /// <remarks>Patterns come in the order of taste, so that the first that keeps everything and meets the hours is the best of all; the search stops where taste alone is worse than the best so far.</remarks>
 internal sealed class WeekSearch(WeekFrame frame)
 {
-    private const int MostPatterns = 400;
-    private const double HoursWeight = 60;
+    // Patterns of the same make differ in order alone: when so many of one make fail, the make is at fault.
+    private const int MostOfOneMake = 24;
+    private const int MostPatterns = 1200;
+    private const double HoursWeight = 30;
+    private const double NothingRidden = 1e5;
     private const double BackCost = 0.2;
-    private static readonly (double Hours, int Back)[] Variants = [(1, 0), (1, 1), (0.94, 0), (0.88, 0), (1.06, 0), (0.94, 2), (1, 9), (0.88, 9), (1.12, 9)];
+    private static readonly (double Hours, int Back)[] Variants = [(1, 0), (1, 1), (0.94, 0), (0.88, 0), (1.06, 0), (0.94, 2), (1, 9), (0.88, 9), (0.8, 1), (0.72, 9)];
     private readonly WeekJudge judge = new(frame);
     private readonly WeekMinutes minutes = new(frame, new SessionChoice(frame));
     private Layout? best;
@@ -20,13 +23,29 @@ internal sealed class WeekSearch(WeekFrame frame)
     /// <summary>The best layout; null when there is no pattern at all.</summary>
     public Layout? Find()
     {
-        foreach (var (taste, pattern) in PatternSearch.Of(frame).Take(MostPatterns))
+        var made = new Dictionary<int, int>();
+        var patterns = 0;
+        foreach (var (taste, pattern) in PatternSearch.Of(frame))
         {
-            if (taste >= best?.Score)
+            if (taste >= best?.Score || patterns == MostPatterns)
                 break;
+            var make = MakeOf(pattern);
+            var of = made.GetValueOrDefault(make);
+            if (of == MostOfOneMake)
+                continue;
+            made[make] = of + 1;
+            patterns++;
             Pattern(pattern, taste);
         }
         return best is null ? null : best with { Tried = tried };
+    }
+
+    private static int MakeOf(Slot[] pattern)
+    {
+        var make = 0;
+        foreach (var slot in pattern)
+            make += 1 << 3 * (int)slot;
+        return make;
     }
 
     private void Pattern(Slot[] pattern, double taste)
@@ -45,6 +64,8 @@ internal sealed class WeekSearch(WeekFrame frame)
         tried++;
         var written = judge.Facts(rides.AsSpan(), rough: false);
         var score = taste + HoursWeight * Math.Abs(written.RideSeconds / 60 - frame.Aim.Minutes) / Math.Max(1, frame.Aim.Minutes);
+        if (written.RideCount == 0 && frame.Aim.Rides > 0)
+            score += NothingRidden;
         if (best is not null && score >= best.Score)
             return 1;
         var room = best is null ? double.MaxValue : best.Score - score;

@@ -7,11 +7,15 @@ namespace RideAudit.Next;
 /// <param name="frame">The week.</param>
 internal sealed class WeekTaste(WeekFrame frame)
 {
-    private const double RideCost = 3;
+    private const double RideCost = 5;
     private const double HardCost = 8;
     private const double LongCost = 25;
     private const double EarlyHardCost = 0.05;
     private const int WeeksOfHabit = 6;
+    private const int DaysInARow = 3;
+    private const double InARowCost = 0.8;
+    private const double WeekendOffCost = 1.6;
+    private readonly bool[] weekend = [.. frame.Days.Select(d => d.Date.DayOfWeek >= IsoDayOfWeek.Saturday && !d.IsSettled)];
     private readonly double[] longDay = LongDayCosts(frame);
     private readonly Slot[] lastDays = LastDays(frame);
 
@@ -20,15 +24,20 @@ internal sealed class WeekTaste(WeekFrame frame)
     public double Of(ReadOnlySpan<Slot> pattern)
     {
         double cost = 0;
-        int rides = 0, hard = 0, high = 0, offInARow = 0, longest = 0, gap = 7, lastHard = -7;
+        int rides = 0, hard = 0, high = 0, offInARow = 0, longest = 0, inARow = 0, gap = 7, lastHard = -7;
         var longAt = -1;
         for (var i = 0; i < 7; i++)
         {
             var slot = pattern[i];
             offInARow = slot == Slot.Off ? offInARow + 1 : 0;
             longest = Math.Max(longest, offInARow);
+            inARow = slot == Slot.Off ? 0 : inARow + 1;
+            cost += inARow > DaysInARow ? InARowCost : 0;
             if (slot == Slot.Off)
+            {
+                cost += weekend[i] ? WeekendOffCost : 0;
                 continue;
+            }
             rides++;
             if (slot == Slot.Long)
                 (cost, longAt) = (cost + longDay[i], i);
