@@ -14,7 +14,7 @@ internal static class Application
     private static readonly Func<Shell, ProgramCommand>[] Commands =
     [
         ReviewCommand.Create, RidesCommand.Create, WeeksCommand.Create, RulesCommand.Create, NewRiderCommand.Create,
-        WatchCommand.Create, RosterCommand.Create, NextCommand.Create, PageCommand.Create, CompletionCommand.Create,
+        WatchCommand.Create, RosterCommand.Create, NextCommand.Create, CheckCommand.Create, PageCommand.Create, CompletionCommand.Create,
     ];
 
     /// <summary>Runs the program, and keeps a window open that would close with it.</summary>

@@ -1,5 +1,6 @@
 using System.CommandLine;
 using System.CommandLine.Parsing;
+using System.Globalization;
 using NodaTime;
 using NodaTime.Text;
 using RideAudit.Report;
@@ -13,6 +14,8 @@ namespace RideAudit.Cli.Commands;
 internal sealed class ProgramCommand(string name, string description, params IReadOnlyList<(string Line, string Meaning)> examples) : Command(name, description)
 {
     private const string RideFiles = "Folder of ride files (.fit, .tcx, .gpx, .csv, also as .gz or in a .zip), read at any depth.";
+
+    private const int MostWeeks = 16;
 
     /// <summary>Command lines that show what it is for, each with a few words of explanation.</summary>
     public IReadOnlyList<(string Line, string Meaning)> Examples { get; } = examples;
@@ -64,6 +67,13 @@ internal sealed class ProgramCommand(string name, string description, params IRe
     // Not a bool: the parser would take no word but true and false for one.
     /// <summary>What makes the program fail; null: nothing does.</summary>
     public Option<string?> FailOn() => Choice<string?>("--fail-on", "Exit with 1 when a rule is broken.", ("broken", "broken"));
+
+    /// <summary>How many weeks; null: not given.</summary>
+    /// <param name="text">What it does.</param>
+    public Option<int?> Weeks(string text) => Read<int?>("--weeks", "N", text, typed =>
+        int.TryParse(typed, NumberStyles.None, CultureInfo.InvariantCulture, out var weeks) && weeks is >= 1 and <= MostWeeks
+            ? (weeks, null)
+            : (null, $"--weeks takes a whole number from 1 to {MostWeeks}; found '{typed}'."));
 
     /// <summary>Whether to say nothing.</summary>
     public Option<bool> Quiet() => Takes(new Option<bool>("--quiet", "-q") { Description = "Print nothing but errors." });

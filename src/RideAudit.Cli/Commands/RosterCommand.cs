@@ -21,6 +21,8 @@ internal sealed class RosterCommand(Shell shell, ProgramCommand command)
     private readonly Option<LocalDate?> _asOf = command.AsOf();
     private readonly Option<LocalDate?> _week = command.Date("--week", "Review the week that holds this date. Default: the last week that has ended.");
     private readonly Option<Paper> _paper = command.Paper("The paper of the PDFs. Default: a4.");
+    private readonly Option<bool> _next = command.Flag("--next", "Lay out everybody's next week as well: in the summary, in next.csv, and a calendar each.");
+    private readonly Option<bool> _writePlans = command.Flag("--write-plans", "Write the weeks of --next into plan.csv of each rider's folder; rows made by hand stay as they are.");
     private readonly Option<bool> _strict = command.Strict("files or riders");
     private readonly Option<string?> _failOn = command.FailOn();
     private readonly Option<bool> _quiet = command.Quiet();
@@ -32,8 +34,11 @@ internal sealed class RosterCommand(Shell shell, ProgramCommand command)
             "roster",
             "Review every sub-folder of FOLDER, and write one overview ordered by who needs the coach first (PDF, CSV, JSON).",
             ("rideaudit roster riders/", "a review of each sub-folder, and one overview, in roster-YYYY-MM-DD/"),
-            ("rideaudit roster riders/ --out monday --as-of 2026-06-22", "as of a date, into a folder of your choice"));
-        command.Does(new RosterCommand(shell, command).Run);
+            ("rideaudit roster riders/ --out monday --as-of 2026-06-22", "as of a date, into a folder of your choice"),
+            ("rideaudit roster riders/ --next --write-plans", "everybody's next week too, written into each rider's plan table"));
+        var roster = new RosterCommand(shell, command);
+        command.Refuses(r => r.GetValue(roster._writePlans) && !r.GetValue(roster._next), "--write-plans writes what --next lays out: give both.");
+        command.Does(roster.Run);
         return command;
     }
 
@@ -49,11 +54,13 @@ internal sealed class RosterCommand(Shell shell, ProgramCommand command)
         if (riders.Count == 0)
             throw new UserError($"{typed} has no sub-folders: a roster has one sub-folder a rider. For one rider, use 'rideaudit review {typed}'.");
         MakeFolder(output, typedOut);
-        var roster = RosterBuilder.Build(asOf, Review(asked, riders, output));
+        var next = asked.GetValue(_next) ? new RosterNext(shell, asked.GetValue(_writePlans)) : null;
+        var roster = RosterBuilder.Build(asOf, Review(asked, riders, output, next));
         WriteOverview(asked, roster, output);
+        next?.Write(roster, output);
         if (!asked.GetValue(_quiet))
         {
-            RosterPage.Write(new Page(shell, PageMeasure), roster, typedOut);
+            RosterPage.Write(new Page(shell, PageMeasure), roster, typedOut, next is null ? null : next.Lines);
             TellBeside(folder, typed);
         }
         else if (asked.GetValue(_strict))
@@ -93,26 +100,26 @@ internal sealed class RosterCommand(Shell shell, ProgramCommand command)
             throw new UserError($"The folder {shown} cannot be written: {problem}");
     }
 
-    private RosterInput[] Review(ParseResult asked, List<string> riders, string output)
+    private RosterInput[] Review(ParseResult asked, List<string> riders, string output, RosterNext? next)
     {
         var inputs = new RosterInput[riders.Count];
         var done = 0;
         using var progress = shell.ShowsProgress && !asked.GetValue(_quiet) ? new ReadProgress(shell, "rider") : null;
         Parallel.For(0, riders.Count, new ParallelOptions { CancellationToken = shell.Cancel, MaxDegreeOfParallelism = Environment.ProcessorCount }, i =>
         {
-            inputs[i] = ReviewOrSayWhy(asked, riders[i], output);
+            inputs[i] = ReviewOrSayWhy(asked, riders[i], output, next);
             progress?.Report(new(Interlocked.Increment(ref done), riders.Count, riders[i]));
         });
         return inputs;
     }
 
     // Whatever goes wrong stays with that rider.
-    private RosterInput ReviewOrSayWhy(ParseResult asked, string folder, string output)
+    private RosterInput ReviewOrSayWhy(ParseResult asked, string folder, string output, RosterNext? next)
     {
         var name = Path.GetFileName(folder);
         try
         {
-            return Review(asked, folder, name, output);
+            return Review(asked, folder, name, output, next);
         }
         catch (UserError error)
         {
@@ -124,11 +131,12 @@ internal sealed class RosterCommand(Shell shell, ProgramCommand command)
         }
     }
 
-    private RosterInput Review(ParseResult asked, string path, string name, string output)
+    private RosterInput Review(ParseResult asked, string path, string name, string output, RosterNext? next)
     {
         var folder = RiderFolder.Open(shell, path);
         var request = folder.Request(asked.GetValue(_asOf), asked.GetValue(_week));
         var content = folder.Read(quiet: true);
+        next?.Make(folder, name, content, request, output);
         var (document, traces) = ReviewBuilder.ReviewWithTraces(content, folder.Rider, request) ?? throw new UserError(NoRides.Sentence(name, content), ExitCode.NoRide);
         var file = OutputFile.In(output, $"{name}-review-{Shown.Iso(document.Week.StartsOn)}.pdf");
         file.Write(s => Drawing.WritePdf(s, document, traces, new PageOptions { Paper = asked.GetValue(_paper) }), shell.Cancel);

@@ -4,10 +4,11 @@ using NodaTime;
 using NodaTime.Text;
 using RideAudit.Document;
 using RideAudit.Formatting;
+using RideAudit.Plan;
 
 namespace RideAudit.Cli.Output;
 
-/// <summary>A layout as an iCalendar file (RFC 5545): one all-day event a ride, so that no time zone is needed.</summary>
+/// <summary>Weeks to come as an iCalendar file (RFC 5545): one all-day event a session, so that no time zone is needed.</summary>
 internal static class CalendarFile
 {
     private const int MostOctets = 75;
@@ -15,35 +16,44 @@ internal static class CalendarFile
     private static readonly InstantPattern Stamp = InstantPattern.CreateWithInvariantCulture("uuuuMMdd'T'HHmmss'Z'");
 
     /// <summary>The calendar's text, lines ending in CR LF.</summary>
-    /// <param name="document">The layout.</param>
+    /// <param name="document">The weeks.</param>
     /// <param name="now">When the calendar is made.</param>
-    public static string Write(NextWeekDocument document, Instant now)
+    public static string Write(NextDocument document, Instant now)
     {
         var text = new StringBuilder();
         Line(text, "BEGIN:VCALENDAR");
         Line(text, "VERSION:2.0");
         Line(text, "PRODID:-//RideAudit//rideaudit next//EN");
         Line(text, "CALSCALE:GREGORIAN");
-        foreach (var day in document.Days.Where(d => d.Minutes > 0))
-            Event(text, document, day, now);
+        var who = Name(document.Rider.Label);
+        foreach (var day in document.Weeks.SelectMany(w => w.Days))
+            for (var i = 0; i < day.Sessions.Length; i++)
+                Event(text, day, i, who, now);
         Line(text, "END:VCALENDAR");
         return text.ToString();
     }
 
-    private static void Event(StringBuilder text, NextWeekDocument document, NextDayEntry day, Instant now)
+    // The same rider, day and place in the day make the same event, so that a layout imported again replaces the old one.
+    private static void Event(StringBuilder text, NextDayEntry day, int which, string who, Instant now)
     {
+        var session = day.Sessions[which];
         Line(text, "BEGIN:VEVENT");
-        Line(text, $"UID:{Date.Format(day.Date)}-{Name(document.Rider.Label)}@rideaudit");
+        Line(text, $"UID:{Date.Format(day.Date)}-{(which > 0 ? $"{which + 1}-" : "")}{who}@rideaudit");
         Line(text, $"DTSTAMP:{Stamp.Format(now)}");
         Line(text, $"DTSTART;VALUE=DATE:{Date.Format(day.Date)}");
         Line(text, $"DTEND;VALUE=DATE:{Date.Format(day.Date.PlusDays(1))}");
-        Line(text, $"SUMMARY:{Escaped($"{Shown.Capital(day.KindInWords)} ride, {Shown.Length(day.Minutes * 60)}")}");
-        Line(text, $"DESCRIPTION:{Escaped($"{day.Sentence} About {Shown.Points(day.ExpectedStress)}.")}");
+        Line(text, $"SUMMARY:{Escaped(Summary(session))}");
+        Line(text, $"DESCRIPTION:{Escaped(session.ExpectedStress is { } stress ? $"{session.Sentence} About {Shown.Points(stress)}." : session.Sentence)}");
         Line(text, "TRANSP:TRANSPARENT");
         Line(text, "END:VEVENT");
     }
 
-    // The same rider and day make the same event, so that a layout imported again replaces the old one.
+    private static string Summary(NextSessionEntry session)
+    {
+        var called = session.Session is { } name ? Shown.Capital(name) : session.Kind == PlannedKind.Event ? "Event" : $"{Shown.Capital(Words.Of(session.Kind))} ride";
+        return session.Minutes > 0 ? $"{called}, {Shown.Length(session.Minutes * 60)}" : called;
+    }
+
     private static string Name(string label) => Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(label)).AsSpan(0, 6));
 
     private static string Escaped(string text) => text

@@ -113,4 +113,17 @@ internal static class CsvFields
         ("review_file", r => r.ReviewFile),
         ("exception", r => Words.OrNull(r.Exception)),
     ];
+
+    /// <summary>Columns of the weeks to come of a roster.</summary>
+    public static IReadOnlyList<(string Name, Func<RosterSession, object?> Value)> Next { get; } =
+    [
+        ("folder", r => r.Folder),
+        ("label", r => r.Label),
+        ("date", r => Shown.Iso(r.Date)),
+        ("kind", r => Words.Of(r.Session.Kind)),
+        ("minutes", r => r.Session.Minutes > 0 ? r.Session.Minutes : null),
+        ("session", r => r.Session.Session),
+        ("stress", r => r.Session.ExpectedStress.To(0)),
+        ("note", r => r.Session.Sentence.Replace('\u00A0', ' ')),
+    ];
 }

@@ -21,6 +21,9 @@ internal sealed record OutputKind(string Ending, string Called, string Start, st
     /// <summary>A layout as a calendar.</summary>
     public static OutputKind Calendar { get; } = new(".ics", "a calendar", "BEGIN:VCALENDAR", "PRODID:-//RideAudit//");
 
+    /// <summary>A plan table, which people go on writing themselves.</summary>
+    public static OutputKind Plan { get; } = new(".csv", "a plan table", "", null);
+
     /// <summary>A rider file, which people go on writing themselves.</summary>
     public static OutputKind Rider { get; } = new(".toml", "a rider file", "", null);
 

@@ -20,6 +20,7 @@ internal static class PlainReview
         Split(page, document);
         Section(page, "The week");
         Figures(page, document);
+        Planned(page, document.Week);
         Changes(page, document);
         Findings(page, document);
         PlainRides.Write(page, document);
@@ -62,6 +63,15 @@ internal static class PlainReview
             page.Text($"No stress is known for {Shown.Hours(week.StressUnknownHours)}.");
         if (week.OtherActivityHours > 0)
             page.Text($"Other activity: {Shown.Hours(week.OtherActivityHours)}.");
+    }
+
+    private static void Planned(Page page, WeekEntry week)
+    {
+        if (week.Planned is not { } planned)
+            return;
+        Section(page, "Planned and ridden");
+        page.Text($"{Shown.Hours(planned.Hours)} planned, about {Shown.Points(planned.Stress)} of training stress.");
+        PlannedLines.All(page, week);
     }
 
     private static void Changes(Page page, ReviewDocument document)

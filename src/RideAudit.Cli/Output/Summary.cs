@@ -21,6 +21,9 @@ internal static class Summary
         WeekStrip.Write(page, document);
         Split(page, document);
         page.Text(Figures(document));
+        if (document.Week.Planned is not null)
+            page.Line([new("Planned and ridden", Tone.Strong)]);
+        PlannedLines.Changed(page, document.Week);
         ToChange(page, document, details: page.TerminalWidth >= WideEnoughForDetails);
         Held(page, document);
         Notices(page, document);
@@ -44,7 +47,7 @@ internal static class Summary
         if (week.Exception is { } exception)
             line += $"{dot}{Words.Of(exception)} week";
         page.Text(line, Tone.Quiet);
-        page.Text(Rider(document.Rider, dot), Tone.Quiet);
+        page.Text(Rider(document.Rider, week.Planned?.Hours, dot), Tone.Quiet);
         page.Blank();
         page.Text(document.Summary.Headline, Tone.Strong);
         page.Text(document.Summary.Subline);
@@ -59,18 +62,20 @@ internal static class Summary
     public static string Figures(ReviewDocument document)
     {
         var week = document.Week;
-        var ridden = document.Rider.PlannedHours is { } planned ? $"{Shown.Number(week.Hours, 1)} of {Shown.Hours(planned)}" : Shown.Hours(week.Hours);
+        var ridden = (week.Planned?.Hours ?? document.Rider.PlannedHours) is { } planned ? $"{Shown.Number(week.Hours, 1)} of {Shown.Hours(planned)}" : Shown.Hours(week.Hours);
         var asked = week.LongRideAskedSeconds is { } length ? $" of {Shown.Length(length)}" : "";
         return $"{ridden}, stress {Shown.Number(week.Stress)}, chronic load {Shown.Number(week.ChronicLoad)}, "
             + $"ramp {Shown.Signed(week.RampPerWeek, 1)}, longest {Shown.Length(week.LongestRideSeconds)}{asked}";
     }
 
-    private static string Rider(RiderEntry rider, string dot)
+    private static string Rider(RiderEntry rider, double? plannedWeek, string dot)
     {
         var line = rider.Label;
         if (rider.Tier is { } tier)
             line += $"{dot}{Words.Of(tier)} volume";
-        if (rider.PlannedHours is { } hours)
+        if (plannedWeek is { } ofWeek)
+            line += $", {Shown.Hours(ofWeek)} planned this week";
+        else if (rider.PlannedHours is { } hours)
             line += $", {Shown.Hours(hours)} planned{(rider.PlannedHoursFromHistory ? " (mean of the weeks before)" : "")}";
         return line;
     }

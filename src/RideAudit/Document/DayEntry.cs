@@ -35,6 +35,9 @@ public sealed record DayEntry
     /// <summary>What the day is excepted for; null for an ordinary day.</summary>
     public ExceptionKind? Exception { get; init; }
 
+    /// <summary>What the plan tables lay out for the day; empty without a row.</summary>
+    public ImmutableArray<PlannedSessionEntry> Planned { get; init; } = [];
+
     /// <summary>The kind in a word or two: <c>to come</c> where there is none yet.</summary>
     [JsonIgnore]
     public string KindInWords => WordOf(Kind);

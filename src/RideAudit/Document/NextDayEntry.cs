@@ -1,36 +1,28 @@
-using System.Text.Json.Serialization;
+using System.Collections.Immutable;
 using NodaTime;
-using RideAudit.Formatting;
 using RideAudit.Plan;
 using RideAudit.Weeks;
 
 namespace RideAudit.Document;
 
-/// <summary>One day of a layout.</summary>
+/// <summary>One day of a week to come.</summary>
 public sealed record NextDayEntry
 {
     /// <summary>Local date.</summary>
     public required LocalDate Date { get; init; }
 
-    /// <summary>What the day is for; rest where the rider file leaves it to something else.</summary>
-    [JsonIgnore]
-    public DayKind Kind { get; init; }
+    /// <summary>What the day comes to by the rules: the kind of its hardest ride.</summary>
+    public required DayKind Kind { get; init; }
 
-    /// <summary>What the rider file leaves the day to: an event, or being away; null for a day of the layout.</summary>
-    [JsonIgnore]
+    /// <summary>What the day is excepted for; null for an ordinary day. Nothing is laid out on an event, ill or away day.</summary>
     public ExceptionKind? Exception { get; init; }
 
-    /// <summary>The kind in a word: <c>event</c> or <c>away</c> where the rider file says so.</summary>
-    [JsonPropertyName("kind")]
-    public string KindInWords => Words.OrNull(Exception) ?? Words.Of(Kind);
+    /// <summary>Minutes already ridden on it; 0 for a day to come.</summary>
+    public int RiddenMinutes { get; init; }
 
-    /// <summary>Timer time, whole minutes; 0 without a ride.</summary>
-    public int Minutes { get; init; }
+    /// <summary>Its sessions in order; empty on a rest day and on a day already ridden.</summary>
+    public required ImmutableArray<NextSessionEntry> Sessions { get; init; }
 
-    /// <summary>Training stress to expect, points.</summary>
-    [JsonConverter(typeof(Rounded.To0))]
-    public double ExpectedStress { get; init; }
-
-    /// <summary>What to ride.</summary>
-    public required string Sentence { get; init; }
+    /// <summary>Minutes laid out.</summary>
+    public int Minutes => Sessions.Sum(s => s.Minutes);
 }

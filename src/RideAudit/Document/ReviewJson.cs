@@ -26,8 +26,8 @@ public static class ReviewJson
     /// <summary>Rules as JSON.</summary>
     public static string Write(RulesDocument document) => Write(document, Context.RulesDocument);
 
-    /// <summary>A layout as JSON.</summary>
-    public static string Write(NextWeekDocument document) => Write(document, Context.NextWeekDocument);
+    /// <summary>Weeks to come as JSON.</summary>
+    public static string Write(NextDocument document) => Write(document, Context.NextDocument);
 
     /// <summary>A roster as JSON.</summary>
     public static string Write(RosterDocument document) => Write(document, Context.RosterDocument);

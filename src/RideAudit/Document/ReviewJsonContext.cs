@@ -1,5 +1,6 @@
 using System.Text.Json.Serialization;
 using RideAudit.Figures;
+using RideAudit.Held;
 using RideAudit.Plan;
 using RideAudit.Rides;
 using RideAudit.Rules;
@@ -28,16 +29,18 @@ namespace RideAudit.Document;
         typeof(EnumJson<RideKind>),
         typeof(EnumJson<DayKind>),
         typeof(EnumJson<KindSource>),
+        typeof(EnumJson<PlannedKind>),
         typeof(EnumJson<StressSource>),
         typeof(EnumJson<MeasureSource>),
         typeof(EnumJson<ThresholdSource>),
         typeof(EnumJson<WeekStructure>),
+        typeof(EnumJson<HeldOutcome>),
         typeof(EnumJson<RosterNeed>),
     ])]
 [JsonSerializable(typeof(ReviewDocument))]
 [JsonSerializable(typeof(RidesDocument))]
 [JsonSerializable(typeof(WeeksDocument))]
 [JsonSerializable(typeof(RulesDocument))]
-[JsonSerializable(typeof(NextWeekDocument))]
+[JsonSerializable(typeof(NextDocument))]
 [JsonSerializable(typeof(RosterDocument))]
 internal sealed partial class ReviewJsonContext : JsonSerializerContext;

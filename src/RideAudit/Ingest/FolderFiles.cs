@@ -11,6 +11,9 @@ public static class FolderFiles
     /// <summary>The coach's note's name.</summary>
     public const string Note = "note.md";
 
+    /// <summary>The name of the plan table that the program keeps; tables of other names count as well.</summary>
+    public const string Plan = "plan.csv";
+
     private static readonly UTF8Encoding Strict = new(encoderShouldEmitUTF8Identifier: false, throwOnInvalidBytes: true);
 
     /// <summary>What the reader of a review should know where there is no rider file.</summary>

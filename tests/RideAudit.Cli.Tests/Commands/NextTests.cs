@@ -16,15 +16,43 @@ public class NextTests
         Assert.Equal((0, "", 0, ""), (table.Code, table.Error, json.Code, json.Error));
         using var document = JsonDocument.Parse(json.Out);
         Assert.Equal("rideaudit-next/1", document.RootElement.GetProperty("schema").GetString());
-        var ridden = document.RootElement.GetProperty("days").EnumerateArray().Where(d => d.GetProperty("minutes").GetInt32() > 0).ToList();
-        Assert.NotEmpty(ridden);
+        var sessions = document.RootElement.GetProperty("weeks").EnumerateArray().SelectMany(w => w.GetProperty("days").EnumerateArray())
+            .SelectMany(d => d.GetProperty("sessions").EnumerateArray().Select(s => (Date: d.GetProperty("date").GetString()!, Kind: s.GetProperty("kind").GetString()))).ToList();
+        Assert.NotEmpty(sessions);
         var events = Calendar.Load(File.ReadAllText(folder.At("next.ics")))!.Events;
-        Assert.Equal(ridden.Select(d => d.GetProperty("date").GetString()), events.Select(e => e.DtStart!.Date.ToString("yyyy-MM-dd", null)));
-        foreach (var day in ridden)
+        Assert.Equal(sessions.Select(s => s.Date), events.Select(e => e.DtStart!.Date.ToString("yyyy-MM-dd", null)));
+        foreach (var (day, kind) in sessions)
         {
-            var date = DateOnly.Parse(day.GetProperty("date").GetString()!, null);
-            Assert.Matches($@"(?m)^{date:ddd} {date.Day} +{day.GetProperty("kind").GetString()} ", table.Out);
+            var date = DateOnly.Parse(day, null);
+            Assert.Matches($@"(?m)^{date:ddd} {date.Day} +{kind} ", table.Out);
         }
+    }
+
+    [Fact]
+    public void The_plan_table_and_the_workouts_hold_what_the_table_says()
+    {
+        using var folder = new TempFolder();
+        var rides = Demo.CopyTo(folder, from: "2026-03-01");
+        var ended = RealProgram.Run(folder.Path, "next", rides, "--as-of", Demo.AsOf, "--plan", "rides/plan.csv", "--workouts", "workouts");
+        Assert.Equal((0, ""), (ended.Code, ended.Error));
+        Assert.Contains("Wrote rides/plan.csv, workouts/ (", ended.Out, StringComparison.Ordinal);
+        var rows = File.ReadAllLines(folder.At("rides/plan.csv")).Where(l => string.CompareOrdinal(l, "2026-06-22") >= 0 && l.StartsWith("2026", StringComparison.Ordinal)).ToList();
+        Assert.NotEmpty(rows);
+        Assert.NotEmpty(Directory.GetFiles(folder.At("workouts"), "2026-06-2*.fit"));
+
+        // Once written the plan is judged as any other: what was laid out breaks nothing.
+        var check = RealProgram.Run(folder.Path, "check", "rides", "--as-of", Demo.AsOf, "--fail-on", "broken");
+        Assert.Equal((0, ""), (check.Code, check.Error));
+        Assert.Contains("Planned for the week of 22 June 2026", check.Out, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_number_of_weeks_that_is_none_is_wrong_use()
+    {
+        using var folder = new TempFolder();
+        var ended = RealProgram.Run(folder.Path, "next", ".", "--weeks", "17");
+        Assert.Equal(2, ended.Code);
+        Assert.Contains("--weeks takes a whole number from 1 to 16; found '17'.", ended.Error, StringComparison.Ordinal);
     }
 
     [Fact]

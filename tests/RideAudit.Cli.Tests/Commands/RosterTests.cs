@@ -40,6 +40,36 @@ public class RosterTests
     }
 
     [Fact]
+    public void Everybodys_next_week_is_laid_out_in_one_run_and_no_folder_is_touched()
+    {
+        using var folder = Riders();
+        var ended = RealProgram.Run(folder.Path, "roster", "riders", "--as-of", Demo.AsOf, "--out", "out", "--next");
+        Assert.Equal((0, ""), (ended.Code, ended.Error));
+        Assert.Equal(2, ended.Out.Split('\n').Count(l => l.TrimStart().StartsWith("Next, ", StringComparison.Ordinal)));
+        Assert.True(File.Exists(folder.At("out/a-next-2026-06-22.ics")));
+        var rows = File.ReadAllLines(folder.At("out/next.csv"));
+        Assert.StartsWith("folder,label,date,kind,minutes,", rows[0], StringComparison.Ordinal);
+        Assert.Equal(["a", "b"], rows.Skip(1).Select(r => r.Split(',')[0]).Distinct());
+        Assert.All(new[] { "a", "b" }, r => Assert.Equal(File.ReadAllBytes(Path.Combine(Repository.Demo, "plan.csv")), File.ReadAllBytes(folder.At($"riders/{r}/plan.csv"))));
+    }
+
+    [Fact]
+    public void Asked_to_it_writes_each_riders_plan_table_and_leaves_rows_made_by_hand()
+    {
+        using var folder = Riders();
+        folder.Write("riders/a/plan.csv", "date,kind,minutes,session\n2026-06-24,endurance,40,with the children\n");
+        File.Delete(folder.At("riders/b/plan.csv"));
+        var ended = RealProgram.Run(folder.Path, "roster", "riders", "--as-of", Demo.AsOf, "--out", "out", "--next", "--write-plans");
+        Assert.Equal((0, ""), (ended.Code, ended.Error));
+        var a = File.ReadAllText(folder.At("riders/a/plan.csv"));
+        Assert.Contains("2026-06-24,endurance,40,with the children", a, StringComparison.Ordinal);
+        Assert.Single(a.Split('\n'), l => l.StartsWith("2026-06-24", StringComparison.Ordinal));
+        Assert.Contains(",rideaudit ", a, StringComparison.Ordinal);
+        Assert.Contains(",rideaudit ", File.ReadAllText(folder.At("riders/b/plan.csv")), StringComparison.Ordinal);
+        Assert.Equal(2, RealProgram.Run(folder.Path, "roster", "riders", "--write-plans").Code);
+    }
+
+    [Fact]
     public void An_output_folder_inside_the_roster_is_not_a_rider()
     {
         using var folder = Riders();

@@ -34,7 +34,15 @@ public sealed class RideLogTests
     [InlineData("race", RideKind.High)]
     [InlineData(" Test ", RideKind.High)]
     public void The_coachs_word_is_one_of_seven(string cell, RideKind expected) =>
-        Assert.Equal(expected, Assert.Single(Log($"date,minutes,kind\n2026-05-05,60,{cell}\n").LoggedRides).Kind);
+        Assert.Equal(expected, Assert.Single(Log($"date,minutes,kind,rating\n2026-05-05,60,{cell},\n").LoggedRides).Kind);
+
+    [Fact]
+    public void A_table_of_dates_kinds_and_minutes_alone_is_a_plan_and_counts_no_ride()
+    {
+        var read = Log("date,minutes,kind\n2026-05-05,60,high\n");
+        Assert.Empty(read.LoggedRides);
+        Assert.Equal(new LocalDate(2026, 5, 5), Assert.Single(read.Plan.Sessions).Date);
+    }
 
     [Fact]
     public void Another_word_is_named_with_its_line_and_what_is_allowed_and_the_row_counts()

@@ -51,6 +51,7 @@ internal static class RandomReviews
             Figures = [.. rides],
             Weeks = [.. week.Past.Weeks, week.Week],
             Plan = plan,
+            Calendar = new PlanCalendar(plan.Rider),
         };
         return (ReviewBuilder.Review(NoFiles, book, new ReviewRequest { Today = book.AsOf, AsOf = book.AsOf }), week);
     }

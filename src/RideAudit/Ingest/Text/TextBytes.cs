@@ -25,6 +25,9 @@ internal static class TextBytes
         return (Utf8.IsValid(WithoutCutCharacter(bytes)) ? Encoding.UTF8 : Encoding.Latin1, 0);
     }
 
+    /// <summary>UTF-8 without a byte-order mark.</summary>
+    public static bool IsPlainUtf8(ReadOnlySpan<byte> bytes) => EncodingOf(bytes) is var (encoding, mark) && ReferenceEquals(encoding, Encoding.UTF8) && mark == 0;
+
     /// <summary>The same text as UTF-8 without byte-order mark; the very same array where it is that already.</summary>
     public static byte[] ToUtf8(byte[] bytes)
     {

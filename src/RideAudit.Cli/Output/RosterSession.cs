@@ -1,0 +1,11 @@
+using NodaTime;
+using RideAudit.Document;
+
+namespace RideAudit.Cli.Output;
+
+/// <summary>One session to come of one rider of a roster.</summary>
+/// <param name="Folder">The rider's folder under the roster's.</param>
+/// <param name="Label">The rider.</param>
+/// <param name="Date">Its day.</param>
+/// <param name="Session">The session.</param>
+internal readonly record struct RosterSession(string Folder, string Label, LocalDate Date, NextSessionEntry Session);

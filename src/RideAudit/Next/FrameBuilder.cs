@@ -1,0 +1,150 @@
+using System.Collections.Immutable;
+using NodaTime;
+using RideAudit.Plan;
+using RideAudit.Plan.Table;
+using RideAudit.Rules;
+using RideAudit.Sessions;
+using RideAudit.Weeks;
+
+namespace RideAudit.Next;
+
+/// <summary>Gathers what is known of a week before it is laid out.</summary>
+/// <param name="rider">The rider file.</param>
+/// <param name="table">The plan tables.</param>
+internal sealed class FrameBuilder(Rider rider, PlanTable table)
+{
+    private const double EventWeekShare = 0.6;
+    // What was missed is not made up for: the days left take a little more than their part.
+    private const double MostMadeUp = 1.4;
+    private const double ReturnShare = 0.7;
+    private const int LongAbsenceDays = 7;
+    private const string LighterRule = "lighter-week";
+    private readonly Dictionary<Limits, RideStock> stocks = [];
+    private readonly PlanCalendar calendar = new(rider, table);
+
+    /// <summary>The rider with the plan tables' events among the exceptions.</summary>
+    private readonly Rider withEvents = rider with
+    {
+        Exceptions =
+        [
+            .. (rider.Exceptions.IsDefault ? [] : rider.Exceptions)
+                .Concat(table.Sessions.Where(s => s.Kind == PlannedKind.Event).Select(s => new PlanException(s.Date, s.Date, ExceptionKind.Event)))
+                .OrderBy(e => e.From),
+        ],
+    };
+
+    /// <summary>The frame of a week; null when no hours are planned and none are to be derived.</summary>
+    /// <param name="startsOn">The week's first day.</param>
+    /// <param name="past">Every week before, oldest first; may be empty.</param>
+    /// <param name="ridden">Days of the week that are over, in order; empty for a week to come.</param>
+    /// <param name="testDue">A test is due.</param>
+    /// <param name="proposed">Days of earlier weeks that the layouts made lighter.</param>
+    public WeekFrame? Build(LocalDate startsOn, ImmutableArray<WeekFacts> past, ImmutableArray<DayFacts> ridden, bool testDue, ImmutableArray<PlanException> proposed)
+    {
+        var known = WithProposed(proposed);
+        var plan = PlanOf(known, past, startsOn);
+        var now = new PlanCalendar(known, PlanTable.Empty);
+        var ordinary = WeekAim.Ordinary(past, now, plan.Limits);
+        if (WeekAim.HoursOf(plan, ordinary) is not var (hours, isStep))
+            return null;
+        var exceptions = now.Week(startsOn);
+        var lighter = exceptions.None && ridden.IsEmpty && (EventNext(startsOn) || IsLighterDue(known, plan, past, startsOn, hours));
+        if (lighter)
+        {
+            known = WithProposed(proposed.Add(new PlanException(startsOn, startsOn.PlusDays(6), ExceptionKind.Lighter)));
+            plan = PlanOf(known, past, startsOn);
+            now = new PlanCalendar(known, PlanTable.Empty);
+            exceptions = now.Week(startsOn);
+        }
+        var stock = StockOf(plan.Limits, startsOn);
+        var frame = new WeekFrame
+        {
+            StartsOn = startsOn,
+            Rider = known,
+            Plan = plan,
+            Calendar = now,
+            Past = past,
+            Days = [],
+            Aim = new WeekAim(0, 0, 0, 0, 0, WeekAim.MostMinutesOf(past, plan.Limits), isStep),
+            Stock = stock,
+            Exceptions = exceptions,
+            ProposedLighter = lighter,
+            TestDue = testDue && exceptions is { Event: false, Away: false, Ill: false },
+        };
+        frame = frame with { Days = new DayFrames(frame, table, ridden, RoomPerRide(hours, plan, ordinary)).All };
+        return frame with { Aim = AimOf(frame, hours, ordinary) };
+    }
+
+    private Rider WithProposed(ImmutableArray<PlanException> proposed) =>
+        withEvents with { Exceptions = [.. withEvents.Exceptions.Concat(proposed).OrderBy(e => e.From)] };
+
+    private RideStock StockOf(Limits limits, LocalDate date)
+    {
+        if (!stocks.TryGetValue(limits, out var stock))
+            stocks[limits] = stock = new RideStock(rider, limits, date);
+        return stock;
+    }
+
+    private static PlanInForce PlanOf(Rider rider, ImmutableArray<WeekFacts> past, LocalDate startsOn) => PlanInForce.For(
+        rider,
+        [.. past.Select((w, i) => new WeekHours(w.StartsOn, w.Hours, !WeekExceptions.For(rider.Exceptions, w.StartsOn).With(w.Exception).None, i == 0 ? w.FirstRideOn : null))],
+        startsOn);
+
+    // The rule looks at nothing but hours: a week of the hours aimed at, in one ride, is asked about.
+    private static bool IsLighterDue(Rider rider, PlanInForce plan, ImmutableArray<WeekFacts> past, LocalDate startsOn, double hours)
+    {
+        if (past.IsEmpty)
+            return false;
+        var stock = new RideStock(rider, plan.Limits, startsOn);
+        if (stock.Easy(SessionPurpose.Endurance, Math.Max(60, (int)(hours * 60))) is not { } ride)
+            return false;
+        ImmutableArray<DayFacts> days = [.. Enumerable.Range(0, 7).Select(i => DayFacts.Build(startsOn.PlusDays(i), i == 0 ? [ride.On(startsOn)] : [], 0, plan.Limits))];
+        var week = WeekFacts.Build(days, past[^1].LoadAfter, past[^1].FirstRideOn);
+        var rule = RuleBook.Standard.Rules.First(r => r.Id == LighterRule);
+        return rule.Decide(new JudgedWeek(new WeekUnderReview(week, new Past(past), plan))).IsWanting;
+    }
+
+    /// <summary>An event in the week after, and none in this one.</summary>
+    private bool EventNext(LocalDate startsOn) => calendar.EventDays(startsOn).IsEmpty && !calendar.EventDays(startsOn.PlusDays(7)).IsEmpty;
+
+    private static int RoomPerRide(double hours, PlanInForce plan, ImmutableArray<WeekFacts> ordinary)
+    {
+        var rides = WeekAim.RidesOf(plan.Tier ?? Tier.Middle, plan.Rider.Experience, ordinary, 7);
+        return (int)(hours * 60 / Math.Max(1, rides));
+    }
+
+    private WeekAim AimOf(WeekFrame frame, double hours, ImmutableArray<WeekFacts> ordinary)
+    {
+        var (plan, exceptions) = (frame.Plan, frame.Exceptions);
+        var limits = plan.Limits;
+        var share = exceptions.Event
+            ? EventWeekShare * frame.Days.Count(d => d.Exception != ExceptionKind.Event) / 7
+            : frame.Calendar.ShareAsked(frame.StartsOn, limits.LighterWeekFactor);
+        var absence = frame.Calendar.AbsenceBefore(frame.StartsOn, 7);
+        var returns = absence?.Days >= LongAbsenceDays;
+        if (returns && ordinary.Length > 0)
+            hours = Math.Min(hours, ReturnShare * ordinary.Average(w => w.Hours));
+        var minutes = (int)Math.Round(hours * share * 60);
+        var ridden = (int)(frame.Days.Sum(d => d.Ridden?.RideSeconds ?? 0) / 60);
+        var left = frame.Days.Count(d => d.Ridden is null);
+        if (left < 7)
+            minutes = Math.Clamp(minutes, ridden, ridden + (int)(MostMadeUp * minutes * left / 7));
+        var tier = LimitCatalogue.Override(new Limits(), rider.Plan.LimitOverrides).TierOf(hours);
+        var (high, threshold) = WeekAim.HardDaysOf(tier, rider.Experience, limits);
+        if (exceptions.Event || exceptions.Away || returns || 2 * frame.OpenDays < 7 && frame.Days.Any(d => d.Exception is not null and not ExceptionKind.Lighter))
+            (high, threshold) = returns ? (0, 0) : (Math.Min(1, high), 0);
+        else if (exceptions.Lighter && high + threshold > 1)
+            (high, threshold) = threshold > 0 ? (high, threshold - 1) : (high - 1, 0);
+        var most = frame.Aim.MostMinutes;
+        var wantsLong = !exceptions.Lighter && !exceptions.Away && !exceptions.Event;
+        var asked = (int)Math.Ceiling(limits.LongRideHours * 60 / 5 - 1e-9) * 5;
+        return frame.Aim with
+        {
+            Minutes = minutes,
+            Rides = WeekAim.RidesOf(tier, rider.Experience, ordinary, frame.OpenDays + frame.Days.Count(d => d.Ridden is { Rides.IsEmpty: false })),
+            HighDays = high,
+            ThresholdDays = threshold,
+            LongMinutes = wantsLong ? Math.Min(asked, Math.Min(most, Math.Max(60, minutes / 10 * 5 + 5))) : 0,
+        };
+    }
+}

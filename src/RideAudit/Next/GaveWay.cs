@@ -1,0 +1,51 @@
+using RideAudit.Document;
+using RideAudit.Formatting;
+using RideAudit.Rules;
+
+namespace RideAudit.Next;
+
+/// <summary>Which rules no layout keeps, and why: the search is run again without one thing after another until it keeps more.</summary>
+internal static class GaveWay
+{
+    private const int AnyRoom = 300;
+    private const string Hours = "weekly-hours";
+    private const string Long = "long-ride";
+
+    public static GaveWayEntry? Of(WeekFrame frame, Layout layout, WeekJudge judge)
+    {
+        var wanting = Wanting(layout, judge);
+        return wanting.Length == 0 ? null : new GaveWayEntry(
+            [.. wanting.Select(r => r.Id)],
+            $"No layout keeps {Shown.List(wanting.Select(r => $"“{r.Name}”"))}: {Why(frame, wanting)}.");
+    }
+
+    private static Rule[] Wanting(Layout layout, WeekJudge judge) =>
+        [.. judge.Wanting(layout.Facts).Union(judge.Wanting(judge.Facts(layout.Rides.AsSpan(), rough: true)))];
+
+    private static string Why(WeekFrame frame, Rule[] wanting)
+    {
+        if (frame.Days.Any(d => !d.Standing.IsEmpty) && Helps(frame with { Days = [.. frame.Days.Select(WithoutStanding)] }, wanting))
+            return "the rides that stand leave no other";
+        if (frame.Days.Any(d => d.Ridden is null && d.Exception is null && d.Free < AnyRoom) && Helps(frame with { Days = [.. frame.Days.Select(WithRoom)] }, wanting))
+            return "the days and minutes free leave no other";
+        if (wanting.Any(r => r.Id == Long) && frame.Aim.LongMinutes < Math.Floor(60 * frame.Limits.LongRideHours))
+            return "no ride grows far beyond the longest of late";
+        if (frame.Aim.IsStep && wanting.Any(r => r.Id == Hours))
+            return "the hours planned are more than a step from those ridden of late, and they grow in steps";
+        if (frame.Days.Any(d => d.Ridden is { Rides.IsEmpty: false }))
+            return "it lies in what was ridden this week already";
+        return frame.Days.Any(d => d.Exception is not null) ? "the days out leave no other" : "it lies in the weeks ridden before this one";
+    }
+
+    private static bool Helps(WeekFrame frame, Rule[] wanting)
+    {
+        var search = new WeekSearch(frame);
+        return search.Find() is { } layout && wanting.Except(Wanting(layout, search.Judge)).Any();
+    }
+
+    private static DayFrame WithoutStanding(DayFrame day) =>
+        day.Standing.IsEmpty ? day : day with { Standing = [], Free = Math.Max(day.Free, day.Standing.Sum(r => r.Minutes)) };
+
+    private static DayFrame WithRoom(DayFrame day) =>
+        day.Ridden is null && day.Exception is null && day.Standing.IsEmpty ? day with { Free = AnyRoom } : day;
+}

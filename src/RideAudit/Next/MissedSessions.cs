@@ -1,0 +1,49 @@
+using System.Collections.Immutable;
+using NodaTime;
+using RideAudit.Formatting;
+using RideAudit.Held;
+using RideAudit.Plan;
+using RideAudit.Plan.Table;
+
+namespace RideAudit.Next;
+
+/// <summary>What became of the sessions that were planned for days of a week begun and not ridden: on another day, or left out, and why.</summary>
+internal static class MissedSessions
+{
+    public static ImmutableArray<string> Of(WeekFrame frame, Layout layout, PlanTable table)
+    {
+        var from = frame.Days.FirstOrDefault(d => d.Ridden is null)?.Date;
+        if (from is not { } first || frame.Days[0].Ridden is null)
+            return [];
+        ImmutableArray<PlannedSession> planned = [.. table.Week(frame.StartsOn).Where(s => s.Date < first && !s.IsRest)];
+        ImmutableArray<Figures.RideFigures> rides = [.. frame.Days.SelectMany(d => d.Ridden?.Rides ?? [])];
+        var taken = new HashSet<LocalDate>();
+        return [.. HeldWeek.Of(planned, rides, frame.Calendar.KindOn)
+            .Where(l => l.Planned is not null && l.Outcomes.Contains(HeldOutcome.Missed))
+            .Select(l => Sentence(l.Planned!, frame, layout, table, taken))];
+    }
+
+    private static string Sentence(PlannedSession missed, WeekFrame frame, Layout layout, PlanTable table, HashSet<LocalDate> taken)
+    {
+        var what = $"{Shown.Weekday(missed.Date)}’s {PlannedKinds.WordOf(missed.Kind)} session was not ridden";
+        var day = Enumerable.Range(0, 7).FirstOrDefault(
+            i => frame.Days[i].Ridden is null && !taken.Contains(frame.Days[i].Date) && layout.Rides[i].Any(r => r.Kind == missed.Kind) && table.On(frame.Days[i].Date).All(s => s.Kind != missed.Kind), -1);
+        if (day >= 0)
+        {
+            taken.Add(frame.Days[day].Date);
+            return $"{what}; it is laid out on {Shown.Weekday(frame.Days[day].Date)} instead.";
+        }
+        return $"{what} and is left out: {Why(missed, frame, layout)}.";
+    }
+
+    private static string Why(PlannedSession missed, WeekFrame frame, Layout layout)
+    {
+        if (missed.Kind is PlannedKind.Recovery or PlannedKind.Endurance)
+            return "easy hours are not made up for";
+        if (missed.Kind == PlannedKind.Long)
+            return layout.Facts.Rides.Any(r => r.LongEnough) ? "the week has its long ride" : "no day left has room for it";
+        return layout.Facts.Days.Count(d => d.IsHard) >= frame.Aim.HardDays
+            ? "the week has its hard days without it"
+            : "no day left has room for it and keeps it apart from the other hard days";
+    }
+}

@@ -1,0 +1,61 @@
+using NodaTime;
+using RideAudit.Plan;
+using RideAudit.Plan.Blocks;
+using RideAudit.Plan.Table;
+using RideAudit.Sessions;
+
+namespace RideAudit.Next;
+
+/// <summary>Sessions of every length that a layout asks for, each ridden on paper once.</summary>
+/// <param name="rider">The rider file, for the coach's own sessions.</param>
+/// <param name="limits">The limits that kinds are read by.</param>
+/// <param name="date">A date, for the thresholds in force.</param>
+internal sealed class RideStock(Rider rider, Limits limits, LocalDate date)
+{
+    private readonly Dictionary<(string, int), StockRide?> made = [];
+    private readonly SessionBook book = new(rider, limits);
+
+    /// <summary>The coach's own sessions of a kind, as far as their blocks are judged as it.</summary>
+    public IEnumerable<OwnSession> OwnOf(PlannedKind kind) =>
+        rider.Sessions.IsDefaultOrEmpty ? [] : rider.Sessions.Where(s => s.Kind == kind && book.JudgedOtherwise(s, date) is null);
+
+    /// <summary>A session of the library.</summary>
+    public StockRide? Of(LibrarySession session, int minutes) => Make(session.Name, session.Purpose, session.Blocks, minutes);
+
+    /// <summary>A session of the coach's own.</summary>
+    public StockRide? Of(OwnSession session, int minutes) => Make(session.Session, null, session.Blocks, minutes);
+
+    /// <summary>An easy ride of a purpose: the coach's own session where there is one.</summary>
+    public StockRide? Easy(SessionPurpose purpose, int minutes)
+    {
+        var kind = purpose switch { SessionPurpose.Recovery => PlannedKind.Recovery, SessionPurpose.Long => PlannedKind.Long, _ => PlannedKind.Endurance };
+        if (minutes <= 0)
+            return null;
+        return OwnOf(kind).Select(s => Of(s, minutes)).FirstOrDefault(r => r is not null)
+            ?? Of(SessionLibrary.All.First(s => s.Purpose == purpose), minutes);
+    }
+
+    /// <summary>A ride that stands in the rider file.</summary>
+    public StockRide? Of(FixedRide ride) => Standing(ride.Session, ride.Kind, ride.Minutes, null);
+
+    /// <summary>A row of a plan table; null for rest and for an event of unknown length.</summary>
+    public StockRide? Of(PlannedSession row) => row.IsRest || row.Minutes is not { } minutes ? null : Standing(row.Session, row.Kind, minutes, row.Blocks);
+
+    private StockRide? Standing(string? name, PlannedKind kind, int minutes, SessionBlocks? own)
+    {
+        var blocks = own ?? (name is null ? null : book.Find(name));
+        var ride = (blocks is null ? null : Make(name ?? blocks.ToString(), null, blocks, minutes)) ?? Make($"usual {kind}", null, UsualSession.Of(kind, minutes, rider.Experience), minutes);
+        return ride is null ? null : ride with { Name = name, Stands = true };
+    }
+
+    private StockRide? Make(string name, SessionPurpose? purpose, SessionBlocks blocks, int minutes)
+    {
+        if (made.TryGetValue((name, minutes), out var there))
+            return there;
+        var ride = FittedSession.Fit(blocks, minutes) is { } fitted
+            ? new StockRide(name, purpose, fitted, PlannedTrace.FiguresOf(fitted, date, rider, limits))
+            : null;
+        made[(name, minutes)] = ride;
+        return ride;
+    }
+}

@@ -1,0 +1,100 @@
+using NodaTime;
+using RideAudit.Figures;
+using RideAudit.Plan;
+using RideAudit.Sessions;
+using RideAudit.Units;
+
+namespace RideAudit.Next;
+
+/// <summary>Which hard session comes next: the coach's own in turn, else the library's, a step on from what was ridden of late.</summary>
+/// <remarks>Common practice, no source.</remarks>
+/// <param name="frame">The week.</param>
+internal sealed class SessionChoice(WeekFrame frame)
+{
+    private const int WeeksOfWork = 4;
+    private const double MostGrowth = 1.25;
+    private const double MostGrowthSeconds = 60;
+    private const int LighterStepsBack = 2;
+    private const int UsualMinutes = 60;
+    private static readonly LocalDate Monday = new(2020, 1, 6);
+    private static readonly SessionPurpose[] High = [SessionPurpose.LongIntervals, SessionPurpose.ShortIntervals];
+    private static readonly SessionPurpose[] Threshold = [SessionPurpose.Threshold, SessionPurpose.SweetSpot, SessionPurpose.OverUnders];
+    private readonly Dictionary<(PlannedKind, int, int, int), StockRide?> chosen = [];
+
+    private int Week => Period.DaysBetween(Monday, frame.StartsOn) / 7;
+
+    /// <summary>The session of a day.</summary>
+    /// <param name="kind">High or threshold.</param>
+    /// <param name="ordinal">Which of its kind in the week, 0 first.</param>
+    /// <param name="room">Minutes free on the day.</param>
+    /// <param name="back">Steps back from the one that is next.</param>
+    /// <returns>At its usual length; null when none fits the day.</returns>
+    public StockRide? Of(PlannedKind kind, int ordinal, int room, int back)
+    {
+        if (!chosen.TryGetValue((kind, ordinal, room, back), out var ride))
+            chosen[(kind, ordinal, room, back)] = ride = Choose(kind, ordinal, room, back) is { } session && session.Kind == kind ? session : null;
+        return ride;
+    }
+
+    /// <summary>The same session in another time of day; null where it does not fit.</summary>
+    public StockRide? Again(StockRide ride, int minutes) => minutes == ride.Minutes ? ride
+        : ride.Purpose is { } purpose && SessionLibrary.Find(ride.Name!) is { } session && session.Purpose == purpose ? frame.Stock.Of(session, minutes)
+        : frame.Rider.Sessions.FirstOrDefault(s => s.Session == ride.Name) is { } own ? frame.Stock.Of(own, minutes)
+        : null;
+
+    private StockRide? Choose(PlannedKind kind, int ordinal, int room, int back)
+    {
+        if (kind == PlannedKind.High && ordinal == 0 && frame.TestDue && SessionLibrary.All.First(s => s.Purpose == SessionPurpose.Test) is var test && test.ShortestDay <= room)
+            return frame.Stock.Of(test, Length(test.ShortestDay, room));
+        OwnSession[] own = [.. frame.Stock.OwnOf(kind).Where(s => FittedSession.LeastMinutes(s.Blocks) <= room)];
+        if (own.Length > 0)
+        {
+            var next = own[(Week + ordinal) % own.Length];
+            return frame.Stock.Of(next, Math.Min(room, Math.Max(next.Minutes, FittedSession.LeastMinutes(next.Blocks))));
+        }
+        var purposes = kind == PlannedKind.High ? High : Threshold;
+        for (var i = 0; i < purposes.Length; i++)
+        {
+            if (Step(purposes[(Week + ordinal + i) % purposes.Length], room, back + (frame.IsLighter ? LighterStepsBack : 0)) is { } session)
+                return frame.Stock.Of(session, Length(session.ShortestDay, room));
+        }
+        return null;
+    }
+
+    private static int Length(int least, int room) => Math.Min(room, Math.Max(UsualMinutes, (least + 4) / 5 * 5));
+
+    private LibrarySession? Step(SessionPurpose purpose, int room, int back)
+    {
+        var steps = SessionLibrary.For(purpose, frame.Rider.Experience, room);
+        if (steps.IsEmpty)
+            return null;
+        var last = Recent(purpose);
+        var most = last > 0 ? last * MostGrowth + MostGrowthSeconds : 0;
+        var at = 0;
+        for (var i = 1; i < steps.Length; i++)
+        {
+            if (frame.Stock.Of(steps[i], steps[i].ShortestDay) is { } ride && WorkOf(ride.Figures, purpose) <= most)
+                at = i;
+        }
+        return steps[Math.Max(0, at - back)];
+    }
+
+    private double Recent(SessionPurpose purpose)
+    {
+        var kind = High.Contains(purpose) ? RideKind.High : RideKind.Threshold;
+        double most = 0;
+        for (var i = frame.Past.Length - 1; i >= 0 && i >= frame.Past.Length - WeeksOfWork; i--)
+        {
+            foreach (var ride in frame.Past[i].Rides)
+                most = ride.Kind == kind ? Math.Max(most, WorkOf(ride, purpose)) : most;
+        }
+        return most;
+    }
+
+    private static double WorkOf(RideFigures ride, SessionPurpose purpose) => purpose switch
+    {
+        SessionPurpose.ShortIntervals => Math.Max(ride.BoutSeconds, ride.AtHighShare?.SustainedSeconds ?? 0),
+        SessionPurpose.LongIntervals => ride.AtHighShare?.SustainedSeconds ?? 0,
+        _ => ride.AtThresholdShare?.SustainedSeconds ?? 0,
+    };
+}

@@ -1,0 +1,107 @@
+using System.Collections.Immutable;
+using RideAudit.Rules;
+using RideAudit.Weeks;
+
+namespace RideAudit.Next;
+
+/// <summary>Has the rules judge layouts of one week, as if each had been ridden.</summary>
+internal sealed class WeekJudge
+{
+    // Any rule outweighs any taste, and a broken one every watch. Hours come after the other rules: they wait, growth too fast does not.
+    private const double BrokenWeight = 1000;
+    private const double WatchWeight = 100;
+    private const double HoursBrokenWeight = 300;
+    private const double HoursWatchWeight = 50;
+    private const double ProtectingFactor = 2;
+
+    // Says something of the threshold, nothing of the week's layout.
+    private const string OfTheThreshold = "threshold-fresh";
+    private const string OfTheHours = "weekly-hours";
+
+    private readonly WeekFrame frame;
+    private readonly Background background;
+    private readonly ImmutableArray<DayFacts> empty;
+    private readonly Dictionary<(StockRide, int, bool), DayFacts> days = [];
+    private readonly (Rule Rule, double Watch, double Broken)[] rules;
+
+    public WeekJudge(WeekFrame frame)
+    {
+        this.frame = frame;
+        empty = [.. frame.Days.Select(d => d.Ridden ?? DayFacts.Build(d.Date, [], 0, frame.Limits))];
+        background = new Background(Review(Facts([.. Enumerable.Repeat(ImmutableArray<StockRide>.Empty, 7)], rough: false)));
+        rules = [.. RuleBook.Standard.Rules.Where(r => r.Id != OfTheThreshold).Select(Weighed)];
+    }
+
+    /// <summary>The week ridden so.</summary>
+    public WeekFacts Facts(ReadOnlySpan<ImmutableArray<StockRide>> rides, bool rough)
+    {
+        var built = ImmutableArray.CreateBuilder<DayFacts>(7);
+        for (var i = 0; i < 7; i++)
+            built.Add(rides[i].IsDefaultOrEmpty ? empty[i] : Day(rides[i], i, rough));
+        return WeekFacts.Build(built.MoveToImmutable(), frame.LoadBefore, FirstRide(rides), frame.Exceptions.Leading);
+    }
+
+    /// <summary>The weight of what the rules say of a week; 0 when every one is kept or not judged.</summary>
+    public double Weigh(WeekFacts week, double atMost = double.MaxValue)
+    {
+        var judged = new JudgedWeek(week, background);
+        double weight = 0;
+        foreach (var (rule, watch, broken) in rules)
+        {
+            weight += rule.Decide(judged).Verdict switch { Verdict.Watch => watch, Verdict.Broken => broken, _ => 0 };
+            if (weight > atMost)
+                break;
+        }
+        return weight;
+    }
+
+    /// <summary>What one rule says of a week.</summary>
+    public Verdict Decide(string rule, WeekFacts week) => rules.First(r => r.Rule.Id == rule).Rule.Decide(new JudgedWeek(week, background)).Verdict;
+
+    /// <summary>The rules that a week does not keep, in their order.</summary>
+    public IEnumerable<Rule> Wanting(WeekFacts week)
+    {
+        var judged = new JudgedWeek(week, background);
+        return rules.Select(r => r.Rule).Where(r => r.Decide(judged).IsWanting);
+    }
+
+    /// <summary>Every finding of a week.</summary>
+    public ImmutableArray<Finding> Judge(WeekFacts week) => RuleBook.Standard.Judge(Review(week));
+
+    public WeekUnderReview Review(WeekFacts week) => new(week, new Past(frame.Past), frame.Plan);
+
+    private DayFacts Day(ImmutableArray<StockRide> rides, int index, bool rough)
+    {
+        if (rides.Length > 1)
+            return Build(rides, index, rough);
+        if (!days.TryGetValue((rides[0], index, rough), out var day))
+            days[(rides[0], index, rough)] = day = Build(rides, index, rough);
+        return day;
+    }
+
+    private DayFacts Build(ImmutableArray<StockRide> rides, int index, bool rough)
+    {
+        var date = frame.Days[index].Date;
+        return DayFacts.Build(date, rides.Select(r => rough ? r.Rough(date) : r.On(date)), 0, frame.Limits);
+    }
+
+    private NodaTime.LocalDate? FirstRide(ReadOnlySpan<ImmutableArray<StockRide>> rides)
+    {
+        if (frame.FirstRideOn is { } known)
+            return known;
+        for (var i = 0; i < 7; i++)
+        {
+            if (!rides[i].IsDefaultOrEmpty || !empty[i].Rides.IsEmpty)
+                return frame.Days[i].Date;
+        }
+        return null;
+    }
+
+    private static (Rule, double, double) Weighed(Rule rule)
+    {
+        if (rule.Id == OfTheHours)
+            return (rule, HoursWatchWeight, HoursBrokenWeight);
+        var factor = rule.Standing.Protects ? ProtectingFactor : 1;
+        return (rule, factor * WatchWeight, factor * BrokenWeight);
+    }
+}

@@ -1,0 +1,176 @@
+using System.Collections.Immutable;
+using RideAudit.Plan;
+using RideAudit.Sessions;
+
+namespace RideAudit.Next;
+
+/// <summary>Gives the days of a pattern their minutes: work first, then the long ride, then easy riding for the rest of the hours.</summary>
+/// <remarks>Common practice, no source: growth goes into easy and long rides, hard rides keep their length as long as it does.</remarks>
+/// <param name="frame">The week.</param>
+/// <param name="choice">Its hard sessions.</param>
+internal sealed class WeekMinutes(WeekFrame frame, SessionChoice choice)
+{
+    private const int Step = 5;
+    private const int LeastEasy = 30;
+    private const int MostEasy = 180;
+    private const int UsualRecovery = 45;
+    private const int MostRecovery = 60;
+    private const int MostHard = 90;
+    private const double LongFirst = 1.2;
+    private const int BelowLong = 15;
+    private readonly int settled = frame.Days.Sum(d => (int)((d.Ridden?.RideSeconds ?? 0) / 60) + d.Standing.Sum(r => r.Minutes));
+
+    /// <summary>The rides of a pattern.</summary>
+    /// <param name="pattern">Seven slots.</param>
+    /// <param name="minutes">The week's minutes, settled days included.</param>
+    /// <param name="back">Steps back in the hard sessions.</param>
+    /// <returns>Null when a session of it fits no day.</returns>
+    public ImmutableArray<ImmutableArray<StockRide>>? Fill(ReadOnlySpan<Slot> pattern, int minutes, int back)
+    {
+        var sizes = new Sizes(pattern.ToArray(), frame);
+        if (!Hard(sizes, back))
+            return null;
+        Easy(sizes);
+        Spread(sizes, minutes - settled);
+        return Rides(sizes);
+    }
+
+    private bool Hard(Sizes sizes, int back)
+    {
+        int high = 0, threshold = 0;
+        for (var i = 0; i < 7; i++)
+        {
+            if (sizes.Slots[i] is not (Slot.High or Slot.Threshold))
+                continue;
+            var isHigh = sizes.Slots[i] == Slot.High;
+            var ride = choice.Of(isHigh ? PlannedKind.High : PlannedKind.Threshold, isHigh ? high++ : threshold++, frame.Days[i].MostMinutes, back);
+            if (ride is null)
+                return false;
+            sizes.Hard[i] = ride;
+            sizes.Set(i, ride.Minutes, Math.Max(ride.Minutes, Math.Min(MostHard, frame.Days[i].MostMinutes)));
+        }
+        return true;
+    }
+
+    private void Easy(Sizes sizes)
+    {
+        var recoveries = frame.Limits.RestDaysAtLeast - Enumerable.Range(0, 7).Count(i => IsRest(sizes, i));
+        foreach (var i in Enumerable.Range(0, 7).Where(i => sizes.Slots[i] == Slot.Easy).OrderBy(i => RecoveryRank(sizes.Slots, i)))
+        {
+            var room = frame.Days[i].MostMinutes;
+            if (recoveries-- > 0 || !frame.Days[i].MayBeLoaded || room < LeastEasy)
+            {
+                sizes.IsRecovery[i] = true;
+                sizes.Set(i, Math.Min(UsualRecovery, room) / Step * Step, Math.Min(MostRecovery, room));
+            }
+            else
+            {
+                sizes.Set(i, LeastEasy, Math.Min(room, MostEndurance));
+            }
+        }
+        for (var i = 0; i < 7; i++)
+        {
+            if (sizes.Slots[i] == Slot.Long)
+                sizes.Set(i, Math.Min(frame.Aim.LongMinutes, frame.Days[i].MostMinutes), Math.Min(MostLong, Math.Min(frame.Days[i].MostMinutes, frame.Aim.MostMinutes)));
+        }
+    }
+
+    // Never more than half of the week in one ride, unless it is asked to be as long.
+    private int MostLong => Math.Max(frame.Aim.LongMinutes, frame.Aim.Minutes / 2);
+
+    private int MostEndurance => Math.Min(
+        frame.Aim.MostMinutes, frame.Aim.LongMinutes > 0 ? Math.Max(60, frame.Aim.LongMinutes - BelowLong) : MostEasy);
+
+    private bool IsRest(Sizes sizes, int i) =>
+        sizes.Slots[i] == Slot.Off || (frame.Days[i].Ridden?.IsRestOrRecovery ?? (!frame.Days[i].Standing.IsEmpty && frame.Days[i].Standing.All(r => r.Kind == PlannedKind.Recovery)));
+
+    // First the days with little room, then those after a hard or a long ride.
+    private double RecoveryRank(Slot[] slots, int i) =>
+        (frame.Days[i].MayBeLoaded ? 0 : -1000) + frame.Days[i].MostMinutes / 60.0 - (i > 0 && slots[i - 1] is Slot.High or Slot.Threshold or Slot.Long ? 0.5 : 0);
+
+    private void Spread(Sizes sizes, int minutes)
+    {
+        var left = minutes - sizes.Minutes.Sum();
+        left = Grow(left, i => sizes.Slots[i] == Slot.Easy && !sizes.IsRecovery[i], sizes);
+        left = Grow(left, i => sizes.Slots[i] == Slot.Long && sizes.Minutes[i] < LongFirst * frame.Aim.LongMinutes, sizes);
+        left = Grow(left, i => sizes.Hard[i] is not null, sizes);
+        left = Grow(left, i => sizes.Slots[i] == Slot.Long, sizes);
+        left = Grow(left, i => sizes.IsRecovery[i], sizes);
+        Shrink(left, sizes);
+    }
+
+    private static int Grow(int left, Func<int, bool> takes, Sizes sizes)
+    {
+        while (left >= Step)
+        {
+            var at = -1;
+            for (var i = 0; i < 7; i++)
+            {
+                // A weekend day is worth more minutes than one in the week.
+                if (takes(i) && sizes.Minutes[i] + Step <= sizes.Most[i] && (at < 0 || sizes.Minutes[i] / sizes.Weight[i] < sizes.Minutes[at] / sizes.Weight[at]))
+                    at = i;
+            }
+            if (at < 0)
+                break;
+            sizes.Minutes[at] += Step;
+            left -= Step;
+        }
+        return left;
+    }
+
+    // Too many minutes: recovery rides are the first to be shorter.
+    private static void Shrink(int left, Sizes sizes)
+    {
+        for (var i = 0; i < 7 && left <= -Step; i++)
+        {
+            while (sizes.IsRecovery[i] && left <= -Step && sizes.Minutes[i] - Step >= LeastEasy)
+            {
+                sizes.Minutes[i] -= Step;
+                left += Step;
+            }
+        }
+    }
+
+    private ImmutableArray<ImmutableArray<StockRide>>? Rides(Sizes sizes)
+    {
+        var rides = ImmutableArray.CreateBuilder<ImmutableArray<StockRide>>(7);
+        for (var i = 0; i < 7; i++)
+        {
+            var ride = sizes.Slots[i] switch
+            {
+                Slot.Easy => frame.Stock.Easy(sizes.IsRecovery[i] ? SessionPurpose.Recovery : SessionPurpose.Endurance, sizes.Minutes[i]),
+                Slot.Long => frame.Stock.Easy(SessionPurpose.Long, sizes.Minutes[i]),
+                Slot.High or Slot.Threshold => Longer(sizes.Hard[i]!, sizes.Minutes[i]),
+                _ => null,
+            };
+            if (ride is null && sizes.Slots[i] is not (Slot.Off or Slot.Settled))
+                return null;
+            rides.Add(ride is null ? frame.Days[i].Standing : [ride]);
+        }
+        return rides.MoveToImmutable();
+    }
+
+    // With much easy riding around it work may not be enough to make the ride hard any more: then it stays short.
+    private StockRide Longer(StockRide ride, int minutes) =>
+        choice.Again(ride, minutes) is { } longer && longer.Kind == ride.Kind ? longer : ride;
+
+    /// <summary>Minutes by day while they are given out.</summary>
+    private sealed class Sizes(Slot[] slots, WeekFrame frame)
+    {
+        private const double WeekendWeight = 1.4;
+
+        public Slot[] Slots => slots;
+
+        public int[] Minutes { get; } = new int[7];
+
+        public int[] Most { get; } = new int[7];
+
+        public bool[] IsRecovery { get; } = new bool[7];
+
+        public StockRide?[] Hard { get; } = new StockRide?[7];
+
+        public double[] Weight { get; } = [.. frame.Days.Select(d => d.Date.DayOfWeek >= NodaTime.IsoDayOfWeek.Saturday ? WeekendWeight : 1)];
+
+        public void Set(int day, int minutes, int most) => (Minutes[day], Most[day]) = (minutes, Math.Max(minutes, most));
+    }
+}
