@@ -95,7 +95,7 @@ internal sealed class RestAfterLoad : Rule<RestAfterLoad.Reading>
 
     /// <summary>
     /// The pair that ends between the day before the week and its fifth day with the most stress; of equals the later.
-    /// While an event goes on no rest is asked for: it is asked for after the event's last day.
+    /// A pair that ends on a day of rest or recovery has its rest already. While an event goes on no rest is asked for: it is asked for after the event's last day.
     /// </summary>
     private static (int End, double Stress) HeaviestPair(JudgedWeek week)
     {
@@ -104,7 +104,7 @@ internal sealed class RestAfterLoad : Rule<RestAfterLoad.Reading>
         {
             if (week.IsEventDay(end + 1))
                 continue;
-            if (Day(week, end - 1) is { } first && Day(week, end) is { } second && first.Stress + second.Stress >= heaviest.Stress)
+            if (Day(week, end - 1) is { } first && Day(week, end) is { IsRestOrRecovery: false } second && first.Stress + second.Stress >= heaviest.Stress)
                 heaviest = (end, first.Stress + second.Stress);
         }
         return heaviest;

@@ -14,7 +14,7 @@ public partial class RulesPageTests
     {
         Assert.Equal(RuleOrder.Ids, RuleBook.Standard.All.Select(r => r.Id));
         Assert.Equal(RuleOrder.Ids, Heading().Matches(Page).Select(m => m.Groups["id"].Value));
-        Assert.Equal(Enumerable.Range(1, 17), Heading().Matches(Page).Select(m => int.Parse(m.Groups["number"].Value)));
+        Assert.Equal(Enumerable.Range(1, 18), Heading().Matches(Page).Select(m => int.Parse(m.Groups["number"].Value)));
     }
 
     [Fact]

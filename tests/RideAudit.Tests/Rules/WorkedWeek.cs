@@ -79,10 +79,12 @@ internal sealed partial class WorkedWeek
         if (!settings.TryGetValue("exception", out var text))
             yield break;
         var parts = text.Split(' ', StringSplitOptions.RemoveEmptyEntries);
-        var from = Sample.Monday.PlusDays(Array.IndexOf(DayNames, parts[1]));
-        var to = Sample.Monday.PlusDays(Array.IndexOf(DayNames, parts[2]));
-        yield return new PlanException(from, to, Enum.Parse<ExceptionKind>(parts[0], ignoreCase: true));
+        yield return new PlanException(DayOf(parts[1]), DayOf(parts[2]), Enum.Parse<ExceptionKind>(parts[0], ignoreCase: true));
     }
+
+    /// <summary>A day of the judged week by its name, any other by its distance from Monday.</summary>
+    private static LocalDate DayOf(string text) =>
+        Sample.Monday.PlusDays(Array.IndexOf(DayNames, text) is >= 0 and var day ? day : int.Parse(text, CultureInfo.InvariantCulture));
 
     private static IEnumerable<RideFigures> RidesOf(List<string> lines, LocalDate start, double scale)
     {
@@ -126,6 +128,7 @@ internal sealed partial class WorkedWeek
         "estimate" => ride with { Threshold = new ThresholdInForce(new Watts(250), ThresholdSource.Estimate, 20, 80) },
         "thin" => ride with { Threshold = new ThresholdInForce(new Watts(250), ThresholdSource.Estimate, 3, 10) },
         "unknown-stress" => ride with { Stress = null, StressFrom = StressSource.Unknown },
+        _ when word.StartsWith("ratio=", StringComparison.Ordinal) => ride with { IntensityRatio = Number(word[6..]) / 100 },
         _ when word.StartsWith("best20=", StringComparison.Ordinal) => ride with { Bests = [new BestPower(1200, Number(word[7..]), 300)] },
         _ => throw new FormatException($"There is no ride word {word}."),
     };
