@@ -51,7 +51,7 @@ internal static class RandomReviews
             Figures = [.. rides],
             Weeks = [.. week.Past.Weeks, week.Week],
             Plan = plan,
-            Calendar = new PlanCalendar(plan.Rider),
+            Calendar = new PlanCalendar(plan.Rider, PlanTable.Empty),
         };
         return (ReviewBuilder.Review(NoFiles, book, new ReviewRequest { Today = book.AsOf, AsOf = book.AsOf }), week);
     }

@@ -167,7 +167,7 @@ internal sealed class PlainChangeSearch
                 if (apart <= Duration.FromHours(1) || (other.IsHard && edit.Now.IsHard))
                     return false;
                 var together = Math.Round((other.DurationSeconds + edit.Now.DurationSeconds) / 60) >= 0.95 * week.Plan.Limits.LongRideHours * 60;
-                if (together && !other.LongEnough && !edit.Now.LongEnough && !other.IsHard && !edit.Now.IsHard)
+                if (together && !other.LongEnough && !edit.Now.LongEnough)
                     return false;
             }
             if (!HasRoom(edit, day))

@@ -7,7 +7,7 @@ namespace RideAudit.Rules.Changes;
 
 /// <summary>Builds a week again with some of its rides elsewhere or otherwise.</summary>
 /// <remarks>
-/// What no coach would ask for is left out, common practice: two hard rides on one day, two easy rides put on one day to pass for a long ride,
+/// What no coach would ask for is left out, common practice: two hard rides on one day, two rides put on one day to pass for a long ride,
 /// a ride of two hours or more onto a hard day or one without room for it,
 /// and a ride within an hour of another on its new day, where the two would be one ride.
 /// </remarks>
@@ -86,7 +86,7 @@ internal sealed class WeekEdit(WeekFacts week, Limits limits, RidingDays room)
     }
 
     private bool MakeALongRide(RideFigures a, RideFigures b) =>
-        !a.LongEnough && !b.LongEnough && !a.IsHard && !b.IsHard && KindOfRide.MeetsLength(a.DurationSeconds + b.DurationSeconds, limits);
+        !a.LongEnough && !b.LongEnough && KindOfRide.MeetsLength(a.DurationSeconds + b.DurationSeconds, limits);
 
     private static bool Collide(RideFigures a, RideFigures b) =>
         a.StartsAt.ToInstant() <= b.EndsAt.ToInstant() + Clearance && b.StartsAt.ToInstant() <= a.EndsAt.ToInstant() + Clearance;
