@@ -13,14 +13,16 @@ namespace RideAudit.Report.Charts;
 /// <param name="scale">The value axis.</param>
 internal sealed class WeekPlot(Surface surface, Area area, ImmutableArray<HistoryEntry> history, Scale scale)
 {
-    private const int FewestPlaces = 12;
+    private const float WidestPlace = 46;
+    private const float LabelPitch = 38;
     private const float LeftRoom = 30;
     private const float BottomRoom = 13;
     private const float TopRoom = 5;
     private const double AirBefore = 0.65;
     private const double AirAfter = 0.35;
-    private readonly Area data = new(area.Left + LeftRoom, area.Top + TopRoom, area.Right, area.Bottom - BottomRoom);
-    private readonly double first = Math.Min(0, history.Length - FewestPlaces) - AirBefore;
+    private readonly Area data = new(
+        area.Left + LeftRoom, area.Top + TopRoom, Math.Min(area.Right, area.Left + LeftRoom + (WidestPlace * history.Length)), area.Bottom - BottomRoom);
+    private readonly double first = -AirBefore;
     private readonly double last = history.Length - AirAfter;
 
     /// <summary>Where a value of a week stands; weeks are counted from 0, oldest first.</summary>
@@ -49,7 +51,7 @@ internal sealed class WeekPlot(Surface surface, Area area, ImmutableArray<Histor
             surface.Text(Shown.Number(value, scale.Decimals), Styles.Tiny, data.Left - 6, y + 2.7f, Align.End);
         }
 
-        int every = Math.Max(1, (Math.Max(history.Length, FewestPlaces) + 12) / 13);
+        int every = Math.Max(1, (int)Math.Ceiling(LabelPitch * (last - first) / data.Width));
         for (int week = history.Length - 1; week >= 0; week -= every)
             surface.Text(Shown.ShortDate(history[week].StartsOn), Styles.Tiny, At(week, 0).X, area.Bottom - 3, Align.Middle);
     }

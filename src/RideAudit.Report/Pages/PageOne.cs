@@ -5,6 +5,7 @@ using RideAudit.Report.Flow;
 using RideAudit.Report.Fonts;
 using RideAudit.Report.Look;
 using RideAudit.Report.Notes;
+using RideAudit.Report.Words;
 
 namespace RideAudit.Report.Pages;
 
@@ -50,7 +51,7 @@ internal sealed class PageOne
 
     private static float Depth(Block[] blocks) => blocks.Sum(block => block.Height);
 
-    private static float[] Gaps(Density density) => density.Compact ? [3, 10, 7, 8] : [6, 16, 10, 12];
+    private static float[] Gaps(Density density) => density.Compact ? [3, 9, 7, 7, 4] : [6, 14, 10, 12, 6];
 
     private static float UnderVerdict(Density density) => density.Compact ? 6 : 10;
 
@@ -69,7 +70,8 @@ internal sealed class PageOne
             Block[] under =
             [
                 new SpacingKey(review, fonts, width), new SplitBar(review, fonts, width),
-                new KeyFigures(review, fonts, width, density), new ToChange(review.Summary, fonts, width, density),
+                new KeyFigures(review, fonts, width, density), new ToChange(review, fonts, width, density),
+                new TextBlock(fonts, DataLine.Of(review), Styles.Small, width),
             ];
             float room = FlowBottom - sheet.Top - over - UnderHead - UnderVerdict(density) - Depth(under) - Gaps(density).Sum();
             if (room >= density.ShallowestChart + note || density == Density.RoomyFirst[^1])

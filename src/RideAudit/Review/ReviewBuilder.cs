@@ -88,7 +88,9 @@ public static class ReviewBuilder
             AsOf = book.AsOf,
             Rider = Rider(book.Plan, folder),
             Week = entry,
-            History = [.. book.Weeks.TakeLast(MostHistoryWeeks).Select(WeekEntries.History)],
+            History = History(book),
+            RuleHistory = RuleHistory.Write(book, findings, request.Rules),
+            Progress = ProgressWriter.Write(book),
             Rides = [.. book.Week.Rides.Select(r => RideEntries.Of(r, sources[r.File]))],
             Findings = findings,
             SmallestChange = change,
@@ -99,6 +101,14 @@ public static class ReviewBuilder
             Note = request.Note,
         };
     }
+
+    private static ImmutableArray<HistoryEntry> History(Workbook book)
+    {
+        var first = Math.Max(0, book.Weeks.Length - MostHistoryWeeks);
+        return [.. Enumerable.Range(first, book.Weeks.Length - first).Select(week => WeekEntries.History(book.Weeks[week]) with { PlannedHours = HoursAsked(PlansByWeek.Of(book, week)) })];
+    }
+
+    private static double? HoursAsked(PlanInForce plan) => plan.AskedHours ?? plan.PlannedHours;
 
     private static SpanEntry Span(HardSpan span) => new()
     {
