@@ -31,6 +31,9 @@ public sealed record DayEntry
     [JsonConverter(typeof(Rounded.To2))]
     public double OtherActivityHours { get; init; }
 
+    /// <summary>What the plan tables lay out for the day; empty without a row.</summary>
+    public ImmutableArray<PlannedSessionEntry> Planned { get; init; } = [];
+
     /// <summary>The kind in a word or two: <c>to come</c> where there is none yet.</summary>
     [JsonIgnore]
     public string KindInWords => WordOf(Kind);

@@ -1,5 +1,6 @@
 using System.Text.Json.Serialization;
 using RideAudit.Figures;
+using RideAudit.Held;
 using RideAudit.Plan;
 using RideAudit.Rides;
 using RideAudit.Rules;
@@ -31,6 +32,8 @@ namespace RideAudit.Document;
         typeof(EnumJson<MeasureSource>),
         typeof(EnumJson<ThresholdSource>),
         typeof(EnumJson<WeekStructure>),
+        typeof(EnumJson<PlannedKind>),
+        typeof(EnumJson<HeldOutcome>),
         typeof(EnumJson<RosterNeed>),
     ])]
 [JsonSerializable(typeof(ReviewDocument))]

@@ -117,6 +117,12 @@ public sealed record WeekEntry
     /// <summary>The plan's length, weeks; null without one.</summary>
     public int? PlanWeeks { get; init; }
 
+    /// <summary>What the plan tables lay out for the week; null without a row in one.</summary>
+    public PlannedWeekEntry? Planned { get; init; }
+
+    /// <summary>One line a planned session and one a ride that nobody planned, by date; sessions still to come have none. Empty without a plan table.</summary>
+    public ImmutableArray<HeldEntry> PlannedAndRidden { get; init; } = [];
+
     /// <summary>The seven days.</summary>
     public required ImmutableArray<DayEntry> Days { get; init; }
 

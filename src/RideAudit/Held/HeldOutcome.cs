@@ -1,3 +1,5 @@
+using RideAudit.Formatting;
+
 namespace RideAudit.Held;
 
 /// <summary>What became of a planned session. Several may hold.</summary>
@@ -28,5 +30,6 @@ public enum HeldOutcome
     Added,
 
     /// <summary>A planned rest day with a hard ride, or with more than an hour of riding.</summary>
+    [Word("rest_ridden")]
     RestRidden,
 }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using RideAudit.Plan.Table;
 using RideAudit.Rides;
 
 namespace RideAudit.Ingest;
@@ -13,6 +14,9 @@ internal sealed record FileContent
 
     public ImmutableArray<LoggedRide> LoggedRides { get; init; } = [];
 
+    /// <summary>The plan table that the file is; null for every other file.</summary>
+    public PlanSheet? Plan { get; init; }
+
     public ImmutableArray<FileNotice> Notices { get; init; } = [];
 
     /// <summary>The rider file or a note.</summary>
@@ -24,7 +28,8 @@ internal sealed record FileContent
     /// <summary>Reads the same bytes for another rider; null where that gives the same.</summary>
     public Func<IngestContext, FileContent>? Again { get; init; }
 
-    public bool HoldsRides => !Recordings.IsEmpty || !LoggedRides.IsEmpty;
+    /// <summary>Rides or a plan.</summary>
+    public bool IsOfUse => !Recordings.IsEmpty || !LoggedRides.IsEmpty || Plan is not null;
 
     /// <summary>What the file gives for a rider that was not known when it was read.</summary>
     public FileContent ReadFor(IngestContext context) => Again is null ? this : Again(context.ForNextFile()) with { Again = null };

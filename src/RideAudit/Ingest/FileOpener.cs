@@ -70,12 +70,12 @@ internal sealed class FileOpener(IngestContext context, ReadLimits limits, Cance
             FileKind.Fit => FitRideReader.Read(name, bytes, context),
             FileKind.Tcx => TcxReader.Read(name, bytes, context),
             FileKind.Gpx => GpxReader.Read(name, bytes, context),
-            FileKind.Text => CsvReading.Read(name, bytes, context),
+            FileKind.Text => PlanTables.Read(name, bytes) ?? CsvReading.Read(name, bytes, context),
             // A FIT file cut inside its header has nothing that tells what it was, but its name.
             FileKind.Binary when RideEndings.IsFit(name) => FitRideReader.Read(name, bytes, context),
             _ => NoRide.Refuse(name, kind),
         };
-        return content.HoldsRides
+        return content.IsOfUse
             ? content with { Hash = BinaryPrimitives.ReadUInt128BigEndian(SHA256.HashData(bytes)) }
             : content;
     }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using RideAudit.Plan.Table;
 using RideAudit.Rides;
 
 namespace RideAudit.Ingest;
@@ -14,6 +15,9 @@ public sealed record FolderContent
 
     /// <summary>Rows of ride logs.</summary>
     public ImmutableArray<LoggedRide> LoggedRides { get; init; } = [];
+
+    /// <summary>Everything that is planned: the plan tables among the files, put together in the order of their names.</summary>
+    public PlanTable Plan { get; init; } = PlanTable.Empty;
 
     /// <summary>Files that could not be used, repairs, duplicates.</summary>
     public required ImmutableArray<FileNotice> Notices { get; init; }

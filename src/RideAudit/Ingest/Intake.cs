@@ -2,7 +2,9 @@ using System.Collections.Concurrent;
 using System.Collections.Immutable;
 using NodaTime;
 using RideAudit.Ingest.Archives;
+using RideAudit.Ingest.Csv;
 using RideAudit.Plan;
+using RideAudit.Plan.Table;
 using RideAudit.Rides;
 
 namespace RideAudit.Ingest;
@@ -78,11 +80,15 @@ public sealed class Intake
         ImmutableArray<LoggedRide> log = [.. LogNames.Resolve(distinct.SelectMany(c => c.LoggedRides), kept, copies, notices)];
         notices.AddRange(distinct.SelectMany(c => c.Notices));
         DuplicateNotices.Add(notices, leftOut);
+        PlanSheet[] sheets = [.. distinct.Select(c => c.Plan).OfType<PlanSheet>()];
+        var plan = PlanTable.Merge(sheets);
+        notices.AddRange(PlanTables.Notices(plan, sheets));
         return new FolderContent
         {
             FilesSeen = _seen,
             Recordings = kept,
             LoggedRides = log,
+            Plan = plan,
             Notices = [.. notices.OrderBy(n => n.File, StringComparer.Ordinal)],
             RiderFile = riderFile,
             Notes = [.. texts.Where(t => RiderTexts.IsNote(t.File))],
@@ -172,7 +178,7 @@ public sealed class Intake
         foreach (var content in contents)
         {
             var key = (content.Hash, content.Recordings.IsEmpty ? (Instant?)null : content.Recordings[0].Start);
-            if (!content.HoldsRides || first.TryAdd(key, content.File))
+            if (!content.IsOfUse || first.TryAdd(key, content.File))
             {
                 distinct.Add(content);
                 continue;

@@ -37,6 +37,9 @@ public sealed class PlanCalendar
     /// <summary>What is planned.</summary>
     public PlanTable Table { get; }
 
+    /// <summary>The rider with every event of the plan tables as an exception: what the rules judge by.</summary>
+    public Rider RiderWithEvents => rider with { Exceptions = exceptions };
+
     /// <summary>What a day is excepted for; null for an ordinary day. Of several: ill, event, away, lighter.</summary>
     /// <param name="date">The day.</param>
     public ExceptionKind? KindOn(LocalDate date) => kinds.TryGetValue(date, out var kind) ? kind : null;

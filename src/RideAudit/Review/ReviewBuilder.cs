@@ -57,7 +57,7 @@ public static class ReviewBuilder
         var book = Workbook.Open(folder, rider, ToTheEnd(request with { AsOf = request.AsOf ?? stop }, rider));
         return new WeeksDocument(
             "rideaudit-weeks/1",
-            book is null ? [] : [.. book.Weeks.Select((w, i) => WeekEntries.Of(w, book.Weeks[..i], book.Plan))])
+            book is null ? [] : [.. book.Weeks.Select((w, i) => PlannedEntries.Add(WeekEntries.Of(w, book.Weeks[..i], book.Plan), book, rules: null))])
         {
             Notices = stop is { } last ? [NoticeWriter.Stopped(last)] : [],
         };
@@ -82,6 +82,7 @@ public static class ReviewBuilder
         var sources = book.Rides.ToDictionary(r => r.File);
         var notices = NoticeWriter.Write(folder, book);
         var entry = WeekEntries.Of(book.Week, book.Before, book.Plan) with { Spans = [.. findings.SelectMany(f => f.Spans).Select(Span)] };
+        entry = PlannedEntries.Add(entry, book, request.Rules);
         var plan = book.Plan.Rider.Plan;
         return new ReviewDocument
         {

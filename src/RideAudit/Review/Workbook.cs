@@ -27,6 +27,9 @@ internal sealed record Workbook
 
     public required PlanInForce Plan { get; init; }
 
+    /// <summary>The rider file and the plan tables over each other.</summary>
+    public required PlanCalendar Calendar { get; init; }
+
     public WeekFacts Week => Weeks[^1];
 
     public ImmutableArray<WeekFacts> Before => Weeks[..^1];
@@ -41,7 +44,9 @@ internal sealed record Workbook
         ImmutableArray<Ride> rides = [.. all.Where(r => r.Date < asOf && r.Date < judged.PlusDays(7))];
         if (!all.Any(r => r.Date < asOf))
             return null;
-        var plan = PlanInForce.For(rider, HoursBefore(rides, rider, judged), judged);
+        var calendar = new PlanCalendar(rider, folder.Plan);
+        rider = calendar.RiderWithEvents;
+        var plan = PlanInForce.For(rider, HoursBefore(rides, rider, judged), judged, folder.Plan);
         var figures = FigureBuilder.Build(rides, rider, plan.Limits);
         return new Workbook
         {
@@ -50,9 +55,10 @@ internal sealed record Workbook
             Rides = rides,
             Figures = figures,
             Plan = plan,
+            Calendar = calendar,
             Weeks = WeekTable.Build(
                 figures, Others(folder, asOf), firstDay, judged, asOf, plan.Limits,
-                start => WeekExceptions.For(rider.Exceptions, start).Leading),
+                start => calendar.Week(start).Leading),
         };
     }
 

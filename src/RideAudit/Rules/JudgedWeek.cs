@@ -46,8 +46,10 @@ internal sealed class JudgedWeek
     /// <summary>More hours than in the week before; false without one.</summary>
     public bool IsLongerThanTheLast => Background.Past.LastWeek is { } last && Week.Hours > last.Hours;
 
-    /// <summary>Planned hours of this week: a lighter week is planned shorter. Null when unknown.</summary>
-    public double? PlannedHours => Plan.PlannedHours * (Exceptions.Lighter ? Limits.LighterWeekFactor : 1);
+    /// <summary>Planned hours of this week: those of its plan table, else the usual ones, where a lighter week is planned shorter. Null when unknown, or none are planned.</summary>
+    public double? PlannedHours => Plan.AskedByPlanTable
+        ? Plan.AskedHours is > 0 and var asked ? asked : null
+        : Plan.PlannedHours * (Exceptions.Lighter ? Limits.LighterWeekFactor : 1);
 
     /// <summary>The week with every ride that nothing could rate read as easy as its length allows.</summary>
     public JudgedWeek Easiest => easiest ??= Read(hard: false);

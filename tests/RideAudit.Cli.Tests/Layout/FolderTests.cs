@@ -18,7 +18,7 @@ public sealed class FolderTests
         ["Sessions"] = ["Units", "Plan", "Rides", "Figures", "Formatting"],
         ["Held"] = ["Units", "Figures", "Plan", "Formatting"],
         ["Rules"] = ["Units", "Figures", "Weeks", "Plan", "Formatting"],
-        ["Document"] = ["Units", "Rides", "Figures", "Weeks", "Plan", "Rules", "Formatting"],
+        ["Document"] = ["Units", "Rides", "Figures", "Weeks", "Plan", "Held", "Rules", "Formatting"],
         ["Next"] = ["Units", "Figures", "Weeks", "Plan", "Rules", "Formatting", "Document", "Review", "Rides", "Ingest", "Sessions", "Held"],
         ["Review"] = ["Units", "Rides", "Ingest", "Figures", "Weeks", "Plan", "Rules", "Formatting", "Document", "Sessions", "Held"],
     };

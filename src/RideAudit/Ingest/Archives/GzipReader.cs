@@ -34,7 +34,7 @@ internal static class GzipReader
     private static bool LengthAgrees(byte[] bytes, int unpacked) =>
         bytes.Length >= FewestBytes && BinaryPrimitives.ReadUInt32LittleEndian(bytes.AsSpan(bytes.Length - 4)) == (uint)unpacked;
 
-    private static FileContent WithWarning(FileContent content, int bytes) => content.HoldsRides
+    private static FileContent WithWarning(FileContent content, int bytes) => content.IsOfUse
         ? content with
         {
             Notices = [new FileNotice(content.File, "damaged archive", $"{bytes} unpacked bytes", $"The gzip file is cut or damaged: the {bytes} bytes that could be unpacked were read; copy it again from where it came.", false)],

@@ -14,7 +14,7 @@ internal static class ZipReader
             using var archive = new ZipArchive(input, ZipArchiveMode.Read, leaveOpen: true);
             var inner = layers with { Zips = layers.Zips + 1, Gzips = 0 };
             var contents = Entries(name, archive, inner, work);
-            return contents.Exists(c => c.HoldsRides || !c.Notices.IsEmpty)
+            return contents.Exists(c => c.IsOfUse || !c.Notices.IsEmpty)
                 ? contents
                 : [.. contents.Where(c => !c.Texts.IsEmpty), .. Refused(name, "no rides", "This archive holds no ride.")];
         }
@@ -82,7 +82,7 @@ internal static class ZipReader
         return isWhole ? contents : [.. contents.Select(c => c.With(WithWarning))];
     }
 
-    private static FileContent WithWarning(FileContent content) => content.HoldsRides
+    private static FileContent WithWarning(FileContent content) => content.IsOfUse
         ? content with
         {
             Notices = [new FileNotice(content.File, "damaged archive", "what could be unpacked", "The archive is damaged here: what could be unpacked of this file was read; copy the archive again from where it came.", false)],

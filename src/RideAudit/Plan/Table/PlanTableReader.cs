@@ -14,6 +14,22 @@ public static class PlanTableReader
     /// <param name="header">The header row.</param>
     public static bool IsPlanHeader(IReadOnlyList<string> header) => PlanHeader.Is(header);
 
+    /// <summary>Whether a text begins with the header of a plan table.</summary>
+    /// <param name="text">The text; its first line is enough.</param>
+    public static bool IsPlan(string text)
+    {
+        try
+        {
+            using var csv = Open(text.AsSpan().TrimStart('\uFEFF').ToString());
+            csv.ReadHeader();
+            return IsPlanHeader(csv.Headers);
+        }
+        catch (CsvFormatException)
+        {
+            return false;
+        }
+    }
+
     /// <summary>Reads a table.</summary>
     /// <param name="text">The text, with or without a byte-order mark.</param>
     /// <param name="name">The file's name, for the messages.</param>
@@ -21,20 +37,10 @@ public static class PlanTableReader
     {
         var marked = text.StartsWith('\uFEFF');
         var plain = marked ? text[1..] : text;
-        var separator = SeparatorOf(plain);
-        var options = new CsvReaderOptions
-        {
-            Separator = separator,
-            TrackLineNumbers = true,
-            TrimWhitespace = true,
-            MaxRecordSize = LargestRecordBytes,
-            FieldCountMismatch = CsvFieldCountHandling.Allow,
-            MalformedData = CsvMalformedDataHandling.Recover,
-        };
-        var empty = PlanSheet.New(name) with { Separator = separator, CarriageReturns = plain.Contains("\r\n", StringComparison.Ordinal), ByteOrderMark = marked };
+        var empty = PlanSheet.New(name) with { Separator = SeparatorOf(plain), CarriageReturns = plain.Contains("\r\n", StringComparison.Ordinal), ByteOrderMark = marked };
         try
         {
-            using var csv = CsvReader.Create(Encoding.UTF8.GetBytes(plain), options);
+            using var csv = Open(plain);
             return Read(csv, empty);
         }
         catch (CsvFormatException fault)
@@ -42,6 +48,16 @@ public static class PlanTableReader
             return empty with { Mistakes = [new PlanMistake(name, (int)fault.LineNumber, "", 0, fault.Message.TrimEnd('.'), "rows of CSV")] };
         }
     }
+
+    private static CsvReader Open(string text) => CsvReader.Create(Encoding.UTF8.GetBytes(text), new CsvReaderOptions
+    {
+        Separator = SeparatorOf(text),
+        TrackLineNumbers = true,
+        TrimWhitespace = true,
+        MaxRecordSize = LargestRecordBytes,
+        FieldCountMismatch = CsvFieldCountHandling.Allow,
+        MalformedData = CsvMalformedDataHandling.Recover,
+    });
 
     private static PlanSheet Read(CsvReader csv, PlanSheet empty)
     {
