@@ -84,15 +84,18 @@ internal sealed class RiderFolder
     /// <summary>The error for a folder without a usable ride.</summary>
     public UserError NoRide(FolderContent content) => new(NoRides.Sentence(_typed, content), ExitCode.NoRide);
 
-    /// <summary>The coach's note: given as text or as a file, or the folder's own; null when there is none.</summary>
+    /// <summary>The coach's note where it was given as text or as a file; without text, the folder's own of the week is taken.</summary>
     /// <param name="typed">Text or file; null when not given.</param>
+    /// <returns>The text, and the file that must not be written over; each null without one.</returns>
     /// <exception cref="UserError">A file was named that is not there, or it cannot be read.</exception>
     public (string? Text, string? File) Note(string? typed)
     {
-        var path = typed is null ? System.IO.Path.Combine(Home, FolderFiles.Note) : LooksLikePath(typed) ? _shell.FullPath(typed) : null;
+        if (typed is null)
+            return (null, System.IO.Path.Combine(Home, FolderFiles.Note) is var own && File.Exists(own) ? own : null);
+        var path = LooksLikePath(typed) ? _shell.FullPath(typed) : null;
         if (path is not null && File.Exists(path))
             return (ReadNote(path), path);
-        if (typed is not null && IsNamedAsFile(typed))
+        if (IsNamedAsFile(typed))
             throw new UserError($"There is no note {typed}. Give a file that is there, or the note itself as text.");
         return (string.IsNullOrWhiteSpace(typed) ? null : typed, null);
     }

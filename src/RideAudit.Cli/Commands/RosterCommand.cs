@@ -127,7 +127,7 @@ internal sealed class RosterCommand(Shell shell, ProgramCommand command)
     private RosterInput Review(ParseResult asked, string path, string name, string output)
     {
         var folder = RiderFolder.Open(shell, path);
-        var request = folder.Request(asked.GetValue(_asOf), asked.GetValue(_week)) with { Note = folder.Note(null).Text };
+        var request = folder.Request(asked.GetValue(_asOf), asked.GetValue(_week));
         var content = folder.Read(quiet: true);
         var (document, traces) = ReviewBuilder.ReviewWithTraces(content, folder.Rider, request) ?? throw new UserError(NoRides.Sentence(name, content), ExitCode.NoRide);
         var file = OutputFile.In(output, $"{name}-review-{Shown.Iso(document.Week.StartsOn)}.pdf");

@@ -1,5 +1,6 @@
 using RideAudit.Cli.Terminal;
 using RideAudit.Document;
+using RideAudit.Document.Notes;
 using RideAudit.Formatting;
 
 namespace RideAudit.Cli.Output;
@@ -50,7 +51,7 @@ internal static class Summary
         if (document.Note is { } note)
         {
             page.Blank();
-            page.Text(NoteText.Plain(note), indent: 2);
+            page.Text(NoteReader.Plain(note), indent: 2);
         }
     }
 

@@ -45,7 +45,9 @@ internal sealed class ChangeMarks(ReviewDocument review, IReadOnlyDictionary<str
 
     private void DrawInPlace(Surface surface, RideChange change, Area ride)
     {
-        if (change.Minutes is { } minutes)
+        if (change.Kind == ChangeKind.LeaveOut)
+            DrawOut(surface, ride);
+        else if (change.Minutes is { } minutes)
             Frame(surface, ride with { Right = ride.Left + (hourWidth * (float)(minutes / 60)) });
         else
             DrawDown(surface, (ride.Left + ride.Right) / 2, ride.Top + 3, ride.Top + (ride.Height * 0.45f));
@@ -71,6 +73,12 @@ internal sealed class ChangeMarks(ReviewDocument review, IReadOnlyDictionary<str
         Frame(surface, target);
         surface.Polyline([new Point(from + shift, between - LabelDepth + 4), new Point(from + shift, level), new Point(to, level), new Point(to, target.Top - 4)], Arrow);
         HeadAt(surface, to, target.Top - 1.5f);
+    }
+
+    private static void DrawOut(Surface surface, Area ride)
+    {
+        surface.Line(ride.Left - 2, ride.Bottom - 2, ride.Right + 2, ride.Top + 2, new Pen(Palette.Paper, 3.4f));
+        surface.Line(ride.Left - 2, ride.Bottom - 2, ride.Right + 2, ride.Top + 2, Arrow);
     }
 
     private static void DrawDown(Surface surface, float x, float top, float foot)

@@ -83,6 +83,7 @@ internal sealed class ReviewPages : IPages
             return pages.Finish();
         var marks = new SourceMarks(review);
         pages.Add(new RulesSection(review, marks, fonts, width).Blocks());
+        pages.Add(new PlannedSection(review, fonts, width).Blocks());
         pages.Add(new TrendSection(review, fonts, Sheet).Blocks());
         pages.BeginPageTwo();
         pages.Add(new RidesSection(review, traces, fonts, width).Blocks());

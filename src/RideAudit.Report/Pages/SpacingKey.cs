@@ -26,6 +26,7 @@ internal sealed class SpacingKey : Block
         string text = Reading
             + (open ? " Open block: no power, height from stress per hour." : "")
             + (unknown ? $" {Shown.Missing} and dots: stress unknown." : "")
+            + (review.Week.Days.SelectMany(PlannedBlocks.Of).Any() ? " Thin outline: planned." : "")
             + (review.SmallestChange is { Changes.IsEmpty: false } ? " Dashed, with an arrow: the smallest change." : "");
         lines = LineBreaker.Break(fonts, [new Span(text, Styles.Small)], width - legendWidth - LegendGap);
         Width = width;

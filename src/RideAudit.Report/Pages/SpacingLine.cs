@@ -40,10 +40,10 @@ internal sealed class SpacingLine : Block
         this.width = width;
         this.depth = depth;
         dayWidth = (width - KeyWidth) / 7;
-        double busiest = review.Week.Days.Select(day => RidesOf(day).Sum(ride => ride.DurationSeconds) / 3600.0).DefaultIfEmpty(0).Max();
+        double busiest = review.Week.Days.Select(day => Math.Max(RidesOf(day).Sum(ride => ride.DurationSeconds) / 3600.0, PlannedBlocks.Of(day).Sum(session => session.Minutes ?? 0) / 60.0)).DefaultIfEmpty(0).Max();
         hourWidth = (float)(dayWidth / Math.Max(QuietestDayHours, busiest));
         float spans = review.Week.Spans.IsEmpty ? NoSpans : DeepSpans;
-        double tallest = Math.Max(1.0, review.Rides.Select(RideBlock.HeightShare).DefaultIfEmpty(0).Max());
+        double tallest = review.Rides.Select(RideBlock.HeightShare).Concat(review.Week.Days.SelectMany(PlannedBlocks.Of).Select(session => session.IntensityRatio!.Value * session.IntensityRatio.Value)).Append(1).Max();
         captions = CaptionDepth + (review.Week.Days.Any(day => day.OtherActivityHours > 0 && !day.Rides.IsEmpty) ? OtherDepth : 0);
         float arrows = ChangeMarks.Moves(review) ? ChangeMarks.Depth : 0;
         unit = (float)((depth - spans - captions - LabelDepth - arrows) / tallest);
@@ -71,6 +71,7 @@ internal sealed class SpacingLine : Block
     private void DrawDay(Surface surface, DayEntry day, float left, float baseline, Dictionary<string, Area> places)
     {
         RideEntry[] rides = [.. RidesOf(day)];
+        new PlannedBlocks(hourWidth, unit).Draw(surface, day, left + (dayWidth / 2), baseline);
         float x = left + ((dayWidth - (hourWidth * (float)(rides.Sum(ride => ride.DurationSeconds) / 3600.0))) / 2);
         float top = baseline;
         foreach (RideEntry ride in rides)

@@ -19,7 +19,9 @@ internal sealed class TrendSection(ReviewDocument review, FontSet fonts, Sheet s
     private const float ChartGap = 8;
     private const float FirstGap = 10;
     private const float HoursDepth = 84;
-    private const float LoadDepth = 50;
+    private const float LoadDepth = 62;
+    private const float Between = 22;
+    private const float HoursShare = 0.6f;
     private ImmutableArray<HistoryEntry> Weeks => review.History;
 
     /// <summary>Hours by band against what was planned, and chronic load with its ramp in words.</summary>
@@ -33,8 +35,13 @@ internal sealed class TrendSection(ReviewDocument review, FontSet fonts, Sheet s
             yield break;
         }
 
-        yield return Chart(Hours(), HoursDepth, FirstGap, "The weeks");
-        yield return Chart(new LoadTopic(LoadTitle(), LoadCaption()), LoadDepth, ChartGap, null);
+        float width = sheet.ContentWidth, hours = (width - Between) * HoursShare;
+        yield return new SideBySide(
+            new TrendChart(review, Hours(), fonts, hours, HoursDepth), new TrendChart(review, new LoadTopic(LoadTitle(), LoadCaption()), fonts, width - Between - hours, HoursDepth), hours + Between)
+        {
+            SpaceBefore = FirstGap,
+            Outline = "The weeks",
+        };
     }
 
     /// <summary>The rest of what can be followed over the weeks: the appendix.</summary>

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Text.Json.Serialization;
 using NodaTime;
 using RideAudit.Formatting;
+using RideAudit.Plan;
 using RideAudit.Weeks;
 
 namespace RideAudit.Document;
@@ -33,6 +34,9 @@ public sealed record DayEntry
 
     /// <summary>What the plan tables lay out for the day; empty without a row.</summary>
     public ImmutableArray<PlannedSessionEntry> Planned { get; init; } = [];
+
+    /// <summary>What the day is excepted for; null for an ordinary day.</summary>
+    public ExceptionKind? Exception { get; init; }
 
     /// <summary>The kind in a word or two: <c>to come</c> where there is none yet.</summary>
     [JsonIgnore]

@@ -49,7 +49,10 @@ public sealed record ReviewDocument
     public required SummaryEntry Summary { get; init; }
 
     /// <summary>Limits of the low and the middle band, % of threshold power.</summary>
-    public ImmutableArray<double> BandCutsPercent { get; init; } = [76, 91];
+    public ImmutableArray<double> BandCutsPercent { get; init; } = [76, 106];
+
+    /// <summary>Limits of the low and the middle band, % of threshold heart rate; null where no ride of the week was measured by heart rate.</summary>
+    public ImmutableArray<double>? HeartRateCutsPercent { get; init; }
 
     /// <summary>The coach's note, as plain Markdown; null without one.</summary>
     public string? Note { get; init; }

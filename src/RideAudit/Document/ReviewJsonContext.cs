@@ -28,6 +28,7 @@ namespace RideAudit.Document;
         typeof(EnumJson<RideSport>),
         typeof(EnumJson<RideKind>),
         typeof(EnumJson<DayKind>),
+        typeof(EnumJson<KindSource>),
         typeof(EnumJson<StressSource>),
         typeof(EnumJson<MeasureSource>),
         typeof(EnumJson<ThresholdSource>),

@@ -33,6 +33,12 @@ public sealed record RideEntry
     /// <summary>What kind of ride it was; none under ten minutes.</summary>
     public required RideKind Kind { get; init; }
 
+    /// <summary>What told the kind; none for an unrated ride.</summary>
+    public KindSource KindFrom { get; init; }
+
+    /// <summary>As long as the plan’s long ride and mostly low, whatever its kind.</summary>
+    public bool LongEnough { get; init; }
+
     /// <summary>Which channel kind and bands came from; none for an unrated ride.</summary>
     public MeasureSource MeasuredBy { get; init; }
 
@@ -99,6 +105,19 @@ public sealed record RideEntry
     /// <summary>Rating from the ride log, 0 to 10.</summary>
     [JsonConverter(typeof(Rounded.To1))]
     public double? Rating { get; init; }
+
+    /// <summary>What the ride log notes of it, as written; null without a note.</summary>
+    public string? Note { get; init; }
+
+    /// <summary>Bouts: short efforts well above threshold power.</summary>
+    public int BoutCount { get; init; }
+
+    /// <summary>Seconds in bouts.</summary>
+    [JsonConverter(typeof(Rounded.To0))]
+    public double BoutSeconds { get; init; }
+
+    /// <summary>Limits of the low and the middle band, % of what <see cref="MeasuredBy"/> names; null without bands.</summary>
+    public ImmutableArray<double>? BandCutsPercent { get; init; }
 
     /// <summary>Best mean powers.</summary>
     public ImmutableArray<BestPowerEntry> BestPowers { get; init; } = [];

@@ -15,8 +15,8 @@ public static class RideNotices
     public static IReadOnlyList<NoticeEntry> AboutRides(this RidesDocument document) =>
         [.. document.Notices.Where(n => !n.Unusable && n.Kept is not null && document.Rides.Any(n.IsAbout))];
 
-    /// <summary>Notices for a page with room for few: files that could not be used, what is about the whole folder, and repairs of the week's rides.</summary>
+    /// <summary>Notices for a page with room for few: files near the week that could not be used, what is about the whole folder, and repairs of the week's rides.</summary>
     /// <param name="document">The review.</param>
     public static IReadOnlyList<NoticeEntry> ForOnePage(this ReviewDocument document) =>
-        [.. document.Notices.Where(n => n.Unusable || n.File is null || n.Problem == "assumption" || (n.Kept is not null && document.Rides.Any(n.IsAbout)))];
+        [.. document.Notices.Where(n => (n.Unusable && n.IsNear(document.Week.StartsOn.PlusDays(-7 * NoticeEntry.WeeksLookedBack), document.Week.StartsOn.PlusDays(6))) || n.File is null || n.Problem == "assumption" || (n.Kept is not null && document.Rides.Any(n.IsAbout)))];
 }

@@ -11,6 +11,9 @@ public sealed record SummaryEntry
     /// <summary>Counts of rules and the smallest change, one or two sentences.</summary>
     public required string Subline { get; init; }
 
+    /// <summary>What of the judged week and its look-back lost data or could not be used, one sentence; the subline ends with it. Null without doubt.</summary>
+    public string? DataLine { get; init; }
+
     /// <summary>Rules broken.</summary>
     public required int Broken { get; init; }
 

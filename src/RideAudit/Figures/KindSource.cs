@@ -1,9 +1,12 @@
+using RideAudit.Formatting;
+
 namespace RideAudit.Figures;
 
 /// <summary>What a ride's kind was told by.</summary>
 public enum KindSource
 {
     /// <summary>Nothing: the ride is unrated, or too short for a kind.</summary>
+    [Word(null)]
     None,
 
     /// <summary>Power.</summary>

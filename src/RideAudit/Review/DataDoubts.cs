@@ -1,5 +1,3 @@
-using System.Collections.Immutable;
-using RideAudit.Document;
 using RideAudit.Figures;
 using RideAudit.Formatting;
 using RideAudit.Rules;
@@ -10,17 +8,11 @@ namespace RideAudit.Review;
 /// <summary>Says on page one what makes the week's verdicts less sure than they look.</summary>
 internal static class DataDoubts
 {
-    private static readonly string[] Losses = ["truncated", "damaged", "not closed"];
-
     /// <summary>One sentence a doubt, the most serious first; empty when there is none.</summary>
     /// <param name="week">The week.</param>
-    /// <param name="notices">The review's notices.</param>
-    public static IEnumerable<string> Of(WeekUnderReview week, ImmutableArray<NoticeEntry> notices)
+    public static IEnumerable<string> Of(WeekUnderReview week)
     {
         var rides = week.Week.Rides.ToArray();
-        foreach (var ride in rides)
-            if (notices.Any(n => n.File is { } file && Losses.Contains(n.Problem) && (file == ride.File || ride.Parts.Contains(file) || ride.File.StartsWith(file + "#", StringComparison.Ordinal))))
-                yield return $"{Shown.Weekday(ride.Date)}’s recording is incomplete: its figures and kind are those of what was kept.";
         if (rides.Any(r => r.Threshold is { IsEstimate: true }))
             yield return "Threshold power is an estimate: put yours in the rider file.";
         var unrated = rides.Where(r => r.Kind == RideKind.Unrated).ToArray();

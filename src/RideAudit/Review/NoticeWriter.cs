@@ -13,7 +13,7 @@ internal static class NoticeWriter
     public static ImmutableArray<NoticeEntry> Write(FolderContent folder, Workbook? book)
     {
         var notices = ImmutableArray.CreateBuilder<NoticeEntry>();
-        notices.AddRange(folder.Notices.Select(n => new NoticeEntry(n.File, n.Problem, n.Kept, n.Sentence, n.Unusable)));
+        notices.AddRange(folder.Notices.Select(n => new NoticeEntry(n.File, n.Problem, n.Kept, n.Sentence, n.Unusable) { Date = NameDates.In(n.File)?.At.Date }));
         if (folder.TimeZoneIsTheMachines && folder.Recordings.Any(r => r.OffsetFrom == OffsetSource.MachineZone))
             notices.Add(Assumption($"No time zone in the rider file: this machine’s ({folder.TimeZone}) decides which day a ride belongs to."));
         if (book is null)

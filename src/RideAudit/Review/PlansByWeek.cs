@@ -1,4 +1,5 @@
 using RideAudit.Plan;
+using RideAudit.Plan.Table;
 
 namespace RideAudit.Review;
 
@@ -8,7 +9,8 @@ internal static class PlansByWeek
     /// <summary>The plan of a week.</summary>
     /// <param name="book">The weeks up to the reviewed one.</param>
     /// <param name="week">Its place among them, 0 the first.</param>
-    public static PlanInForce Of(Workbook book, int week)
+    /// <param name="table">The plan tables.</param>
+    public static PlanInForce Of(Workbook book, int week, PlanTable table)
     {
         if (week == book.Weeks.Length - 1)
             return book.Plan;
@@ -19,6 +21,6 @@ internal static class PlansByWeek
             var facts = book.Weeks[earlier];
             before.Add(new WeekHours(facts.StartsOn, facts.Hours, facts.Exception is not null, earlier == 0 ? facts.FirstRideOn : null));
         }
-        return PlanInForce.For(rider, before, book.Weeks[week].StartsOn);
+        return PlanInForce.For(rider, before, book.Weeks[week].StartsOn, table);
     }
 }

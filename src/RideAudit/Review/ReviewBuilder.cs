@@ -1,7 +1,9 @@
 using System.Collections.Immutable;
 using RideAudit.Document;
+using RideAudit.Figures;
 using RideAudit.Ingest;
 using RideAudit.Plan;
+using RideAudit.Plan.Table;
 using RideAudit.Rules;
 using RideAudit.Rules.Changes;
 using RideAudit.Weeks;
@@ -77,7 +79,7 @@ public static class ReviewBuilder
     private static ReviewDocument Review(FolderContent folder, Workbook book, ReviewRequest request)
     {
         var week = new WeekUnderReview(book.Week, new Past(book.Before), book.Plan);
-        var findings = request.Rules.Judge(week);
+        var findings = Streaks.Count(request.Rules.Judge(week), request.Rules, book.Weeks, book.Plan);
         var change = ChangeSearch.Find(week, findings, request.Rules);
         var sources = book.Rides.ToDictionary(r => r.File);
         var notices = NoticeWriter.Write(folder, book);
@@ -89,8 +91,8 @@ public static class ReviewBuilder
             AsOf = book.AsOf,
             Rider = Rider(book.Plan, folder),
             Week = entry,
-            History = History(book),
-            RuleHistory = RuleHistory.Write(book, findings, request.Rules),
+            History = History(book, folder.Plan),
+            RuleHistory = RuleHistory.Write(book, findings, request.Rules, folder.Plan),
             Progress = ProgressWriter.Write(book),
             Rides = [.. book.Week.Rides.Select(r => RideEntries.Of(r, sources[r.File]))],
             Findings = findings,
@@ -99,17 +101,28 @@ public static class ReviewBuilder
             Notices = notices,
             Summary = SummaryWriter.Write(week, entry, findings, change, notices),
             BandCutsPercent = [plan.LowerBandCutPercent, plan.UpperBandCutPercent],
-            Note = request.Note,
+            HeartRateCutsPercent = HeartRateCuts(book),
+            Note = request.Note ?? NoteOfWeek.Choose(folder.Notes, book.Week.StartsOn, IsLatest(folder, book.Week)),
         };
     }
 
-    private static ImmutableArray<HistoryEntry> History(Workbook book)
+    private static ImmutableArray<HistoryEntry> History(Workbook book, PlanTable table)
     {
         var first = Math.Max(0, book.Weeks.Length - MostHistoryWeeks);
-        return [.. Enumerable.Range(first, book.Weeks.Length - first).Select(week => WeekEntries.History(book.Weeks[week]) with { PlannedHours = HoursAsked(PlansByWeek.Of(book, week)) })];
+        return [.. Enumerable.Range(first, book.Weeks.Length - first).Select(week => WeekEntries.History(book.Weeks[week]) with { PlannedHours = HoursAsked(PlansByWeek.Of(book, week, table)) })];
     }
 
     private static double? HoursAsked(PlanInForce plan) => plan.AskedHours ?? plan.PlannedHours;
+
+    private static ImmutableArray<double>? HeartRateCuts(Workbook book) =>
+        book.Week.Rides.FirstOrDefault(r => r.MeasuredBy == MeasureSource.HeartRate)?.Cuts is { } cuts ? [cuts.LowerPercent, cuts.UpperPercent] : null;
+
+    /// <summary>No week after it is over and ridden in: the one just begun may have rides already.</summary>
+    private static bool IsLatest(FolderContent folder, WeekFacts week)
+    {
+        var later = week.StartsOn.PlusDays(14);
+        return !folder.Recordings.Any(r => r.StartsAt.Date >= later) && !folder.LoggedRides.Any(r => r.Date is { } date && date >= later);
+    }
 
     private static SpanEntry Span(HardSpan span) => new()
     {

@@ -18,7 +18,7 @@ public sealed record ReviewRequest
     /// <summary>True to give each row of <c>rides</c> its whole best-mean-power curve.</summary>
     public bool WithPowerCurves { get; init; }
 
-    /// <summary>The coach's note; null without one.</summary>
+    /// <summary>The coach's note where it is given apart from the folder; null: the folder's own of the week.</summary>
     public string? Note { get; init; }
 
     /// <summary>The rules to judge by.</summary>

@@ -15,10 +15,12 @@ internal static class SummaryWriter
         WeekUnderReview week, WeekEntry entry, ImmutableArray<Finding> findings, SmallestChange? change, ImmutableArray<NoticeEntry> notices)
     {
         var ranked = Ranking.MostSerious(findings);
+        var data = DataLine.Of(week, notices);
         return new SummaryEntry
         {
             Headline = Headline.Of(week, ranked, findings),
-            Subline = string.Join(' ', DataDoubts.Of(week, notices).Prepend(Subline(findings, change))),
+            Subline = string.Join(' ', [Subline(findings, change), .. DataDoubts.Of(week), .. data is null ? [] : new[] { data }]),
+            DataLine = data,
             Broken = findings.Count(f => f.Verdict == Verdict.Broken),
             Watch = findings.Count(f => f.Verdict == Verdict.Watch),
             Kept = findings.Count(f => f.Verdict == Verdict.Kept),

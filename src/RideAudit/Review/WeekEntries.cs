@@ -4,6 +4,7 @@ using RideAudit.Document;
 using RideAudit.Figures;
 using RideAudit.Formatting;
 using RideAudit.Plan;
+using RideAudit.Plan.Table;
 using RideAudit.Units;
 using RideAudit.Weeks;
 
@@ -20,6 +21,7 @@ internal static class WeekEntries
         var zones = rides.Aggregate(default(ZoneSeconds), (sum, r) => sum + r.Zones);
         var judgesSplit = plan.Tier is not null;
         var asksLong = plan.Tier is not null && week.Exception is not (ExceptionKind.Lighter or ExceptionKind.Away);
+        var calendar = new PlanCalendar(plan.Rider, PlanTable.Empty);
         return new WeekEntry
         {
             StartsOn = week.StartsOn,
@@ -52,7 +54,7 @@ internal static class WeekEntries
             StressMeanBefore = before.IsEmpty ? null : before.TakeLast(WeeksOfStressMean).Average(w => w.Stress),
             PlanWeek = PlanWeek(week, plan.Rider.Plan),
             PlanWeeks = PlanWeek(week, plan.Rider.Plan) is null ? null : plan.Rider.Plan.Weeks,
-            Days = [.. week.Days.Select((day, i) => Day(day, i < week.DaysThatCount))],
+            Days = [.. week.Days.Select((day, i) => Day(day, i < week.DaysThatCount) with { Exception = calendar.KindOn(day.Date) })],
         };
     }
 

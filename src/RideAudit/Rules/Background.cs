@@ -1,5 +1,6 @@
 using RideAudit.Figures;
 using RideAudit.Plan;
+using RideAudit.Plan.Table;
 using RideAudit.Weeks;
 
 namespace RideAudit.Rules;
@@ -19,6 +20,7 @@ internal sealed class Background
     {
         Past = review.Past;
         Plan = review.Plan;
+        Calendar = new PlanCalendar(Plan.Rider, PlanTable.Empty);
         Exceptions = WeekExceptions.For(Plan.Rider.Exceptions, review.Week.StartsOn).With(review.Week.Exception);
         ordinary = new(FindOrdinary, LazyThreadSafetyMode.None);
         ordinaryMean = new(FindOrdinaryMean, LazyThreadSafetyMode.None);
@@ -27,6 +29,9 @@ internal sealed class Background
     public Past Past { get; }
 
     public PlanInForce Plan { get; }
+
+    /// <summary>Days out, events and lighter days of the rider.</summary>
+    public PlanCalendar Calendar { get; }
 
     public WeekExceptions Exceptions { get; }
 

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Text.Json.Serialization;
+using RideAudit.Plan;
 
 namespace RideAudit.Rules;
 
@@ -24,6 +25,12 @@ public sealed record Finding
 
     /// <summary>Why the rule is not judged; null when it is.</summary>
     public string? Reason { get; init; }
+
+    /// <summary>The coach has set the rule aside for the week, which is why it is not judged; null otherwise.</summary>
+    public SetAsideRule? SetAside { get; init; }
+
+    /// <summary>Weeks right before in which the same rule was met no better, 0 to 8; 0 when it was kept or not judged.</summary>
+    public int WeeksInARow { get; init; }
 
     /// <summary>The limits it was judged against.</summary>
     public ImmutableArray<NamedNumber> Limits { get; init; } = [];

@@ -57,6 +57,7 @@ public sealed class OwnRuleTests
         var rides = new List<RideAudit.Figures.RideFigures>();
         for (var week = -6; week <= 0; week++)
         {
+            rides.Add(Sample.Ride(Sample.Monday.PlusDays(7 * week + 3), RideKind.Recovery, 30));
             rides.Add(Sample.Ride(Sample.Monday.PlusDays(7 * week), RideKind.Endurance, 60));
             rides.Add(Sample.Ride(Sample.Monday.PlusDays(7 * week + 5), RideKind.Long, 150));
         }

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using NodaTime;
 using RideAudit.Figures;
+using RideAudit.Plan;
 using RideAudit.Rules;
 using RideAudit.Rules.Changes;
 using RideAudit.Units;
@@ -9,124 +10,201 @@ using RideAudit.Weeks;
 namespace RideAudit.Tests.Rules;
 
 /// <summary>The smallest change once more, written straight down from the method without a thought for speed.</summary>
-internal static class PlainChangeSearch
+internal sealed class PlainChangeSearch
 {
-    private static readonly string[] Watched = ["hard-day-spacing", "hard-day-count", "rest-days", "rest-after-load", "long-ride", "long-ride-first"];
+    private static readonly string[] Watched =
+        ["hard-day-spacing", "hard-day-count", "rest-days", "rest-after-load", "long-ride", "long-ride-first", "return-to-riding"];
 
     private static readonly Verdict[] BestToWorst = [Verdict.Kept, Verdict.NotJudged, Verdict.Watch, Verdict.Broken];
 
-    public static (ImmutableArray<RideChange> Changes, ImmutableArray<string> Keeps)? Find(WeekUnderReview week, ImmutableArray<Finding> findings)
+    private readonly WeekUnderReview week;
+    private readonly ImmutableArray<Finding> before;
+    private readonly List<RideFigures> rides;
+    private readonly string lead;
+
+    private PlainChangeSearch(WeekUnderReview week, ImmutableArray<Finding> before)
     {
-        if (!findings.Any(f => Watched.Contains(f.Rule) && f.Verdict == Verdict.Broken))
-            return null;
-        var rides = week.Week.Rides.ToList();
-        foreach (var candidates in new[] { Moves(week, rides), Swaps(week, rides), TwoMoves(week, rides), Eased(week, rides), Lengthened(week, rides) })
+        this.week = week;
+        this.before = before;
+        rides = [.. week.Week.Rides];
+        lead = before.Where(f => f.Verdict == Verdict.Broken).OrderBy(f => f.Standing.Rank).First().Rule;
+    }
+
+    private double LongSeconds => Math.Ceiling(week.Plan.Limits.LongRideHours * 60 - 1e-9) * 60;
+
+    public static (ImmutableArray<RideChange> Changes, ImmutableArray<string> Keeps)? Find(WeekUnderReview week, ImmutableArray<Finding> findings) =>
+        findings.Any(f => Watched.Contains(f.Rule) && f.Verdict == Verdict.Broken) ? new PlainChangeSearch(week, findings).Find() : null;
+
+    private (ImmutableArray<RideChange> Changes, ImmutableArray<string> Keeps) Find()
+    {
+        Func<RideFigures, IEnumerable<Edit>>[] single = [Moves, Eased, LeftOut, Lengthened, RiddenLong];
+        IEnumerable<Edit[]> Class(Func<RideFigures, IEnumerable<Edit>> of) => rides.SelectMany(of).Select(e => new[] { e });
+        var two =
+            from a in rides
+            from b in rides
+            where rides.IndexOf(a) < rides.IndexOf(b)
+            from first in single.SelectMany(of => of(a))
+            from second in single.SelectMany(of => of(b))
+            select new[] { first, second };
+        foreach (var candidates in new[] { Class(Moves), Swaps(), Class(Eased), Class(LeftOut), Class(Lengthened), Class(RiddenLong), two })
         {
             var winner = candidates
-                .Where(c => IsSensible(c, rides))
-                .Select(c => (Candidate: c, Keeps: KeepsOf(week, findings, c, rides)))
-                .Where(c => c.Keeps.Any(Watched.Contains))
+                .Where(IsSensible)
+                .Select(c => (Candidate: c, Keeps: KeepsOf(c)))
+                .Where(c => c.Keeps.Contains(lead))
                 .OrderByDescending(c => c.Keeps.Count)
-                .ThenBy(c => Math.Round(c.Candidate.Sum(e => Cost(e)), 6))
-                .ThenBy(c => string.Join(' ', c.Candidate.Select(e => $"{e.Now.Date:uuuu-MM-dd} {e.Was.Date:uuuu-MM-dd} {e.Was.File}")), StringComparer.Ordinal)
+                .ThenBy(c => KeySessions([]) - KeySessions(c.Candidate))
+                .ThenBy(c => Math.Round(c.Candidate.Sum(Cost), 6))
+                .ThenBy(c => string.Join(' ', c.Candidate.Select(e => $"{e.To:uuuu-MM-dd} {e.Was.Date:uuuu-MM-dd} {e.Was.File} {(int)e.Kind}")), StringComparer.Ordinal)
                 .FirstOrDefault();
             if (winner.Candidate is not null)
-                return ([.. winner.Candidate.Select(e => new RideChange(e.Kind, e.Was.File, e.Was.Date, e.Now.Date, e.Kind == ChangeKind.Lengthen ? e.Now.DurationSeconds / 60 : null))], [.. winner.Keeps]);
+                return ([.. winner.Candidate.Select(AsChange)], [.. winner.Keeps]);
         }
         return ([], []);
     }
 
-    private sealed record Edit(ChangeKind Kind, RideFigures Was, RideFigures Now);
+    private static RideChange AsChange(Edit edit) =>
+        new(edit.Kind, edit.Was.File, edit.Was.Date, edit.To, edit.Kind is ChangeKind.Lengthen or ChangeKind.RideLong ? Math.Round(edit.Now!.DurationSeconds / 60) : null);
 
-    private static bool CanRide(WeekUnderReview week, LocalDate date)
+    private static bool IsEasy(RideFigures ride) => ride.Kind is RideKind.Recovery or RideKind.Endurance;
+
+    /// <summary>No more riding on, or the day before, a day that is out or an event.</summary>
+    private bool MayAsk(LocalDate date)
     {
-        var days = week.Plan.Rider.Plan.Days;
-        return days.IsEmpty || days.Contains(date.DayOfWeek);
+        bool Closed(LocalDate day) => week.Plan.Rider.Exceptions.Any(e => e.Kind != ExceptionKind.Lighter && e.From <= day && day <= e.To);
+        return !Closed(date) && !Closed(date.PlusDays(1)) && Period.DaysBetween(week.Week.StartsOn, date) < week.Week.DaysThatCount;
     }
 
-    private static IEnumerable<Edit[]> Moves(WeekUnderReview week, List<RideFigures> rides) =>
-        from ride in rides
-        from day in week.Week.Days
-        where day.Date != ride.Date && CanRide(week, day.Date)
-        select new[] { Moved(ChangeKind.Move, ride, day.Date) };
+    private bool MayLengthen(LocalDate date) =>
+        MayAsk(date) && !week.Plan.Rider.Exceptions.Any(e => e.Kind == ExceptionKind.Ill && e.From <= week.Week.EndsOn && e.To >= week.Week.StartsOn);
 
-    private static IEnumerable<Edit[]> Swaps(WeekUnderReview week, List<RideFigures> rides) =>
+    private IEnumerable<DayFacts> SameWeekday(LocalDate date) =>
+        week.Past.Weeks.TakeLast(6).Append(week.Week).SelectMany(w => w.Days).Where(d => d.Date.DayOfWeek == date.DayOfWeek);
+
+    private bool CanRide(LocalDate date)
+    {
+        var rider = week.Plan.Rider;
+        if (!MayAsk(date))
+            return false;
+        if (rider.MinutesFree is { } free)
+            return free.ContainsKey(date.DayOfWeek) && free[date.DayOfWeek] > 0;
+        if (!rider.Plan.Days.IsEmpty)
+            return rider.Plan.Days.Contains(date.DayOfWeek);
+        return week.Past.Weeks.IsEmpty || SameWeekday(date).Any(d => d.Rides.Length > 0);
+    }
+
+    private IEnumerable<Edit> Moves(RideFigures ride) =>
+        week.Week.Days.Where(d => d.Date != ride.Date && CanRide(d.Date)).Select(d => Moved(ChangeKind.Move, ride, d.Date));
+
+    private IEnumerable<Edit[]> Swaps() =>
         from a in rides
         from b in rides
-        where rides.IndexOf(a) < rides.IndexOf(b) && a.Date != b.Date && CanRide(week, a.Date) && CanRide(week, b.Date)
+        where rides.IndexOf(a) < rides.IndexOf(b) && a.Date != b.Date && CanRide(a.Date) && CanRide(b.Date)
         select new[] { Moved(ChangeKind.Swap, a, b.Date), Moved(ChangeKind.Swap, b, a.Date) };
 
-    private static IEnumerable<Edit[]> TwoMoves(WeekUnderReview week, List<RideFigures> rides) =>
-        from a in Moves(week, rides)
-        from b in Moves(week, rides)
-        where rides.IndexOf(a[0].Was) < rides.IndexOf(b[0].Was)
-        select new[] { a[0], b[0] };
+    private IEnumerable<Edit> Eased(RideFigures ride) => ride.IsHard ? [new Edit(ChangeKind.Ease, ride, Easy(ride, ride.DurationSeconds), ride.Date)] : [];
 
-    private static IEnumerable<Edit[]> Eased(WeekUnderReview week, List<RideFigures> rides)
+    private static IEnumerable<Edit> LeftOut(RideFigures ride) => IsEasy(ride) ? [new Edit(ChangeKind.LeaveOut, ride, null, ride.Date)] : [];
+
+    private IEnumerable<Edit> RiddenLong(RideFigures ride) => ride.IsHard && MayLengthen(ride.Date)
+        ? [new Edit(ChangeKind.RideLong, ride, Easy(ride, Math.Max(ride.DurationSeconds, LongSeconds)), ride.Date)]
+        : [];
+
+    private IEnumerable<Edit> Lengthened(RideFigures ride)
     {
-        foreach (var ride in rides.Where(r => r.Kind is RideKind.High or RideKind.Threshold))
+        var added = LongSeconds - ride.DurationSeconds;
+        if (!IsEasy(ride) || added <= 0 || added > ride.DurationSeconds / 2 || !MayLengthen(ride.Date))
+            yield break;
+        yield return new Edit(ChangeKind.Lengthen, ride, ride with
         {
-            var kind = ride.DurationSeconds >= week.Plan.Limits.LongRideHours * 3600 ? RideKind.Long : RideKind.Endurance;
-            yield return
-            [
-                new Edit(ChangeKind.Ease, ride, ride with
-                {
-                    Kind = kind, Stress = ride.DurationSeconds / 36 * 0.65 * 0.65, Bands = new BandSeconds(ride.DurationSeconds, 0, 0), IntensityRatio = 0.65,
-                }),
-            ];
-        }
+            Kind = RideKind.Long,
+            LongEnough = true,
+            DurationSeconds = LongSeconds,
+            ElapsedSeconds = ride.ElapsedSeconds + added,
+            Stress = ride.Stress / ride.DurationSeconds * LongSeconds,
+            Bands = ride.Bands with { Low = ride.Bands.Low + added },
+        }, ride.Date);
     }
 
-    private static IEnumerable<Edit[]> Lengthened(WeekUnderReview week, List<RideFigures> rides)
+    private RideFigures Easy(RideFigures ride, double seconds)
     {
-        var seconds = week.Plan.Limits.LongRideHours * 3600;
-        foreach (var ride in rides.Where(r => r.Kind is RideKind.Recovery or RideKind.Endurance && r.DurationSeconds < seconds))
+        var isLong = Math.Round(seconds / 60) >= 0.95 * week.Plan.Limits.LongRideHours * 60;
+        return ride with
         {
-            var added = seconds - ride.DurationSeconds;
-            yield return
-            [
-                new Edit(ChangeKind.Lengthen, ride, ride with
-                {
-                    Kind = RideKind.Long, DurationSeconds = seconds, ElapsedSeconds = ride.ElapsedSeconds + added,
-                    Stress = ride.Stress / ride.DurationSeconds * seconds, Bands = ride.Bands with { Low = ride.Bands.Low + added },
-                }),
-            ];
-        }
+            Kind = isLong ? RideKind.Long : RideKind.Endurance,
+            LongEnough = isLong,
+            DurationSeconds = seconds,
+            ElapsedSeconds = ride.ElapsedSeconds + seconds - ride.DurationSeconds,
+            Stress = seconds / 36 * 0.65 * 0.65,
+            Bands = new BandSeconds(seconds, 0, 0),
+            IntensityRatio = 0.65,
+            AtThresholdShare = null,
+            AtHighShare = null,
+            NearThreshold = null,
+            BoutCount = 0,
+            BoutSeconds = 0,
+        };
     }
 
     private static Edit Moved(ChangeKind kind, RideFigures ride, LocalDate date) =>
-        new(kind, ride, ride with { StartsAt = date.At(ride.StartsAt.TimeOfDay).WithOffset(ride.StartsAt.Offset) });
+        new(kind, ride, ride with { StartsAt = date.At(ride.StartsAt.TimeOfDay).WithOffset(ride.StartsAt.Offset) }, date);
 
-    private static bool IsSensible(Edit[] edits, List<RideFigures> rides)
+    private List<RideFigures> Then(Edit[] edits) =>
+        [.. rides.Select(r => edits.FirstOrDefault(e => e.Was.File == r.File) is { } edit ? edit.Now : r).OfType<RideFigures>()];
+
+    private bool IsSensible(Edit[] edits)
     {
-        var then = rides.Select(r => edits.FirstOrDefault(e => e.Was.File == r.File)?.Now ?? r).ToList();
-        foreach (var edit in edits.Where(e => e.Kind != ChangeKind.Ease))
+        var then = Then(edits);
+        foreach (var edit in edits.Where(e => e.Now is not null && (e.To != e.Was.Date || e.Now.DurationSeconds > e.Was.DurationSeconds)))
         {
-            foreach (var other in then.Where(r => r.File != edit.Was.File && r.Date == edit.Now.Date))
+            var day = then.Where(r => r.Date == edit.To).ToList();
+            foreach (var other in day.Where(r => r.File != edit.Was.File))
             {
-                var apart = Duration.Max(other.StartsAt.ToInstant() - edit.Now.EndsAt.ToInstant(), edit.Now.StartsAt.ToInstant() - other.EndsAt.ToInstant());
+                var apart = Duration.Max(other.StartsAt.ToInstant() - edit.Now!.EndsAt.ToInstant(), edit.Now.StartsAt.ToInstant() - other.EndsAt.ToInstant());
                 if (apart <= Duration.FromHours(1) || (other.IsHard && edit.Now.IsHard))
                     return false;
             }
+            if (!HasRoom(edit, day))
+                return false;
         }
         return true;
     }
 
-    private static List<string> KeepsOf(WeekUnderReview week, ImmutableArray<Finding> before, Edit[] edits, List<RideFigures> rides)
+    private bool HasRoom(Edit edit, List<RideFigures> day)
     {
-        var then = rides.Select(r => edits.FirstOrDefault(e => e.Was.File == r.File)?.Now ?? r);
+        var minutes = day.Sum(r => Math.Round(r.DurationSeconds / 60));
+        var most = SameWeekday(edit.To).Max(d => Math.Round(d.Rides.Sum(r => r.DurationSeconds) / 60));
+        if (week.Plan.Rider.MinutesFree is { } free)
+            return free.ContainsKey(edit.To.DayOfWeek) ? minutes <= free[edit.To.DayOfWeek] : minutes <= 0;
+        if (edit.Kind == ChangeKind.RideLong)
+            return edit.Now!.DurationSeconds <= 1.5 * edit.Was.DurationSeconds || minutes <= most;
+        return edit.Kind == ChangeKind.Lengthen || edit.Now!.DurationSeconds < 7200
+            || (minutes <= most && !day.Exists(r => r.IsHard && r.File != edit.Was.File));
+    }
+
+    private List<string> KeepsOf(Edit[] edits)
+    {
+        var then = Then(edits);
         var days = week.Week.Days.Select(d => DayFacts.Build(d.Date, then.Where(r => r.Date == d.Date), d.OtherSeconds, week.Plan.Limits)).ToImmutableArray();
-        var changed = WeekFacts.Build(days, week.Week.LoadBefore, week.Week.FirstRideOn, week.Week.Exception);
+        var changed = WeekFacts.Build(days, week.Week.LoadBefore, week.Week.FirstRideOn, week.Week.Exception, week.Week.DaysThatCount);
         var after = RuleBook.Standard.Judge(new WeekUnderReview(changed, week.Past, week.Plan));
         var pairs = before.Zip(after).ToList();
         return pairs.Exists(p => Array.IndexOf(BestToWorst, p.Second.Verdict) > Array.IndexOf(BestToWorst, p.First.Verdict))
             ? []
-            : [.. pairs.Where(p => p.First.Verdict == Verdict.Broken && p.Second.Verdict == Verdict.Kept).Select(p => p.First.Rule)];
+            : [.. pairs.Where(p => p.First.Verdict == Verdict.Broken && p.Second.Verdict == Verdict.Kept).Select(p => p.First.Rule).Where(r => Watched.Contains(r) || r == lead)];
     }
 
-    private static double Cost(Edit edit) => edit.Kind is ChangeKind.Ease or ChangeKind.Lengthen
-        ? Math.Abs(StressOf(edit.Now) - StressOf(edit.Was))
-        : StressOf(edit.Was);
+    private int KeySessions(Edit[] touched)
+    {
+        var left = rides.Where(r => touched.All(e => e.Was.File != r.File)).ToList();
+        return Math.Min(2, left.Where(r => r.Kind == RideKind.High).Select(r => r.Date).Distinct().Count())
+            + (left.Exists(r => r.Kind == RideKind.Long || r.LongEnough) ? 1 : 0);
+    }
+
+    private static double Cost(Edit edit) =>
+        edit.To != edit.Was.Date ? StressOf(edit.Was) : edit.Now is { } now ? Math.Abs(StressOf(now) - StressOf(edit.Was)) : StressOf(edit.Was);
 
     private static double StressOf(RideFigures ride) => ride.Stress ?? ride.DurationSeconds / 36 * 0.65 * 0.65;
+
+    private sealed record Edit(ChangeKind Kind, RideFigures Was, RideFigures? Now, LocalDate To);
 }

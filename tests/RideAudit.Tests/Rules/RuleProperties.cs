@@ -77,7 +77,7 @@ public class RuleProperties
     {
         var week = Sample.Review(rides, plan);
         var findings = RuleBook.Standard.Judge(week);
-        if (ChangeSearch.Find(week, findings) is not { Changes: [{ Kind: ChangeKind.Move or ChangeKind.Swap }, ..] } change)
+        if (ChangeSearch.Find(week, findings) is not { Changes.Length: > 0 } change || change.Changes.Any(c => c.Kind is not (ChangeKind.Move or ChangeKind.Swap)))
             return true;
         var moved = rides.Select(r => change.Changes.FirstOrDefault(c => c.Ride == r.File) is { } c ? ChangedRide.On(r, c.To) : r);
         var after = RuleBook.Standard.Judge(Sample.Review(moved, plan));

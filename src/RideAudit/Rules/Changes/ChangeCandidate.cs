@@ -6,12 +6,15 @@ namespace RideAudit.Rules.Changes;
 /// <summary>A week as it would have been.</summary>
 /// <param name="Changes">What was done.</param>
 /// <param name="Week">The week then.</param>
+/// <param name="KeyTouched">Key sessions touched.</param>
 /// <param name="MovedStress">Stress of the rides moved, or added or taken away, points.</param>
-internal sealed record ChangeCandidate(ImmutableArray<RideChange> Changes, WeekFacts Week, double MovedStress)
+internal sealed record ChangeCandidate(ImmutableArray<RideChange> Changes, WeekFacts Week, int KeyTouched, double MovedStress)
 {
-    /// <summary>Its place among equals: less moved stress, then the earlier date, then the ride's day and name.</summary>
+    /// <summary>Its place among equals: fewer key sessions touched, then less moved stress, then the earlier date, then the ride's day and name.</summary>
     public static int Compare(ChangeCandidate a, ChangeCandidate b)
     {
+        if (a.KeyTouched != b.KeyTouched)
+            return a.KeyTouched.CompareTo(b.KeyTouched);
         var stress = Math.Round(a.MovedStress, 6).CompareTo(Math.Round(b.MovedStress, 6));
         if (stress != 0)
             return stress;
@@ -30,6 +33,9 @@ internal sealed record ChangeCandidate(ImmutableArray<RideChange> Changes, WeekF
         if (date != 0)
             return date;
         var from = a.From.CompareTo(b.From);
-        return from != 0 ? from : string.CompareOrdinal(a.Ride, b.Ride);
+        if (from != 0)
+            return from;
+        var ride = string.CompareOrdinal(a.Ride, b.Ride);
+        return ride != 0 ? ride : a.Kind.CompareTo(b.Kind);
     }
 }

@@ -8,39 +8,43 @@ namespace RideAudit.Rules.Changes;
 /// <summary>The classes of changes, smallest first, each with all its candidates.</summary>
 internal sealed class ChangeClasses
 {
-    private readonly PlanInForce plan;
-    private readonly WeekFacts week;
-    private readonly WeekEdit edit;
-    private readonly List<(RideFigures Ride, int Day)> rides = [];
-    private readonly List<int> targets = [];
+    /// <summary>An easy ride is lengthened by this share of itself at most: more would be another ride. Common practice, no source.</summary>
+    public const double MostLengthening = 0.5;
 
-    public ChangeClasses(WeekFacts week, PlanInForce plan)
+    private readonly Limits limits;
+    private readonly WeekFacts week;
+    private readonly RidingDays room;
+    private readonly WeekEdit edit;
+    private readonly KeySessions keys;
+    private readonly List<(RideFigures Ride, int Day)> rides = [];
+
+    public ChangeClasses(WeekUnderReview review)
     {
-        this.week = week;
-        this.plan = plan;
-        edit = new WeekEdit(week, plan.Limits);
+        week = review.Week;
+        limits = review.Plan.Limits;
+        room = new RidingDays(review);
+        edit = new WeekEdit(week, limits, room);
+        keys = new KeySessions(week);
         for (var day = 0; day < 7; day++)
         {
             foreach (var ride in week.Days[day].Rides)
                 rides.Add((ride, day));
-            var allowed = plan.Rider.Plan.Days.IsDefaultOrEmpty || plan.Rider.Plan.Days.Contains(week.Days[day].Date.DayOfWeek);
-            if (allowed && day < week.DaysThatCount)
-                targets.Add(day);
         }
     }
 
     /// <summary>The classes in order.</summary>
-    public IEnumerable<IEnumerable<ChangeCandidate>> InOrder => [OneMove(), Swaps(), TwoMoves(), Eased(), Lengthened()];
+    public IEnumerable<IEnumerable<ChangeCandidate>> InOrder =>
+        [Single(Moves), Swaps(), Single(Eased), Single(LeftOut), Single(Lengthened), Single(RiddenLong), TwoOfThese()];
 
-    private IEnumerable<ChangeCandidate> OneMove()
+    private IEnumerable<ChangeCandidate> Single(Func<RideFigures, int, IEnumerable<RideEdit>> edits) =>
+        rides.SelectMany(r => edits(r.Ride, r.Day)).Select(e => Changed(e)).OfType<ChangeCandidate>();
+
+    private IEnumerable<RideEdit> Moves(RideFigures ride, int from)
     {
-        foreach (var (ride, from) in rides)
+        for (var to = 0; to < 7; to++)
         {
-            foreach (var to in targets)
-            {
-                if (to != from && Moved((ride, from, to)) is { } candidate)
-                    yield return candidate;
-            }
+            if (to != from && room.IsOpen(to))
+                yield return Moved(ChangeKind.Move, ride, from, to);
         }
     }
 
@@ -51,24 +55,51 @@ internal sealed class ChangeClasses
             for (var j = i + 1; j < rides.Count; j++)
             {
                 var (a, b) = (rides[i], rides[j]);
-                if (a.Day != b.Day && targets.Contains(a.Day) && targets.Contains(b.Day)
-                    && Changed(ChangeKind.Swap, (a.Ride, a.Day, b.Day), (b.Ride, b.Day, a.Day)) is { } candidate)
+                if (a.Day != b.Day && room.IsOpen(a.Day) && room.IsOpen(b.Day)
+                    && Changed(Moved(ChangeKind.Swap, a.Ride, a.Day, b.Day), Moved(ChangeKind.Swap, b.Ride, b.Day, a.Day)) is { } candidate)
                     yield return candidate;
             }
         }
     }
 
-    private IEnumerable<ChangeCandidate> TwoMoves()
+    private IEnumerable<RideEdit> Eased(RideFigures ride, int day)
     {
-        for (var i = 0; i < rides.Count; i++)
+        if (ride.IsHard)
+            yield return new RideEdit(ChangeKind.Ease, ride, ChangedRide.Eased(ride, limits), day, day);
+    }
+
+    private IEnumerable<RideEdit> LeftOut(RideFigures ride, int day)
+    {
+        if (IsEasy(ride))
+            yield return new RideEdit(ChangeKind.LeaveOut, ride, null, day, day);
+    }
+
+    private IEnumerable<RideEdit> Lengthened(RideFigures ride, int day)
+    {
+        var seconds = ChangedRide.LongRideSeconds(limits);
+        if (IsEasy(ride) && ride.DurationSeconds < seconds && seconds <= (1 + MostLengthening) * ride.DurationSeconds && room.MayBeLonger(day))
+            yield return new RideEdit(ChangeKind.Lengthen, ride, ChangedRide.Lengthened(ride, limits), day, day);
+    }
+
+    private IEnumerable<RideEdit> RiddenLong(RideFigures ride, int day)
+    {
+        if (ride.IsHard && room.MayBeLonger(day))
+            yield return new RideEdit(ChangeKind.RideLong, ride, ChangedRide.AsLongRide(ride, limits), day, day);
+    }
+
+    private IEnumerable<ChangeCandidate> TwoOfThese()
+    {
+        RideEdit[][] each = [.. rides.Select(r => (RideEdit[])
+            [.. Moves(r.Ride, r.Day), .. Eased(r.Ride, r.Day), .. LeftOut(r.Ride, r.Day), .. Lengthened(r.Ride, r.Day), .. RiddenLong(r.Ride, r.Day)])];
+        for (var i = 0; i < each.Length; i++)
         {
-            for (var j = i + 1; j < rides.Count; j++)
+            for (var j = i + 1; j < each.Length; j++)
             {
-                foreach (var first in targets.Where(t => t != rides[i].Day))
+                foreach (var first in each[i])
                 {
-                    foreach (var second in targets.Where(t => t != rides[j].Day))
+                    foreach (var second in each[j])
                     {
-                        if (Moved((rides[i].Ride, rides[i].Day, first), (rides[j].Ride, rides[j].Day, second)) is { } candidate)
+                        if (Changed(first, second) is { } candidate)
                             yield return candidate;
                     }
                 }
@@ -76,55 +107,39 @@ internal sealed class ChangeClasses
         }
     }
 
-    private IEnumerable<ChangeCandidate> Eased()
-    {
-        foreach (var (ride, day) in rides.Where(r => r.Ride.IsHard))
-        {
-            if (InPlace(ChangeKind.Ease, ride, ChangedRide.Eased(ride, plan.Limits), day) is { } candidate)
-                yield return candidate;
-        }
-    }
+    private RideEdit Moved(ChangeKind kind, RideFigures ride, int from, int to) =>
+        new(kind, ride, ChangedRide.On(ride, week.Days[to].Date), from, to);
 
-    private IEnumerable<ChangeCandidate> Lengthened()
+    private ChangeCandidate? Changed(params ReadOnlySpan<RideEdit> edits)
     {
-        var seconds = plan.Limits.LongRideHours * 3600;
-        foreach (var (ride, day) in rides.Where(r => r.Ride.Kind is RideKind.Endurance or RideKind.Recovery && r.Ride.DurationSeconds < seconds))
-        {
-            if (InPlace(ChangeKind.Lengthen, ride, ChangedRide.Lengthened(ride, plan.Limits), day) is { } candidate)
-                yield return candidate;
-        }
-    }
-
-    private ChangeCandidate? Moved(params ReadOnlySpan<(RideFigures Ride, int From, int To)> moves) => Changed(ChangeKind.Move, moves);
-
-    private ChangeCandidate? Changed(ChangeKind kind, params ReadOnlySpan<(RideFigures Ride, int From, int To)> moves)
-    {
-        var edits = new RideEdit[moves.Length];
-        var changes = new RideChange[moves.Length];
-        double stress = 0;
-        for (var i = 0; i < moves.Length; i++)
-        {
-            var (ride, from, to) = moves[i];
-            edits[i] = new RideEdit(ride, ChangedRide.On(ride, week.Days[to].Date), from, to);
-            changes[i] = new RideChange(kind, ride.File, week.Days[from].Date, week.Days[to].Date, null);
-            stress += StressOf(ride);
-        }
-        return edit.With(edits) is { } changed ? new ChangeCandidate([.. changes], changed, stress) : null;
-    }
-
-    private ChangeCandidate? InPlace(ChangeKind kind, RideFigures was, RideFigures now, int day)
-    {
-        if (edit.With(new RideEdit(was, now, day, day)) is not { } changed)
+        if (edit.With(edits) is not { } changed)
             return null;
-        double? minutes = kind == ChangeKind.Lengthen ? now.DurationSeconds / 60 : null;
-        var change = new RideChange(kind, was.File, week.Days[day].Date, week.Days[day].Date, minutes);
-        return new ChangeCandidate([change], changed, Math.Abs(StressOf(now) - StressOf(was)));
+        var changes = new RideChange[edits.Length];
+        double stress = 0;
+        for (var i = 0; i < edits.Length; i++)
+        {
+            changes[i] = ChangeOf(edits[i]);
+            stress += CostOf(edits[i]);
+        }
+        return new ChangeCandidate([.. changes], changed, keys.Touched(edits), stress);
     }
+
+    private RideChange ChangeOf(in RideEdit edit)
+    {
+        double? minutes = edit.Kind is ChangeKind.Lengthen or ChangeKind.RideLong ? AsShown.Minutes(edit.Now!.DurationSeconds) : null;
+        return new RideChange(edit.Kind, edit.Was.File, week.Days[edit.From].Date, week.Days[edit.To].Date, minutes);
+    }
+
+    private double CostOf(in RideEdit edit) => edit.Kind is ChangeKind.Move or ChangeKind.Swap ? StressOf(edit.Was)
+        : edit.Now is { } now ? Math.Abs(StressOf(now) - StressOf(edit.Was))
+        : StressOf(edit.Was);
 
     /// <summary>A ride's stress; without one, that of the same time ridden easy.</summary>
     private double StressOf(RideFigures ride)
     {
-        var ratio = plan.Limits.EasedRatio;
+        var ratio = limits.EasedRatio;
         return ride.Stress ?? ride.DurationSeconds / 3600 * ratio * ratio * 100;
     }
+
+    private static bool IsEasy(RideFigures ride) => ride.Kind is RideKind.Endurance or RideKind.Recovery;
 }

@@ -6,53 +6,44 @@ namespace RideAudit.Rules.Changes;
 /// <summary>Judges candidates by the same rules as the week itself.</summary>
 internal sealed class ChangeJudge
 {
-    private readonly RuleBook book;
     private readonly Background background;
-    private readonly List<(Rule Rule, Verdict Before)> sought = [];
-    private readonly List<(Rule Rule, Verdict Before)> others = [];
+    private readonly Rule lead;
+    private readonly Measured[] rules;
 
-    public ChangeJudge(WeekUnderReview review, RuleBook book)
+    /// <summary>Judges changes of a week.</summary>
+    /// <param name="review">The week as ridden.</param>
+    /// <param name="book">The rules.</param>
+    /// <param name="lead">The rule that a change must keep.</param>
+    public ChangeJudge(WeekUnderReview review, RuleBook book, Rule lead)
     {
-        this.book = book;
+        this.lead = lead;
         background = new Background(review);
         var week = new JudgedWeek(review.Week, background);
-        foreach (var rule in book.Rules)
-            (rule.IsChangeSought ? sought : others).Add((rule, rule.Decide(week).Verdict));
+        rules = [.. book.Rules.Select(r => new Measured(r, r.Decide(week).Verdict, r.IsChangeSought || r == lead))];
     }
 
-    /// <summary>The rules it looks at that are broken, in the order of the method.</summary>
-    public IEnumerable<Rule> Broken => sought.Where(w => w.Before == Verdict.Broken).Select(w => w.Rule);
-
-    /// <summary>How many broken rules a changed week keeps; 0 when it keeps none of those looked at or worsens any.</summary>
+    /// <summary>How many broken rules of those it looks at a changed week keeps; 0 when it does not keep the one it must, or worsens any.</summary>
     public int Gain(WeekFacts changed)
     {
         var week = new JudgedWeek(changed, background);
-        var kept = Kept(sought, week);
-        if (kept is null or 0)
+        if (lead.Decide(week).Verdict != Verdict.Kept)
             return 0;
-        return Kept(others, week) is { } more ? kept.Value + more : 0;
-    }
-
-    /// <summary>The broken rules that a changed week keeps, in the order of the method.</summary>
-    public ImmutableArray<Rule> Keeps(WeekFacts changed)
-    {
-        var week = new JudgedWeek(changed, background);
-        var kept = sought.Concat(others).Where(w => w.Before == Verdict.Broken && w.Rule.Decide(week).Verdict == Verdict.Kept).Select(w => w.Rule).ToHashSet();
-        return [.. book.Rules.Where(kept.Contains)];
-    }
-
-    /// <summary>How many broken rules are kept now; null when a verdict is worse than before.</summary>
-    private static int? Kept(List<(Rule Rule, Verdict Before)> rules, JudgedWeek week)
-    {
         var kept = 0;
-        foreach (var (rule, before) in rules)
+        foreach (var (rule, before, counts) in rules)
         {
             var after = rule.Decide(week).Verdict;
             if (Rank(after) > Rank(before))
-                return null;
-            kept += before == Verdict.Broken && after == Verdict.Kept ? 1 : 0;
+                return 0;
+            kept += counts && before == Verdict.Broken && after == Verdict.Kept ? 1 : 0;
         }
         return kept;
+    }
+
+    /// <summary>The broken rules of those it looks at that a changed week keeps, in the order of the method.</summary>
+    public ImmutableArray<Rule> Keeps(WeekFacts changed)
+    {
+        var week = new JudgedWeek(changed, background);
+        return [.. rules.Where(m => m.Counts && m.Before == Verdict.Broken && m.Rule.Decide(week).Verdict == Verdict.Kept).Select(m => m.Rule)];
     }
 
     /// <summary>Better to worse. A verdict that can no longer be given is worse than a rule kept.</summary>
@@ -63,4 +54,7 @@ internal sealed class ChangeJudge
         Verdict.Watch => 2,
         _ => 3,
     };
+
+    /// <summary>A rule, what it said of the week as ridden, and whether a change is sought for it.</summary>
+    private readonly record struct Measured(Rule Rule, Verdict Before, bool Counts);
 }

@@ -2,12 +2,13 @@ using System.Collections.Immutable;
 
 namespace RideAudit.Rules.Changes;
 
-/// <summary>Finds the smallest change of a week that would have kept a broken rule.</summary>
+/// <summary>Finds the smallest change of a week that would have kept the rule its review leads with, as a coach would make it.</summary>
 /// <remarks>
-/// It looks at the rules that say a change is sought for them: those on spacing, hard days, rest days, rest after load, and the long ride.
-/// The classes, smallest first: one ride on another day; two rides' days swapped; two rides each on another day; one hard ride eased; one easy ride lengthened.
-/// The first class with a candidate that keeps one of those and worsens no rule wins; in it the one that keeps most,
-/// then the least moved stress, then the earlier new date.
+/// It is sought where a rule on return, spacing, hard days, rest days, rest after load or the long ride is broken.
+/// The classes, smallest first: one ride to another day; two rides' days swapped; one hard ride ridden easy; one easy ride left out;
+/// one easy ride lengthened; one hard ride ridden as the long ride; two of these.
+/// The first class with a candidate that keeps the leading rule and worsens none wins; in it the one that keeps most of the rules looked at,
+/// then leaves the key sessions alone, then moves the least stress, then has the earlier new date.
 /// </remarks>
 public static class ChangeSearch
 {
@@ -18,20 +19,20 @@ public static class ChangeSearch
     /// <returns>Null when no rule it looks at is broken; no changes and a sentence when nothing helps.</returns>
     public static SmallestChange? Find(WeekUnderReview week, ImmutableArray<Finding> findings, RuleBook? book = null)
     {
-        if (!findings.Any(f => f.Verdict == Verdict.Broken))
+        var rules = (book ?? RuleBook.Standard).Rules;
+        var broken = Ranking.MostSerious(findings).Where(f => f.Verdict == Verdict.Broken).Select(f => rules.FirstOrDefault(r => r.Id == f.Rule)).OfType<Rule>().ToArray();
+        if (!broken.Any(r => r.IsChangeSought))
             return null;
-        var judge = new ChangeJudge(week, book ?? RuleBook.Standard);
-        var broken = judge.Broken.ToImmutableArray();
-        if (broken.IsEmpty)
-            return null;
-        foreach (var candidates in new ChangeClasses(week.Week, week.Plan).InOrder)
+        var lead = broken[0];
+        var judge = new ChangeJudge(week, book ?? RuleBook.Standard, lead);
+        foreach (var candidates in new ChangeClasses(week).InOrder)
         {
             if (Best(candidates, judge) is not { } best)
                 continue;
             var keeps = judge.Keeps(best.Week);
             return new SmallestChange(best.Changes, [.. keeps.Select(r => r.Id)], ChangeSentence.For(best.Changes, keeps, week.Week));
         }
-        return new SmallestChange([], [], ChangeSentence.None(broken));
+        return new SmallestChange([], [], ChangeSentence.None(lead));
     }
 
     private static ChangeCandidate? Best(IEnumerable<ChangeCandidate> candidates, ChangeJudge judge)

@@ -10,19 +10,23 @@ internal static class ChangeSentence
 {
     public static string For(ImmutableArray<RideChange> changes, ImmutableArray<Rule> keeps, WeekFacts week)
     {
-        var first = changes[0];
-        var what = first.Kind switch
-        {
-            ChangeKind.Swap => Swapped(changes, week),
-            ChangeKind.Ease => $"{Ride(first, week)} ridden easy for the same time",
-            ChangeKind.Lengthen => $"{Ride(first, week)} lengthened to {Shown.Length((first.Minutes ?? 0) * 60)} at its own easy pace",
-            _ => $"{Shown.List(changes.Select(c => $"{Ride(c, week)} on {Shown.Weekday(c.To)}"))} instead",
-        };
+        var what = changes[0].Kind == ChangeKind.Swap ? Swapped(changes, week)
+            : changes.All(c => c.Kind == ChangeKind.Move) ? $"{Shown.List(changes.Select(c => $"{Ride(c, week)} on {Shown.Weekday(c.To)}"))} instead"
+            : Shown.List(changes.Select(c => One(c, week)));
         return $"{what} would have kept {Named(keeps)}.";
     }
 
-    public static string None(IReadOnlyCollection<Rule> broken) =>
-        $"No change to one or two rides would have kept {Named(broken)} without costing another rule.";
+    public static string None(Rule lead) =>
+        $"No change to one or two rides would have kept {Named([lead])} without costing another rule.";
+
+    private static string One(RideChange change, WeekFacts week) => change.Kind switch
+    {
+        ChangeKind.Ease => $"{Ride(change, week)} ridden easy for the same time",
+        ChangeKind.LeaveOut => $"{Ride(change, week)} left out",
+        ChangeKind.Lengthen => $"{Ride(change, week)} lengthened to {Shown.Length((change.Minutes ?? 0) * 60)} at its own easy pace",
+        ChangeKind.RideLong => $"{Ride(change, week)} ridden as the long ride, {Shown.Length((change.Minutes ?? 0) * 60)} and all of it easy,",
+        _ => $"{Ride(change, week)} on {Shown.Weekday(change.To)} instead",
+    };
 
     private static string Swapped(ImmutableArray<RideChange> changes, WeekFacts week)
     {

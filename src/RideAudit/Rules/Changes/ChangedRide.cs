@@ -34,7 +34,7 @@ internal static class ChangedRide
     /// <summary>The same ride made longer at its own stress an hour, the added time easy.</summary>
     public static RideFigures Lengthened(RideFigures ride, Limits limits)
     {
-        var seconds = limits.LongRideHours * 3600;
+        var seconds = LongRideSeconds(limits);
         var added = seconds - ride.DurationSeconds;
         var bands = ride.Bands + new BandSeconds(added, 0, 0);
         return ride with
@@ -48,6 +48,16 @@ internal static class ChangedRide
             Bands = bands,
         };
     }
+
+    /// <summary>A hard ride ridden as the long ride instead: at least its length, all of it easy.</summary>
+    public static RideFigures AsLongRide(RideFigures ride, Limits limits)
+    {
+        var seconds = Math.Max(LongRideSeconds(limits), ride.DurationSeconds);
+        return Eased(ride with { DurationSeconds = seconds, ElapsedSeconds = ride.ElapsedSeconds + seconds - ride.DurationSeconds }, limits);
+    }
+
+    /// <summary>The long ride's length in whole minutes, rounded up, so that riding what is printed is enough; s.</summary>
+    public static double LongRideSeconds(Limits limits) => Math.Ceiling(limits.LongRideHours * 60 - Close.Hair) * 60;
 
     private static RideKind EasyKind(double seconds, double ratio, Limits limits) =>
         KindOfRide.MeetsLength(seconds, limits) ? RideKind.Long

@@ -7,10 +7,10 @@ namespace RideAudit.Rules.Changes;
 
 /// <summary>Builds a week again with some of its rides elsewhere or otherwise.</summary>
 /// <remarks>
-/// What no coach would ask for is left out, common practice: two hard rides on one day, and a ride within an hour of another on its new day,
-/// where the two would be one ride.
+/// What no coach would ask for is left out, common practice: two hard rides on one day, a ride of two hours or more onto a hard day or one without room for it,
+/// and a ride within an hour of another on its new day, where the two would be one ride.
 /// </remarks>
-internal sealed class WeekEdit(WeekFacts week, Limits limits)
+internal sealed class WeekEdit(WeekFacts week, Limits limits, RidingDays room)
 {
     private static readonly Duration Clearance = Duration.FromMinutes(60);
 
@@ -51,8 +51,8 @@ internal sealed class WeekEdit(WeekFacts week, Limits limits)
         }
         foreach (var edit in edits)
         {
-            if (edit.To == day)
-                rides.Add(edit.Now);
+            if (edit.To == day && edit.Now is { } now)
+                rides.Add(now);
         }
         return rides;
     }
@@ -67,15 +67,17 @@ internal sealed class WeekEdit(WeekFacts week, Limits limits)
         return false;
     }
 
-    private static bool IsPossible(int day, List<RideFigures> rides, ReadOnlySpan<RideEdit> edits)
+    private bool IsPossible(int day, List<RideFigures> rides, ReadOnlySpan<RideEdit> edits)
     {
         foreach (var edit in edits)
         {
-            if (edit.To != day || edit.TakesTheSameTime)
+            if (edit.To != day || edit.TakesNoMoreTime)
                 continue;
+            if (!room.HasRoom(edit, rides))
+                return false;
             foreach (var other in rides)
             {
-                if (!ReferenceEquals(other, edit.Now) && (Collide(other, edit.Now) || (other.IsHard && edit.Now.IsHard)))
+                if (!ReferenceEquals(other, edit.Now) && (Collide(other, edit.Now!) || (other.IsHard && edit.Now!.IsHard)))
                     return false;
             }
         }

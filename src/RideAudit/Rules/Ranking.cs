@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
-using RideAudit.Rules;
 
-namespace RideAudit.Review;
+namespace RideAudit.Rules;
 
 /// <summary>Orders findings by how much they matter to the rider: broken before watch, then as each rule ranks itself.</summary>
 internal static class Ranking

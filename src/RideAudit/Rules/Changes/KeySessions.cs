@@ -1,0 +1,48 @@
+using RideAudit.Figures;
+using RideAudit.Units;
+using RideAudit.Weeks;
+
+namespace RideAudit.Rules.Changes;
+
+/// <summary>The sessions a coach would change last: two high days and the long ride.</summary>
+internal sealed class KeySessions(WeekFacts week)
+{
+    private const int HighDays = 2;
+    private readonly (int High, bool Long) all = Of(week, []);
+
+    /// <summary>How many of them a change touches, 0 to 3. Of three high days one may be touched.</summary>
+    /// <param name="edits">The change.</param>
+    public int Touched(ReadOnlySpan<RideEdit> edits)
+    {
+        var (high, longRide) = Of(week, edits);
+        return all.High - high + (all.Long && !longRide ? 1 : 0);
+    }
+
+    private static (int High, bool Long) Of(WeekFacts week, ReadOnlySpan<RideEdit> edits)
+    {
+        var (high, longRide) = (0, false);
+        foreach (var day in week.Days)
+        {
+            var isHigh = false;
+            foreach (var ride in day.Rides)
+            {
+                if (IsEdited(ride, edits))
+                    continue;
+                isHigh |= ride.Kind == RideKind.High;
+                longRide |= ride.Kind == RideKind.Long || ride.LongEnough;
+            }
+            high += isHigh ? 1 : 0;
+        }
+        return (Math.Min(HighDays, high), longRide);
+    }
+
+    private static bool IsEdited(RideFigures ride, ReadOnlySpan<RideEdit> edits)
+    {
+        foreach (var edit in edits)
+        {
+            if (ReferenceEquals(edit.Was, ride))
+                return true;
+        }
+        return false;
+    }
+}
