@@ -16,8 +16,8 @@ namespace RideAudit.Report.Charts;
 internal sealed class TraceChart(RideEntry ride, RideTrace trace, ImmutableArray<double> cuts, StripScale scale, float width, float depth)
 {
     private const float AxisRoom = 30;
-    private const float HeartShare = 0.3f;
-    private const float LaneGap = 5;
+    private const float HeartShare = 0.36f;
+    private const float LaneGap = 3;
     private const float PointsPerSample = 0.4f;
     private const float PointsPerBar = 1.2f;
 
@@ -100,8 +100,8 @@ internal sealed class TraceChart(RideEntry ride, RideTrace trace, ImmutableArray
         double low = Math.Floor(known.Min() / 10.0) * 10, high = Math.Max(low + 20, Math.Ceiling(known.Max() / 10.0) * 10);
         float Y(double bpm) => area.Bottom - (area.Height * (float)((bpm - low) / (high - low)));
         surface.Polyline(Points(trace.HeartRateBpm, area, Y), new Pen(Palette.Quiet, 0.7f));
-        surface.Text(Shown.Number(high), Styles.Tiny, area.Left - 4, area.Top + 4, Align.End);
-        surface.Text(Shown.Number(low), Styles.Tiny, area.Left - 4, area.Bottom, Align.End);
+        surface.Text(Shown.Number(high), Styles.Tiny, area.Left - 4, area.Top + 4.5f, Align.End);
+        surface.Text(Shown.Number(low), Styles.Tiny, area.Left - 4, area.Bottom - 1, Align.End);
     }
 
     private List<Point> Points(ImmutableArray<float> samples, Area area, Func<double, float> y)

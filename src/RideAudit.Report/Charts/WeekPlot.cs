@@ -53,7 +53,10 @@ internal sealed class WeekPlot(Surface surface, Area area, ImmutableArray<Histor
 
         int every = Math.Max(1, (int)Math.Ceiling(LabelPitch * (last - first) / data.Width));
         for (int week = history.Length - 1; week >= 0; week -= every)
-            surface.Text(Shown.ShortDate(history[week].StartsOn), Styles.Tiny, At(week, 0).X, area.Bottom - 3, Align.Middle);
+            {
+            string date = Shown.ShortDate(history[week].StartsOn);
+            surface.Text(date, Styles.Tiny, Inside(At(week, 0).X, Styles.Tiny.Measure(surface.Fonts, date) / 2), area.Bottom - 3, Align.Middle);
+        }
     }
 
     /// <summary>A line across at a level.</summary>
@@ -64,7 +67,11 @@ internal sealed class WeekPlot(Surface surface, Area area, ImmutableArray<Histor
     {
         TextStyle style = Styles.Tiny with { Colour = Palette.Ink };
         float half = (style.Measure(surface.Fonts, text) / 2) + 1;
+        x = Inside(x, half);
         surface.Fill(new Area(x - half, baseline - style.Size + 1, x + half, baseline + 1), Palette.Paper);
         surface.Text(text, style, x, baseline, Align.Middle);
     }
+
+    // The last week's labels may be wider than its place: they stay inside the area.
+    private float Inside(float middle, float half) => Math.Min(middle, area.Right - half);
 }

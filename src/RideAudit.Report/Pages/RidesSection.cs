@@ -68,9 +68,9 @@ internal sealed class RidesSection(ReviewDocument review, ReviewTraces traces, F
     private string Reading()
     {
         string recovery = review.Week.Days.Any(day => day.Kind == DayKind.Recovery && review.Rides.Any(ride => day.Rides.Contains(ride.File) && ride.Kind is not (RideKind.Recovery or RideKind.None)))
-            ? " A recovery day holds one short easy ride, whatever its kind."
+            ? " Recovery day: one short easy ride."
             : "";
-        string dash = review.Rides.Any(ride => ride.Stress is null) ? $"{Shown.Missing}: not measured, or stress unknown." : $"{Shown.Missing}: not measured.";
-        return $"Ratio: normalised over threshold power. Drift: fall of power over heart rate, first half to second. {dash}{recovery}";
+        string dash = review.Rides.Any(ride => ride.Stress is null) ? $"{Shown.Missing}: not measured; stress unknown." : $"{Shown.Missing}: not measured.";
+        return $"Ratio: normalised over threshold power. Drift: power over heart rate, its fall by half. {dash}{recovery}";
     }
 }

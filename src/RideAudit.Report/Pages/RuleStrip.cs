@@ -84,7 +84,8 @@ internal sealed class RuleStrip(ReviewDocument review, SourceMarks marks, FontSe
             this.finding = finding;
             string mark = strip.Sources.Of(finding.Rule);
             name = TextLine.Of(strip.Fonts, [new Span(finding.Name, Styles.SmallInk), new Span(" " + mark, Styles.Small)]);
-            words = LineBreaker.Break(strip.Fonts, [new Span(strip.Words(finding), finding.Verdict == Verdict.NotJudged ? Styles.Small : Styles.SmallInk)], strip.Width - strip.WordsAt);
+            TextStyle style = finding.Verdict == Verdict.NotJudged ? Styles.Small : Styles.SmallInk;
+            words = LineBreaker.Clip(strip.Fonts, new Span(strip.Words(finding), style), strip.Width - strip.WordsAt, mostLines: finding.Verdict == Verdict.NotJudged ? 2 : 1);
         }
 
         public override float Height => (2 * Air) + words.Sum(line => line.Leading);

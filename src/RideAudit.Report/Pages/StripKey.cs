@@ -23,7 +23,7 @@ internal sealed class StripKey : Block
     {
         this.width = width;
         legendWidth = Bands.LegendWidth(fonts, Styles.Small);
-        string text = $"Power by band, dotted: threshold; beneath: heart rate, bpm; ticks: pauses. One scale: {Shown.Watts(scale.TopW)} high, {Shown.Length(scale.Seconds)} wide.";
+        string text = $"Power over heart rate, bpm. Dotted: threshold; ticks: pauses. All {Shown.Watts(scale.TopW)} high, {Shown.Length(scale.Seconds)} wide.";
         lines = LineBreaker.Break(fonts, [new Span(text, Styles.Small)], width - legendWidth - Gap);
     }
 
