@@ -39,7 +39,7 @@ internal sealed class CardLine : Block
     }
 
     /// <inheritdoc/>
-    public override float Height => SpanDepth + ChangeMarks.Depth + strong.Leading + BlocksDepth + (3 * strong.Leading) + 4;
+    public override float Height => SpanDepth + ChangeMarks.Depth + strong.Leading + BlocksDepth + (3 * strong.Leading) + 12;
 
     /// <inheritdoc/>
     public override void Draw(Surface surface, float x, float y)
@@ -52,8 +52,8 @@ internal sealed class CardLine : Block
         surface.Line(x, baseline, x + (7 * dayWidth), baseline, Palette.Ink, 1.2f);
         new ChangeMarks(review, places, hourWidth).Draw(surface, x, dayWidth);
         DrawSpans(surface, places, y);
-        Bands.Legend(surface, x + (7 * dayWidth) - Bands.LegendWidth(fonts, regular), baseline + (3 * strong.Leading), regular);
-        surface.Text("dashed: threshold power", regular, x, baseline + (3 * strong.Leading));
+        Bands.Legend(surface, x + (7 * dayWidth) - Bands.LegendWidth(fonts, regular), baseline + (3 * strong.Leading) + 7, regular);
+        surface.Text("dashed: threshold power", regular, x, baseline + (3 * strong.Leading) + 7);
     }
 
     private void DrawDay(Surface surface, DayEntry day, float left, float baseline, Dictionary<string, Area> places)

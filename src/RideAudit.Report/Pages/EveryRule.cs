@@ -23,6 +23,8 @@ internal sealed class EveryRule(ReviewDocument review, FontSet fonts, float widt
     {
         yield return new SectionHead(fonts, "Every rule", width) { SpaceBefore = 24, KeepWithNext = true, Outline = "Every rule" };
         yield return new TextBlock(fonts, Counts(), Styles.Quiet, width) { KeepWithNext = true };
+        if (WeekInWords.Of(review.Week) is { Length: > 0 } words)
+            yield return new TextBlock(fonts, words, Styles.Body, width) { SpaceBefore = 3 };
         foreach (Finding finding in review.Findings.OrderByDescending(finding => finding.Verdict))
         {
             foreach (Block block in Of(finding))

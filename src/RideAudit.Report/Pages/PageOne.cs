@@ -28,7 +28,7 @@ internal sealed class PageOne
         Block[] over = [new PageHead(review, fonts, width), new VerdictBlock(review.Summary, fonts, width)];
         Block? note = WholeNote(review, options, fonts, width);
         float noteLeast = note is null ? 0 : UnderNote + (note is NoteBlock whole ? Math.Min(LeastNote, whole.Height) : note.Height);
-        (Density density, Block[] under, float room) = Choose(review, fonts, Depth(over), noteLeast);
+        (Density density, Block[] under, float room) = Choose(review, options, fonts, Depth(over), noteLeast);
         note = FitNote(note, room - density.ShallowestChart - UnderNote, fonts);
         float noteDepth = note is null ? 0 : note.Height + UnderNote;
         float chart = Math.Clamp(room - noteDepth, Math.Min(density.ShallowestChart, room - noteDepth), review.Rides.IsEmpty ? density.ShallowestChart : DeepestChart);
@@ -62,7 +62,7 @@ internal sealed class PageOne
         return NoteBlock.Of(review.Note, fonts, width);
     }
 
-    private (Density Density, Block[] Under, float Room) Choose(ReviewDocument review, FontSet fonts, float over, float note)
+    private (Density Density, Block[] Under, float Room) Choose(ReviewDocument review, PageOptions options, FontSet fonts, float over, float note)
     {
         float width = sheet.ContentWidth;
         foreach (Density density in Density.RoomyFirst)
@@ -70,7 +70,7 @@ internal sealed class PageOne
             Block[] under =
             [
                 new SpacingKey(review, fonts, width), new SplitBar(review, fonts, width),
-                new KeyFigures(review, fonts, width, density), new ToChange(review, fonts, width, density),
+                new KeyFigures(review, fonts, width, density), new ToChange(review, fonts, width, density, options.Appendix || !review.Rides.IsEmpty),
                 new TextBlock(fonts, DataLine.Of(review), Styles.Small, width),
             ];
             float room = FlowBottom - sheet.Top - over - UnderHead - UnderVerdict(density) - Depth(under) - Gaps(density).Sum();

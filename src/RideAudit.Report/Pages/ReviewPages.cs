@@ -86,7 +86,7 @@ internal sealed class ReviewPages : IPages
         pages.Add(new PlannedSection(review, fonts, width).Blocks());
         pages.Add(new TrendSection(review, fonts, Sheet).Blocks());
         pages.BeginPageTwo();
-        pages.Add(new RidesSection(review, traces, fonts, width).Blocks());
+        pages.Add(new RidesSection(review, traces, fonts, width, appendix).Blocks());
         pages.Add(new ImprovementSection(review, fonts, width).Blocks());
         pages.Add(new SourcesSection(review, marks, fonts, width, appendix).Blocks());
         if (appendix)
@@ -99,7 +99,7 @@ internal sealed class ReviewPages : IPages
         pages.BeginPage();
         pages.Add(new EveryRule(review, fonts, width).Blocks());
         pages.Add(new TrendSection(review, fonts, Sheet).Rest());
-        pages.Add(new RidesSection(review, traces, fonts, width).Rest());
+        pages.Add(new RidesSection(review, traces, fonts, width, appendix).Rest());
         pages.Add(new NoticesSection(review, fonts, width).Blocks());
         pages.Add(new MethodSection(review, fonts, width).Blocks());
     }

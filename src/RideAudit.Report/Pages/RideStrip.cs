@@ -91,7 +91,7 @@ parts.Add($"Repeats at or above {Shown.Percent(repeats[0].SharePercent)}: {strin
             parts.Add($"Joined from {string.Join(", ", ride.Parts)}.");
         parts.AddRange(ride.Remarks);
         if (parts.Count > 0)
-            yield return new Span(string.Join(' ', parts), Styles.Small);
+            yield return new Span(string.Join(' ', parts), Styles.Tiny with { Colour = Palette.Ink });
     }
 
     private static string Repeat(StretchEntry stretch, int place) =>

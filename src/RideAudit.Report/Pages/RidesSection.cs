@@ -14,7 +14,8 @@ namespace RideAudit.Report.Pages;
 /// <param name="traces">What its ride strips draw.</param>
 /// <param name="fonts">Fonts.</param>
 /// <param name="width">Width, pt.</param>
-internal sealed class RidesSection(ReviewDocument review, ReviewTraces traces, FontSet fonts, float width)
+/// <param name="appendix">The other rides' strips follow in the appendix.</param>
+internal sealed class RidesSection(ReviewDocument review, ReviewTraces traces, FontSet fonts, float width, bool appendix)
 {
     private const float DeepStrip = 62;
     private const float ShallowStrip = 44;
@@ -32,7 +33,7 @@ internal sealed class RidesSection(ReviewDocument review, ReviewTraces traces, F
             yield break;
         }
 
-        foreach (Block block in new RideTable(review, fonts, width).Blocks())
+        foreach (Block block in new RideTable(review, fonts, width) { Appendix = appendix }.Blocks())
             yield return block;
         yield return new TextBlock(fonts, Reading(), Styles.Tiny, width) { SpaceBefore = 2 };
         int[] shown = [.. Enumerable.Range(0, review.Rides.Length).Where(IsShown)];
@@ -54,7 +55,7 @@ internal sealed class RidesSection(ReviewDocument review, ReviewTraces traces, F
             yield return Strip(ride, ShallowStrip);
     }
 
-    private bool IsShown(int ride) => review.Rides[ride].IsHard || review.Rides[ride].Kind == RideKind.Long;
+    private bool IsShown(int ride) => RideTable.HasStrip(review.Rides[ride]);
 
     private RideStrip Strip(int ride, float depth) => new(review.Rides[ride], traces.Of(review.Rides[ride].File), ride, review.BandCutsPercent, Scale, fonts, width, depth)
     {

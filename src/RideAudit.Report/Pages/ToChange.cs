@@ -25,7 +25,7 @@ internal sealed class ToChange : Block
     private readonly float gap;
     private readonly float width;
 
-    public ToChange(ReviewDocument review, FontSet fonts, float width, Density density)
+    public ToChange(ReviewDocument review, FontSet fonts, float width, Density density, bool linked)
     {
         SummaryEntry summary = review.Summary;
         var marks = new SourceMarks(review);
@@ -34,7 +34,7 @@ internal sealed class ToChange : Block
         gap = density.Compact ? 4 : 6;
         foreach (ChangeAdvice advice in summary.ToChange)
         {
-            List<TextLine> title = LineBreaker.Clip(fonts, new Span(advice.Title, Title, Places.Rule(advice.Rule)), width - Indent, density.TitleLines);
+            List<TextLine> title = LineBreaker.Clip(fonts, new Span(advice.Title, Title, linked ? Places.Rule(advice.Rule) : null), width - Indent, density.TitleLines);
             items.Add((title, LineBreaker.Clip(fonts, new Span(Detail(review, advice, marks), Styles.Quiet), width - Indent, density.DetailLines)));
         }
 

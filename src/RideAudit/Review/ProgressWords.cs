@@ -14,7 +14,7 @@ internal static class ProgressWords
     /// <param name="thresholdW">Threshold power in force, W; null without one.</param>
     public static ProgressEntry Of(ProgressEntry entry, double? thresholdW) => entry with
     {
-        EasyPower = new(EasyPower(entry), "Heat, sleep and another sensor move it as much as fitness does."),
+        EasyPower = new(EasyPower(entry), "Heat, sleep or a new sensor move it too."),
         Drift = new(Drift(entry), "Heat, drink and pace move it too."),
         Best = new(Best(entry), "A best is only as good as the effort behind it."),
         Threshold = new(Threshold(entry, thresholdW), "An old threshold bends every share in this review."),
