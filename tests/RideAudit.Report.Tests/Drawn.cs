@@ -1,5 +1,6 @@
 using System.Collections.Concurrent;
 using RideAudit.Document;
+using RideAudit.Units;
 using UglyToad.PdfPig;
 using UglyToad.PdfPig.Content;
 
@@ -41,6 +42,10 @@ public static class Drawn
         using PdfDocument document = Open(Write(Sample(name), PaperOf(name), appendix: true));
         return string.Join(' ', document.GetPages().Select(TextOf));
     }
+
+    /// <summary>Something leads to a rule or to a strip: what is to change, and rows of hard and long rides.</summary>
+    public static bool HasLinks(ReviewDocument review) =>
+        !review.Rides.IsEmpty && (!review.Summary.ToChange.IsEmpty || review.Rides.Any(ride => ride.IsHard || ride.Kind == RideKind.Long));
 
     public static PdfDocument Open(byte[] pdf) => PdfDocument.Open(pdf, new ParsingOptions { UseLenientParsing = false });
 

@@ -54,7 +54,7 @@ internal sealed class ImprovementSection(ReviewDocument review, FontSet fonts, f
     private sealed class Multiples : Block
     {
         private const float Gap = 16;
-        private const float PlotDepth = 44;
+        private const float PlotDepth = 42;
         private readonly SmallPlot[] plots;
         private readonly float column;
         private readonly List<TextLine>[] sentences;

@@ -29,9 +29,9 @@ internal sealed class PageOne
         Block? note = WholeNote(review, options, fonts, width);
         float noteLeast = note is null ? 0 : UnderNote + (note is NoteBlock whole ? Math.Min(LeastNote, whole.Height) : note.Height);
         (Density density, Block[] under, float room) = Choose(review, options, fonts, Depth(over), noteLeast);
-        note = FitNote(note, room - density.ShallowestChart - UnderNote, fonts);
+        note = FitNote(note, room - Shallowest(review, density) - UnderNote, fonts);
         float noteDepth = note is null ? 0 : note.Height + UnderNote;
-        float chart = Math.Clamp(room - noteDepth, Math.Min(density.ShallowestChart, room - noteDepth), review.Rides.IsEmpty ? density.ShallowestChart : DeepestChart);
+        float chart = Math.Clamp(room - noteDepth, Math.Min(Shallowest(review, density), room - noteDepth), review.Rides.IsEmpty ? Shallowest(review, density) : DeepestChart);
         Set(over, note, new SpacingLine(review, fonts, width, chart), under, density, room - noteDepth - chart);
     }
 
@@ -48,6 +48,8 @@ internal sealed class PageOne
         footer.Draw(surface, sheet.Left, sheet.Bottom - footer.Height);
         surface.Text($"1 of {Shown.Number(pageCount)}", Styles.Tiny, sheet.Right, sheet.Bottom - Styles.PageNumberBaseline, Align.End);
     }
+
+    private static float Shallowest(ReviewDocument review, Density density) => density.ShallowestChart + (ChangeMarks.Moves(review) ? ChangeMarks.Depth : 0);
 
     private static float Depth(Block[] blocks) => blocks.Sum(block => block.Height);
 
@@ -74,7 +76,7 @@ internal sealed class PageOne
                 new TextBlock(fonts, DataLine.Of(review), Styles.Small, width),
             ];
             float room = FlowBottom - sheet.Top - over - UnderHead - UnderVerdict(density) - Depth(under) - Gaps(density).Sum();
-            if (room >= density.ShallowestChart + note || density == Density.RoomyFirst[^1])
+            if (room >= Shallowest(review, density) + note || density == Density.RoomyFirst[^1])
                 return (density, under, room);
         }
 

@@ -18,7 +18,7 @@ namespace RideAudit.Report.Pages;
 internal sealed class RidesSection(ReviewDocument review, ReviewTraces traces, FontSet fonts, float width, bool appendix)
 {
     private const float DeepStrip = 62;
-    private const float ShallowStrip = 44;
+    private const float ShallowStrip = 41;
     private const int MostDeepStrips = 2;
 
     private StripScale Scale => StripScale.Of(review, traces);
@@ -39,7 +39,7 @@ internal sealed class RidesSection(ReviewDocument review, ReviewTraces traces, F
         int[] shown = [.. Enumerable.Range(0, review.Rides.Length).Where(IsShown)];
         if (shown.Length == 0)
             yield break;
-        yield return new StripKey(Scale, fonts, width) { SpaceBefore = 8, KeepWithNext = true };
+        yield return new StripKey(Scale, fonts, width) { SpaceBefore = 5, KeepWithNext = true };
         foreach (int ride in shown)
             yield return Strip(ride, shown.Length > MostDeepStrips ? ShallowStrip : DeepStrip);
     }
@@ -59,7 +59,7 @@ internal sealed class RidesSection(ReviewDocument review, ReviewTraces traces, F
 
     private RideStrip Strip(int ride, float depth) => new(review.Rides[ride], traces.Of(review.Rides[ride].File), ride, review.BandCutsPercent, Scale, fonts, width, depth)
     {
-        SpaceBefore = 5,
+        SpaceBefore = 3,
         Outline = OutlineOf(review.Rides[ride]),
     };
 

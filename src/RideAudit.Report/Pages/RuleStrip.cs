@@ -37,8 +37,15 @@ internal sealed class RuleStrip(ReviewDocument review, SourceMarks marks, FontSe
     {
         yield return new TextBlock(fonts, Head(), Styles.Strong, width) { SpaceBefore = 9, KeepWithNext = true };
         yield return new Heads(this) { KeepWithNext = true };
+        string before = "";
         foreach (Finding finding in review.Findings.OrderByDescending(finding => finding.Verdict))
-            yield return new Row(this, finding);
+        {
+            // One reason for many rules is told beside the first of them.
+            string words = Words(finding);
+            yield return new Row(this, finding, finding.Verdict == Verdict.NotJudged && words == before ? "" : words);
+            before = words;
+        }
+
         yield return new HairlineBlock(width, 2);
     }
 
@@ -50,7 +57,7 @@ internal sealed class RuleStrip(ReviewDocument review, SourceMarks marks, FontSe
 
     private string Words(Finding finding) => finding.Verdict switch
     {
-        Verdict.NotJudged => (finding.Reason ?? finding.Sentence).TrimEnd('.'),
+        Verdict.NotJudged => "not judged: " + (finding.Reason ?? finding.Sentence).TrimEnd('.'),
         Verdict.Kept => finding.Held ?? finding.Sentence.TrimEnd('.'),
         _ => Formatting.Words.Of(finding.Verdict),
     };
@@ -78,17 +85,17 @@ internal sealed class RuleStrip(ReviewDocument review, SourceMarks marks, FontSe
         private readonly List<TextLine> words;
         private readonly TextLine name;
 
-        public Row(RuleStrip strip, Finding finding)
+        public Row(RuleStrip strip, Finding finding, string said)
         {
             this.strip = strip;
             this.finding = finding;
             string mark = strip.Sources.Of(finding.Rule);
             name = TextLine.Of(strip.Fonts, [new Span(finding.Name, Styles.SmallInk), new Span(" " + mark, Styles.Small)]);
             TextStyle style = finding.Verdict == Verdict.NotJudged ? Styles.Small : Styles.SmallInk;
-            words = LineBreaker.Clip(strip.Fonts, new Span(strip.Words(finding), style), strip.Width - strip.WordsAt, mostLines: finding.Verdict == Verdict.NotJudged ? 2 : 1);
+            words = LineBreaker.Clip(strip.Fonts, new Span(said, style), strip.Width - strip.WordsAt, mostLines: finding.Verdict == Verdict.NotJudged ? 2 : 1);
         }
 
-        public override float Height => (2 * Air) + words.Sum(line => line.Leading);
+        public override float Height => (2 * Air) + Math.Max(name.Leading, words.Sum(line => line.Leading));
 
         public override void Draw(Surface surface, float x, float y)
         {

@@ -30,8 +30,8 @@ internal sealed class SourcesSection(ReviewDocument review, SourceMarks marks, F
         }
 
         string practice = marks.AnyPractice ? $"{SourceMarks.Practice}{Shown.Joint}common practice, no source. " : "";
-        yield return Paragraph("Sources", practice + string.Join(' ', marks.Numbered), 10);
-        yield return Paragraph("The method", string.Join(' ', Method()), 4);
+        yield return Paragraph("Sources", practice + string.Join(' ', marks.Numbered), 6);
+        yield return Paragraph("The method", string.Join(' ', Method()), 2);
     }
 
     private TextBlock Paragraph(string head, string text, float gap) =>
@@ -61,5 +61,5 @@ internal sealed class SourcesSection(ReviewDocument review, SourceMarks marks, F
         yield return Origin();
     }
 
-    private string Origin() => $"Reviewed as of {Shown.FullDate(review.AsOf)}, {review.Rider.TimeZone}, on unrounded figures; a rider described as {Formatting.Words.Of(review.Rider.Experience)}.";
+    private string Origin() => $"Reviewed as of {Shown.FullDate(review.AsOf)}, on unrounded figures.";
 }

@@ -15,6 +15,7 @@ internal sealed class StripKey : Block
     private readonly List<TextLine> lines;
     private readonly float width;
     private readonly float legendWidth;
+    private readonly bool hasPower;
 
     /// <param name="scale">The strips' scale.</param>
     /// <param name="fonts">Fonts.</param>
@@ -23,7 +24,10 @@ internal sealed class StripKey : Block
     {
         this.width = width;
         legendWidth = Bands.LegendWidth(fonts, Styles.Small);
-        string text = $"Power over heart rate, bpm. Dotted: threshold; ticks: pauses. All {Shown.Watts(scale.TopW)} high, {Shown.Length(scale.Seconds)} wide.";
+        hasPower = scale.TopW > 1;
+        string text = hasPower
+            ? $"Power over heart rate, bpm. Dotted: threshold; ticks: pauses. All {Shown.Watts(scale.TopW)} high, {Shown.Length(scale.Seconds)} wide."
+            : $"Heart rate, bpm. Ticks: pauses. All {Shown.Length(scale.Seconds)} wide.";
         lines = LineBreaker.Break(fonts, [new Span(text, Styles.Small)], width - legendWidth - Gap);
     }
 
@@ -33,7 +37,8 @@ internal sealed class StripKey : Block
     /// <inheritdoc/>
     public override void Draw(Surface surface, float x, float y)
     {
-        Bands.Legend(surface, x + width - legendWidth, y + Styles.Small.Ascent, Styles.Small);
+        if (hasPower)
+            Bands.Legend(surface, x + width - legendWidth, y + Styles.Small.Ascent, Styles.Small);
         foreach (TextLine line in lines)
         {
             line.Draw(surface, x, y + line.Ascent);
