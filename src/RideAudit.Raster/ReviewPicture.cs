@@ -7,7 +7,7 @@ using SkiaSharp;
 
 namespace RideAudit.Raster;
 
-/// <summary>Draws a review's page one as a picture.</summary>
+/// <summary>Draws a review as a picture: page one, or the card for a phone.</summary>
 public static class ReviewPicture
 {
     private const int LargestScale = 8;
@@ -27,6 +27,19 @@ public static class ReviewPicture
         ArgumentOutOfRangeException.ThrowIfLessThan(scale, 1);
         ArgumentOutOfRangeException.ThrowIfGreaterThan(scale, LargestScale);
         using SKBitmap bitmap = Draw(new ReviewPages(review, options, FontSet.OfThisMachine), 0, scale, FontSet.OfThisMachine);
+        using SKData png = bitmap.Encode(SKEncodedImageFormat.Png, 100);
+        png.SaveTo(output);
+    }
+
+    /// <summary>Writes the card for a phone as a PNG: portrait, 1080 px wide, no text under 26 px.</summary>
+    /// <param name="review">The review.</param>
+    /// <param name="output">Where to write; left open.</param>
+    /// <exception cref="IOException">The output cannot be written.</exception>
+    public static void WriteCard(ReviewDocument review, Stream output)
+    {
+        ArgumentNullException.ThrowIfNull(review);
+        ArgumentNullException.ThrowIfNull(output);
+        using SKBitmap bitmap = Draw(new CardPages(review, FontSet.OfThisMachine), 0, CardPages.Scale, FontSet.OfThisMachine);
         using SKData png = bitmap.Encode(SKEncodedImageFormat.Png, 100);
         png.SaveTo(output);
     }

@@ -1,5 +1,6 @@
 using System.Collections.Concurrent;
 using RideAudit.Document;
+using RideAudit.Units;
 using UglyToad.PdfPig;
 using UglyToad.PdfPig.Content;
 
@@ -28,12 +29,23 @@ public static class Drawn
 
     public static byte[] Pdf(string name, Paper paper) => Files.GetOrAdd((name, paper), key => Write(Sample(key.Name), key.Paper));
 
-    public static byte[] Write(ReviewDocument review, Paper paper = Paper.A4, bool roomForNotes = false)
+    public static byte[] Write(ReviewDocument review, Paper paper = Paper.A4, bool roomForNotes = false, bool appendix = false)
     {
         using var stream = new MemoryStream();
-        ReviewPdf.Write(review, stream, new PageOptions { Paper = paper, RoomForNotes = roomForNotes }, RideMaker.TracesOf(review));
+        ReviewPdf.Write(review, stream, new PageOptions { Paper = paper, RoomForNotes = roomForNotes, Appendix = appendix }, RideMaker.TracesOf(review));
         return stream.ToArray();
     }
+
+    /// <summary>All text of a sample with its appendix.</summary>
+    public static string Whole(string name)
+    {
+        using PdfDocument document = Open(Write(Sample(name), PaperOf(name), appendix: true));
+        return string.Join(' ', document.GetPages().Select(TextOf));
+    }
+
+    /// <summary>Something leads to a rule or to a strip: what is to change, and rows of hard and long rides.</summary>
+    public static bool HasLinks(ReviewDocument review) =>
+        !review.Rides.IsEmpty && (!review.Summary.ToChange.IsEmpty || review.Rides.Any(ride => ride.IsHard || ride.Kind == RideKind.Long));
 
     public static PdfDocument Open(byte[] pdf) => PdfDocument.Open(pdf, new ParsingOptions { UseLenientParsing = false });
 

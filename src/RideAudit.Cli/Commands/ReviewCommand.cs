@@ -27,13 +27,15 @@ internal sealed class ReviewCommand(Shell shell, ProgramCommand command, Argumen
     private readonly Option<string?> _pdf = command.File("--pdf", "Write the PDF here. Default: review-YYYY-MM-DD.pdf (the week's first day) in the current folder.");
     private readonly Option<bool> _noPdf = command.Flag("--no-pdf", "Write no PDF.");
     private readonly Option<string?> _json = command.File("--json", "Write the review as JSON here; '-' is standard output, and then nothing else goes there.");
-    private readonly Option<string?> _png = command.File("--png", "Write page one as a picture here.");
+    private readonly Option<string?> _png = command.File("--png", "Write the card for a phone here: a picture, portrait, 1080 px wide.");
+    private readonly Option<string?> _pagePng = command.File("--page-png", "Write page one as a picture here.");
     private readonly Option<bool> _text = command.Flag("--text", "Print the whole review as plain text of at most 80 columns instead of the summary.");
     private readonly Option<Paper> _paper = command.Paper("The paper of the PDF. Default: a4.");
     private readonly Option<string?> _note = command.File(
         "--note", "The coach's note for page one: a text, or a file that holds it. Default: note.md in FOLDER, if there is one.", "TEXT|FILE");
 
     private readonly Option<bool> _room = command.Flag("--room-for-notes", "Leave ruled space for handwriting where there is no note.");
+    private readonly Option<bool> _appendix = command.Flag("--appendix", "After the three pages every ride, every limit and the whole method.");
     private readonly Option<bool> _strict = command.Strict();
     private readonly Option<string?> _failOn = command.FailOn();
     private readonly Option<bool> _quiet = command.Quiet();
@@ -61,8 +63,8 @@ internal sealed class ReviewCommand(Shell shell, ProgramCommand command, Argumen
         whose.Refuses(r => r.GetValue(_text) && r.GetValue(_json) == "-", "--text and --json - both want standard output: give --json a file.");
         whose.Refuses(r => r.GetValue(_noPdf) && r.GetValue(_pdf) is not null, "--pdf and --no-pdf contradict each other.");
         whose.Refuses(
-            r => r.GetValue(folders) is { Length: > 1 } && new[] { r.GetValue(_pdf), r.GetValue(_json), r.GetValue(_png) }.Any(t => t is not null),
-            "--pdf, --json and --png name one file: give one folder with them.");
+            r => r.GetValue(folders) is { Length: > 1 } && new[] { r.GetValue(_pdf), r.GetValue(_json), r.GetValue(_png), r.GetValue(_pagePng) }.Any(t => t is not null),
+            "--pdf, --json, --png and --page-png name one file: give one folder with them.");
         return this;
     }
 
@@ -105,11 +107,12 @@ internal sealed class ReviewCommand(Shell shell, ProgramCommand command, Argumen
     {
         var targets = new List<(Func<LocalDate, OutputFile> Place, Action<Stream, ReviewDocument, ReviewTraces> Write)>();
         var named = new List<OutputFile>();
-        var options = new PageOptions { Paper = asked.GetValue(_paper), RoomForNotes = asked.GetValue(_room) };
+        var options = new PageOptions { Paper = asked.GetValue(_paper), RoomForNotes = asked.GetValue(_room), Appendix = asked.GetValue(_appendix) };
         if (asked.GetValue(_pdf) is null && !asked.GetValue(_noPdf))
             targets.Add((OutputPlace.Beside(shell, folder, week => $"{prefix}review-{Shown.Iso(week)}.pdf"), Pdf));
         Add(asked.GetValue(_pdf), OutputKind.Pdf, Pdf);
-        Add(asked.GetValue(_png), OutputKind.Png, (s, d, _) => Drawing.WritePng(s, d, options));
+        Add(asked.GetValue(_png), OutputKind.Png, (s, d, _) => Drawing.WriteCard(s, d));
+        Add(asked.GetValue(_pagePng), OutputKind.Png, (s, d, _) => Drawing.WritePageOne(s, d, options));
         Add(asked.GetValue(_json) is "-" ? null : asked.GetValue(_json), OutputKind.Json, (s, d, _) => s.Write(Encoding.UTF8.GetBytes(ReviewJson.Write(d))));
         return targets;
 

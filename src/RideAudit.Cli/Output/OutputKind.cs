@@ -12,7 +12,7 @@ internal sealed record OutputKind(string Ending, string Called, string Start, st
     /// <summary>A review or an overview as pages.</summary>
     public static OutputKind Pdf { get; } = new(".pdf", "a PDF", "%PDF-", "RideAudit");
 
-    /// <summary>A picture of page one.</summary>
+    /// <summary>A picture of page one, or the card.</summary>
     public static OutputKind Png { get; } = new(".png", "a picture", "\u0089PNG", null);
 
     /// <summary>A document.</summary>

@@ -11,19 +11,19 @@ namespace RideAudit.Report.Charts;
 internal sealed class HoursTopic(string title, string caption) : TrendTopic(title, caption)
 {
     private const double Width = 0.62;
+    private const double StrokeWidth = 0.8;
     private const double LeastUnbanded = 0.05;
 
     /// <inheritdoc/>
     public override void Draw(Surface surface, ReviewDocument review, Area area)
     {
-        double planned = review.Rider.PlannedHours ?? 0;
-        Scale scale = Scale.For(review.History.Select(week => week.Hours).Append(planned * 1.1), 4);
+        Scale scale = Scale.For(review.History.SelectMany(week => new[] { week.Hours, (week.PlannedHours ?? 0) * 1.1 }), 4);
         var plot = new WeekPlot(surface, area, review.History, scale);
         plot.DrawAxes();
         for (int week = 0; week < review.History.Length; week++)
             DrawStack(surface, plot, review.History[week], week);
-        if (planned > 0)
-            plot.DrawLevel(planned, Asked);
+        for (int week = 0; week < review.History.Length; week++)
+            DrawPlanned(surface, plot, review.History[week], week);
         for (int week = 0; week < review.History.Length; week++)
             DrawLabel(plot, review.History[week], week, week == review.History.Length - 1);
     }
@@ -42,12 +42,22 @@ internal sealed class HoursTopic(string title, string caption) : TrendTopic(titl
             surface.Frame(plot.Bar(place, from, week.Hours, Width), Palette.Quiet, 0.5f);
     }
 
+    // What the plan asked of that very week: a stroke across its bar, on paper so that it shows on dark.
+    private static void DrawPlanned(Surface surface, WeekPlot plot, HistoryEntry week, int place)
+    {
+        if (week.PlannedHours is not > 0)
+            return;
+        Area stroke = plot.Bar(place, 0, week.PlannedHours.Value, StrokeWidth);
+        surface.Line(stroke.Left, stroke.Top, stroke.Right, stroke.Top, Palette.Paper, 2.6f);
+        surface.Line(stroke.Left, stroke.Top, stroke.Right, stroke.Top, Palette.Ink, 1.1f);
+    }
+
     private static void DrawLabel(WeekPlot plot, HistoryEntry week, int place, bool reviewed)
     {
         string letter = week.Exception is { } exception ? Formatting.Words.Of(exception)[..1].ToUpperInvariant() : "";
         string hours = reviewed ? Shown.Number(week.Hours, 1) : "";
         string label = string.Join('\u00A0', new[] { letter, hours }.Where(part => part.Length > 0));
-        Point at = plot.At(place, week.Hours);
+        Point at = plot.At(place, Math.Max(week.Hours, week.PlannedHours ?? 0));
         if (label.Length > 0)
             plot.Label(label, at.X, at.Y - 3);
     }

@@ -27,14 +27,5 @@ internal sealed class LoadTopic(string title, string caption) : TrendTopic(title
         Point last = points[^1];
         surface.Shape(Palette.Ink, new(last.X - 2.2f, last.Y), new(last.X, last.Y - 2.2f), new(last.X + 2.2f, last.Y), new(last.X, last.Y + 2.2f));
         plot.Label(Shown.Number(history[^1].ChronicLoad, 1), last.X, last.Y - 5);
-        if (settled > 0 && settled < history.Length)
-            DrawSettled(surface, plot, settled, scale);
-    }
-
-    private static void DrawSettled(Surface surface, WeekPlot plot, int settled, Scale scale)
-    {
-        Point top = plot.At(settled - 0.5, scale.High), foot = plot.At(settled - 0.5, scale.Low);
-        surface.Line(top.X, top.Y, foot.X, foot.Y, Palette.Quiet, 0.5f, 1.5f);
-        surface.Text("settled from here", Styles.Tiny, top.X + 3, top.Y + 7);
     }
 }

@@ -10,17 +10,18 @@ namespace RideAudit.Report.Charts;
 /// <param name="ride">The ride.</param>
 /// <param name="trace">Its samples.</param>
 /// <param name="cuts">The bands' limits, % of threshold power.</param>
-/// <param name="width">Width, pt.</param>
+/// <param name="scale">Watts and minutes of all strips of the week.</param>
+/// <param name="width">Width of the longest ride's strip, pt.</param>
 /// <param name="depth">Height without the time axis, pt.</param>
-internal sealed class TraceChart(RideEntry ride, RideTrace trace, ImmutableArray<double> cuts, float width, float depth)
+internal sealed class TraceChart(RideEntry ride, RideTrace trace, ImmutableArray<double> cuts, StripScale scale, float width, float depth)
 {
     private const float AxisRoom = 30;
-    private const float HeartDepth = 24;
-    private const float LaneGap = 5;
+    private const float HeartShare = 0.36f;
+    private const float LaneGap = 3;
     private const float PointsPerSample = 0.4f;
-    private const double LongestMarkedShare = 0.7;
-    private static readonly double[] Tints = [0, 0.35, 0.75];
-    private static readonly int[] MarkedWindows = [60, 300, 1200];
+    private const float PointsPerBar = 1.2f;
+
+    private float HeartDepth => depth * HeartShare;
 
     /// <summary>Whether there is a trace to draw.</summary>
     public static bool HasSomething(RideTrace trace) => !trace.Power30W.IsEmpty || !trace.HeartRateBpm.IsEmpty;
@@ -29,7 +30,7 @@ internal sealed class TraceChart(RideEntry ride, RideTrace trace, ImmutableArray
     public void Draw(Surface surface, float x, float y)
     {
         float left = x + AxisRoom;
-        float right = x + width;
+        float right = left + ((width - AxisRoom) * (float)(ride.DurationSeconds / scale.Seconds));
         bool heart = !trace.HeartRateBpm.IsEmpty;
         bool power = !trace.Power30W.IsEmpty;
         float powerBottom = y + depth - (heart && power ? HeartDepth + LaneGap : 0);
@@ -46,54 +47,50 @@ internal sealed class TraceChart(RideEntry ride, RideTrace trace, ImmutableArray
     private void DrawPower(Surface surface, Area area)
     {
         double threshold = ride.ThresholdPowerW ?? 0;
-        double top = Math.Max(threshold * 1.15, trace.Power30W.Where(float.IsFinite).DefaultIfEmpty(0).Max() * 1.04);
-        float Y(double watts) => area.Bottom - (area.Height * (float)(Math.Min(watts, top) / top));
+        float Y(double watts) => area.Bottom - (area.Height * (float)(Math.Min(watts, scale.TopW) / scale.TopW));
+        DrawBands(surface, area, Y, threshold);
+        surface.Line(area.Left, area.Bottom, area.Right, area.Bottom, Palette.Hairline, 0.6f);
         if (threshold > 0)
         {
-            DrawBands(surface, area, Y, threshold, top);
-            surface.Line(area.Left, Y(threshold), area.Right, Y(threshold), Palette.Quiet, 0.5f, 2);
+            surface.Line(area.Left, Y(threshold), area.Right, Y(threshold), Palette.Ink, 0.5f, 2);
             surface.Text(Shown.Number(threshold), Styles.Tiny, area.Left - 4, Y(threshold) + 2.7f, Align.End);
         }
 
         surface.Text("W", Styles.Tiny, area.Left - 4, area.Bottom, Align.End);
-        foreach (StretchEntry stretch in ride.Stretches.OrderBy(stretch => stretch.SharePercent))
-            DrawStretch(surface, area, stretch);
-        surface.Polyline(Points(trace.Power30W, area, Y), new Pen(Palette.Ink, 0.7f));
-        float free = area.Left;
-        foreach (BestPowerEntry best in ride.BestPowers.Where(best => MarkedWindows.Contains(best.Seconds)).OrderBy(best => best.StartSecond))
-            free = DrawBest(surface, area, best, free);
+        ImmutableArray<StretchEntry> repeats = Repeats.Of(ride);
+        float free = float.MinValue;
+        for (int i = 0; i < repeats.Length; i++)
+            free = DrawRepeat(surface, area, repeats[i], Shown.Number(i + 1), free);
     }
 
-    private float DrawBest(Surface surface, Area area, BestPowerEntry best, float free)
+    private float DrawRepeat(Surface surface, Area area, StretchEntry repeat, string number, float free)
     {
-        float from = X(area, best.StartSecond), to = X(area, best.StartSecond + best.Seconds);
-        float y = area.Bottom - 3;
-        string label = Shown.Window(best.Seconds);
-        float width = Styles.Tiny.Measure(surface.Fonts, label);
-        float at = Math.Clamp(from, area.Left, area.Right - width);
-        if (best.Seconds >= ride.DurationSeconds * LongestMarkedShare || at < free)
+        float from = X(area, repeat.StartSecond), to = X(area, repeat.EndSecond);
+        surface.Line(from, area.Top - 1, to, area.Top - 1, Palette.Ink, 0.9f);
+        float half = Styles.Tiny.Measure(surface.Fonts, number) / 2, at = (from + to) / 2;
+        if (at - half < free)
             return free;
-        surface.Line(from, y, to, y, Palette.Ink, 0.6f);
-        surface.Line(from, y - 2, from, y, Palette.Ink, 0.6f);
-        surface.Line(to, y - 2, to, y, Palette.Ink, 0.6f);
-        surface.Text(label, Styles.Tiny, at, y - 3.5f);
-        return Math.Max(to, at + width) + 6;
+        surface.Text(number, Styles.Tiny, at, area.Top - 3, Align.Middle);
+        return at + half + 2;
     }
 
-    private void DrawBands(Surface surface, Area area, Func<double, float> y, double threshold, double top)
+    // Page one's fills under the power, a run of one band at a time.
+    private void DrawBands(Surface surface, Area area, Func<double, float> y, double threshold)
     {
-        double[] limits = [0, .. cuts.Select(cut => Math.Min(top, cut / 100 * threshold)), top];
-        for (int band = 0; band + 1 < limits.Length && band < Tints.Length; band++)
-            surface.Fill(new Area(area.Left, y(limits[band + 1]), area.Right, y(limits[band])), Palette.Low.Tint(Tints[band]));
-        surface.Line(area.Left, area.Bottom, area.Right, area.Bottom, Palette.Hairline, 0.6f);
+        ImmutableArray<float> samples = trace.Power30W;
+        int bucket = Math.Max(1, (int)(samples.Length / Math.Max(1, area.Width / PointsPerBar)));
+        for (int at = 0; at < samples.Length; at += bucket)
+        {
+            float[] known = [.. samples.AsSpan(at, Math.Min(bucket, samples.Length - at)).ToArray().Where(float.IsFinite)];
+            if (known.Length == 0)
+                continue;
+            double watts = known.Average();
+            float left = X(area, (double)at * trace.StepSeconds), right = Math.Min(area.Right, X(area, (double)(at + bucket) * trace.StepSeconds));
+            Bands.FillPlain(surface, new Area(left, y(watts), right + 0.1f, area.Bottom), BandOf(watts, threshold));
+        }
     }
 
-    private void DrawStretch(Surface surface, Area area, StretchEntry stretch)
-    {
-        float from = X(area, stretch.StartSecond), to = X(area, stretch.EndSecond);
-        float y = area.Top - (stretch.SharePercent >= cuts[^1] ? 2 : 5);
-        surface.Line(from, y, to, y, stretch.SharePercent >= cuts[^1] ? Palette.High : Palette.Middle, 2);
-    }
+    private int BandOf(double watts, double threshold) => threshold <= 0 ? 0 : cuts.Count(cut => watts >= cut / 100 * threshold);
 
     private void DrawHeart(Surface surface, Area area)
     {
@@ -103,9 +100,8 @@ internal sealed class TraceChart(RideEntry ride, RideTrace trace, ImmutableArray
         double low = Math.Floor(known.Min() / 10.0) * 10, high = Math.Max(low + 20, Math.Ceiling(known.Max() / 10.0) * 10);
         float Y(double bpm) => area.Bottom - (area.Height * (float)((bpm - low) / (high - low)));
         surface.Polyline(Points(trace.HeartRateBpm, area, Y), new Pen(Palette.Quiet, 0.7f));
-        surface.Text(Shown.Number(high), Styles.Tiny, area.Left - 4, area.Top + 4, Align.End);
-        surface.Text(Shown.Number(low), Styles.Tiny, area.Left - 4, area.Bottom, Align.End);
-        surface.Text("bpm", Styles.Tiny, area.Left - 4, ((area.Top + 4 + area.Bottom) / 2), Align.End);
+        surface.Text(Shown.Number(high), Styles.Tiny, area.Left - 4, area.Top + 4.5f, Align.End);
+        surface.Text(Shown.Number(low), Styles.Tiny, area.Left - 4, area.Bottom - 1, Align.End);
     }
 
     private List<Point> Points(ImmutableArray<float> samples, Area area, Func<double, float> y)
@@ -126,9 +122,9 @@ internal sealed class TraceChart(RideEntry ride, RideTrace trace, ImmutableArray
     {
         var area = new Area(left, y, right, y);
         foreach (int pause in trace.PauseSeconds)
-            surface.Line(X(area, pause), y - 3, X(area, pause), y + 1, Palette.Rust, 0.8f);
+            surface.Line(X(area, pause), y - 3, X(area, pause), y, Palette.Quiet, 0.5f);
         surface.Line(left, y, right, y, Palette.Hairline, 0.6f);
-        int step = TickStep(ride.DurationSeconds);
+        int step = TickStep(scale.Seconds);
         for (int second = 0; second <= ride.DurationSeconds; second += step)
         {
             float x = X(area, second);

@@ -13,14 +13,16 @@ namespace RideAudit.Report.Charts;
 /// <param name="scale">The value axis.</param>
 internal sealed class WeekPlot(Surface surface, Area area, ImmutableArray<HistoryEntry> history, Scale scale)
 {
-    private const int FewestPlaces = 12;
+    private const float WidestPlace = 46;
+    private const float LabelPitch = 38;
     private const float LeftRoom = 30;
     private const float BottomRoom = 13;
     private const float TopRoom = 5;
     private const double AirBefore = 0.65;
     private const double AirAfter = 0.35;
-    private readonly Area data = new(area.Left + LeftRoom, area.Top + TopRoom, area.Right, area.Bottom - BottomRoom);
-    private readonly double first = Math.Min(0, history.Length - FewestPlaces) - AirBefore;
+    private readonly Area data = new(
+        area.Left + LeftRoom, area.Top + TopRoom, Math.Min(area.Right, area.Left + LeftRoom + (WidestPlace * history.Length)), area.Bottom - BottomRoom);
+    private readonly double first = -AirBefore;
     private readonly double last = history.Length - AirAfter;
 
     /// <summary>Where a value of a week stands; weeks are counted from 0, oldest first.</summary>
@@ -49,9 +51,12 @@ internal sealed class WeekPlot(Surface surface, Area area, ImmutableArray<Histor
             surface.Text(Shown.Number(value, scale.Decimals), Styles.Tiny, data.Left - 6, y + 2.7f, Align.End);
         }
 
-        int every = Math.Max(1, (Math.Max(history.Length, FewestPlaces) + 12) / 13);
+        int every = Math.Max(1, (int)Math.Ceiling(LabelPitch * (last - first) / data.Width));
         for (int week = history.Length - 1; week >= 0; week -= every)
-            surface.Text(Shown.ShortDate(history[week].StartsOn), Styles.Tiny, At(week, 0).X, area.Bottom - 3, Align.Middle);
+            {
+            string date = Shown.ShortDate(history[week].StartsOn);
+            surface.Text(date, Styles.Tiny, Inside(At(week, 0).X, Styles.Tiny.Measure(surface.Fonts, date) / 2), area.Bottom - 3, Align.Middle);
+        }
     }
 
     /// <summary>A line across at a level.</summary>
@@ -62,7 +67,11 @@ internal sealed class WeekPlot(Surface surface, Area area, ImmutableArray<Histor
     {
         TextStyle style = Styles.Tiny with { Colour = Palette.Ink };
         float half = (style.Measure(surface.Fonts, text) / 2) + 1;
+        x = Inside(x, half);
         surface.Fill(new Area(x - half, baseline - style.Size + 1, x + half, baseline + 1), Palette.Paper);
         surface.Text(text, style, x, baseline, Align.Middle);
     }
+
+    // The last week's labels may be wider than its place: they stay inside the area.
+    private float Inside(float middle, float half) => Math.Min(middle, area.Right - half);
 }

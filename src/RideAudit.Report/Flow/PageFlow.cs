@@ -31,6 +31,22 @@ internal sealed class PageFlow(Sheet sheet)
             Add(block);
     }
 
+    /// <summary>What comes next begins a page, unless what came before took more than one.</summary>
+    public void BeginPageTwo()
+    {
+        Place();
+        if (pages.Count == 1)
+            y = float.MaxValue;
+    }
+
+    /// <summary>What comes next begins a page.</summary>
+    public void BeginPage()
+    {
+        Place();
+        if (pages.Count > 0)
+            y = float.MaxValue;
+    }
+
     /// <summary>The pages, first to last.</summary>
     public IReadOnlyList<IReadOnlyList<Placed>> Finish()
     {

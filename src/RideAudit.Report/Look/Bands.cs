@@ -11,6 +11,9 @@ internal static class Bands
     private const float LegendAir = 4;
     private const float LegendGap = 10;
 
+    /// <summary>A band's colour without its hatching, for what is too thin to carry any.</summary>
+    public static void FillPlain(Surface surface, Area area, int band) => surface.Fill(area, Fills[band]);
+
     /// <summary>Names, lowest first.</summary>
     public static readonly string[] Names = ["low", "middle", "high"];
 

@@ -27,12 +27,12 @@ internal sealed class NoteBlock : Block
     /// <summary>The whole note.</summary>
     public static NoteBlock Of(string note, FontSet fonts, float width)
     {
-        var lines = new List<NoteLine>();
+        var lines = new List<NoteLine> { new(TextLine.Of(fonts, "From the coach", Styles.SmallStrong), Bar, null, 0) };
         foreach (NoteParagraph paragraph in NoteParser.Parse(note, Style))
         {
             float indent = Bar + (paragraph.Marker is null ? 0 : ItemIndent);
             TextLine? marker = paragraph.Marker is null ? null : TextLine.Of(fonts, paragraph.Marker, Style);
-            float space = lines.Count == 0 ? 0 : paragraph.Marker is null ? ParagraphGap : ItemGap;
+            float space = lines.Count == 1 ? ItemGap : paragraph.Marker is null ? ParagraphGap : ItemGap;
             foreach (TextLine line in LineBreaker.Break(fonts, paragraph.Spans, width - indent))
             {
                 lines.Add(new NoteLine(line, indent, marker, space));

@@ -26,13 +26,17 @@ internal sealed class FindingHead : Block
         lines = LineBreaker.Break(fonts, [name, new Span(finding.Sentence + (after.Length > 0 ? "  " : ""), Styles.Body), .. after], width - indent);
     }
 
+    /// <summary>What is said of the rule elsewhere leads here.</summary>
+    public bool Anchored { get; init; } = true;
+
     /// <inheritdoc/>
     public override float Height => Air + lines.Sum(line => line.Leading) + 1;
 
     /// <inheritdoc/>
     public override void Draw(Surface surface, float x, float y)
     {
-        surface.Anchor(x, y, Places.Rule(finding.Rule));
+        if (Anchored)
+            surface.Anchor(x, y, Places.Rule(finding.Rule));
         surface.Hairline(x, x + width, y);
         y += Air;
         float baseline = y + lines[0].Ascent;

@@ -5,6 +5,7 @@ using RideAudit.Report.Flow;
 using RideAudit.Report.Fonts;
 using RideAudit.Report.Look;
 using RideAudit.Report.Notes;
+using RideAudit.Report.Words;
 
 namespace RideAudit.Report.Pages;
 
@@ -27,10 +28,10 @@ internal sealed class PageOne
         Block[] over = [new PageHead(review, fonts, width), new VerdictBlock(review.Summary, fonts, width)];
         Block? note = WholeNote(review, options, fonts, width);
         float noteLeast = note is null ? 0 : UnderNote + (note is NoteBlock whole ? Math.Min(LeastNote, whole.Height) : note.Height);
-        (Density density, Block[] under, float room) = Choose(review, fonts, Depth(over), noteLeast);
-        note = FitNote(note, room - density.ShallowestChart - UnderNote, fonts);
+        (Density density, Block[] under, float room) = Choose(review, options, fonts, Depth(over), noteLeast);
+        note = FitNote(note, room - Shallowest(review, density) - UnderNote, fonts);
         float noteDepth = note is null ? 0 : note.Height + UnderNote;
-        float chart = Math.Clamp(room - noteDepth, Math.Min(density.ShallowestChart, room - noteDepth), review.Rides.IsEmpty ? density.ShallowestChart : DeepestChart);
+        float chart = Math.Clamp(room - noteDepth, Math.Min(Shallowest(review, density), room - noteDepth), review.Rides.IsEmpty ? Shallowest(review, density) : DeepestChart);
         Set(over, note, new SpacingLine(review, fonts, width, chart), under, density, room - noteDepth - chart);
     }
 
@@ -48,9 +49,11 @@ internal sealed class PageOne
         surface.Text($"1 of {Shown.Number(pageCount)}", Styles.Tiny, sheet.Right, sheet.Bottom - Styles.PageNumberBaseline, Align.End);
     }
 
+    private static float Shallowest(ReviewDocument review, Density density) => density.ShallowestChart + (ChangeMarks.Moves(review) ? ChangeMarks.Depth : 0);
+
     private static float Depth(Block[] blocks) => blocks.Sum(block => block.Height);
 
-    private static float[] Gaps(Density density) => density.Compact ? [3, 10, 7, 8] : [6, 16, 10, 12];
+    private static float[] Gaps(Density density) => density.Compact ? [3, 9, 7, 7, 4] : [6, 14, 10, 12, 6];
 
     private static float UnderVerdict(Density density) => density.Compact ? 6 : 10;
 
@@ -61,7 +64,7 @@ internal sealed class PageOne
         return NoteBlock.Of(review.Note, fonts, width);
     }
 
-    private (Density Density, Block[] Under, float Room) Choose(ReviewDocument review, FontSet fonts, float over, float note)
+    private (Density Density, Block[] Under, float Room) Choose(ReviewDocument review, PageOptions options, FontSet fonts, float over, float note)
     {
         float width = sheet.ContentWidth;
         foreach (Density density in Density.RoomyFirst)
@@ -69,10 +72,11 @@ internal sealed class PageOne
             Block[] under =
             [
                 new SpacingKey(review, fonts, width), new SplitBar(review, fonts, width),
-                new KeyFigures(review, fonts, width, density), new ToChange(review.Summary, fonts, width, density),
+                new KeyFigures(review, fonts, width, density), new ToChange(review, fonts, width, density, options.Appendix || !review.Rides.IsEmpty),
+                new TextBlock(fonts, DataLine.Of(review), Styles.Small, width),
             ];
             float room = FlowBottom - sheet.Top - over - UnderHead - UnderVerdict(density) - Depth(under) - Gaps(density).Sum();
-            if (room >= density.ShallowestChart + note || density == Density.RoomyFirst[^1])
+            if (room >= Shallowest(review, density) + note || density == Density.RoomyFirst[^1])
                 return (density, under, room);
         }
 

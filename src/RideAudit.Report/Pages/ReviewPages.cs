@@ -6,6 +6,7 @@ using RideAudit.Report.Fonts;
 using RideAudit.Report.Look;
 using RideAudit.Report.Notes;
 using RideAudit.Report.Text;
+using RideAudit.Report.Words;
 
 namespace RideAudit.Report.Pages;
 
@@ -15,6 +16,7 @@ internal sealed class ReviewPages : IPages
     private readonly ReviewDocument review;
     private readonly ReviewTraces traces;
     private readonly FontSet fonts;
+    private readonly bool appendix;
     private readonly PageOne first;
     private readonly IReadOnlyList<IReadOnlyList<Placed>> flow;
 
@@ -24,6 +26,7 @@ internal sealed class ReviewPages : IPages
         this.review = review;
         this.fonts = fonts;
         Sheet = new Sheet(options.Paper);
+        appendix = options.Appendix;
         first = new PageOne(review, options, fonts, Sheet);
         flow = Flow();
     }
@@ -76,19 +79,36 @@ internal sealed class ReviewPages : IPages
         float width = Sheet.ContentWidth;
         var pages = new PageFlow(Sheet);
         AddNote(pages);
-        pages.Add(new RulesSection(review, fonts, width).Blocks());
+        if (review.Rides.IsEmpty && !appendix)
+            return pages.Finish();
+        var marks = new SourceMarks(review);
+        pages.Add(new RulesSection(review, marks, fonts, width).Blocks());
+        pages.Add(new PlannedSection(review, fonts, width).Blocks());
         pages.Add(new TrendSection(review, fonts, Sheet).Blocks());
-        pages.Add(new RidesSection(review, traces, fonts, width).Blocks());
+        pages.BeginPageTwo();
+        pages.Add(new RidesSection(review, traces, fonts, width, appendix).Blocks());
+        pages.Add(new ImprovementSection(review, fonts, width).Blocks());
+        pages.Add(new SourcesSection(review, marks, fonts, width, appendix).Blocks());
+        if (appendix)
+            AddAppendix(pages, width);
+        return pages.Finish();
+    }
+
+    private void AddAppendix(PageFlow pages, float width)
+    {
+        pages.BeginPage();
+        pages.Add(new EveryRule(review, fonts, width).Blocks());
+        pages.Add(new TrendSection(review, fonts, Sheet).Rest());
+        pages.Add(new RidesSection(review, traces, fonts, width, appendix).Rest());
         pages.Add(new NoticesSection(review, fonts, width).Blocks());
         pages.Add(new MethodSection(review, fonts, width).Blocks());
-        return pages.Finish();
     }
 
     private void AddNote(PageFlow pages)
     {
         if (first.NoteRest is null)
             return;
-        pages.Add(new SectionHead(fonts, "The note, continued", Sheet.ContentWidth) { KeepWithNext = true, Outline = "The note, continued" });
+        pages.Add(new SectionHead(fonts, "The coach’s note, continued", Sheet.ContentWidth) { KeepWithNext = true, Outline = "The coach’s note, continued" });
         for (NoteBlock? rest = first.NoteRest; rest is not null;)
         {
             (NoteBlock part, rest) = rest.Split(Styles.Body.Leading * 3);

@@ -16,8 +16,7 @@ namespace RideAudit.Report.Pages;
 internal sealed class RideStrip : Block
 {
     private const float Air = 6;
-    private const float PowerDepth = 84;
-    private const float HeartDepth = 42;
+    private const float HeartShare = 0.5f;
     private const float AxisDepth = 15;
     private readonly RideEntry ride;
     private readonly int index;
@@ -28,16 +27,17 @@ internal sealed class RideStrip : Block
     private readonly List<TextLine> facts;
     private readonly TraceChart? chart;
 
-    public RideStrip(RideEntry ride, RideTrace? trace, int index, ImmutableArray<double> cuts, FontSet fonts, float width)
+    public RideStrip(RideEntry ride, RideTrace? trace, int index, ImmutableArray<double> cuts, StripScale scale, FontSet fonts, float width, float depth)
     {
         this.ride = ride;
         this.index = index;
         this.width = width;
         title = TextLine.Of(fonts, [new Span(Title(ride), Styles.Strong), new Span(Measures(ride), Styles.Body)]);
-        file = TextLine.Fit(fonts, ride.File, Styles.Small, Math.Max(60, width - title.Width - 14));
-        facts = LineBreaker.Break(fonts, Facts(ride), width);
-        traceDepth = trace is { Power30W.IsEmpty: true } ? HeartDepth : PowerDepth;
-        chart = trace is not null && TraceChart.HasSomething(trace) ? new TraceChart(ride, trace, cuts, width, traceDepth) : null;
+        file = TextLine.Fit(fonts, ride.File, Styles.Tiny, Math.Max(60, width - title.Width - 14));
+        Span[] said = [.. Facts(ride)];
+        facts = said.Length == 0 ? [] : LineBreaker.Break(fonts, said, width);
+        traceDepth = trace is { Power30W.IsEmpty: true } ? depth * HeartShare : depth;
+        chart = trace is not null && TraceChart.HasSomething(trace) ? new TraceChart(ride, trace, cuts, scale, width, traceDepth) : null;
     }
 
     /// <inheritdoc/>
@@ -81,14 +81,8 @@ internal sealed class RideStrip : Block
     private static IEnumerable<Span> Facts(RideEntry ride)
     {
         var parts = new List<string>();
-        if (ride.NormalisedPowerW is { } normalised)
-            parts.Add($"Normalised power {Shown.Watts(normalised)}, mean {Shown.Watts(ride.MeanPowerW)}, threshold {Shown.Watts(ride.ThresholdPowerW)} ({Formatting.Words.OrNull(ride.ThresholdFrom)}).");
-        if (!ride.BestPowers.IsEmpty)
-            parts.Add("Best: " + string.Join(", ", ride.BestPowers.Select(best => $"{Shown.Window(best.Seconds)} {Shown.Watts(best.MeanPowerW)}")) + ".");
-        if (!ride.Stretches.IsEmpty)
-            parts.Add(Sustained(ride.Stretches));
-        if (ride.MeanHeartRateBpm is { } heart)
-            parts.Add($"Mean heart rate {Shown.HeartRate(heart)}.");
+        if (Repeats.Of(ride) is { IsEmpty: false } repeats)
+parts.Add($"Repeats at or above {Shown.Percent(repeats[0].SharePercent)}: {string.Join(", ", repeats.Select(Repeat))}.");
         if (ride.Partial)
             parts.Add($"Partial: power covers {Shown.Share(ride.PowerCoverage)} of the ride.");
         if (ride.Rating is { } rating)
@@ -96,13 +90,10 @@ internal sealed class RideStrip : Block
         if (!ride.Parts.IsEmpty)
             parts.Add($"Joined from {string.Join(", ", ride.Parts)}.");
         parts.AddRange(ride.Remarks);
-        yield return new Span(string.Join(' ', parts), Styles.Small);
+        if (parts.Count > 0)
+            yield return new Span(string.Join(' ', parts), Styles.Tiny with { Colour = Palette.Ink });
     }
 
-    private static string Sustained(ImmutableArray<StretchEntry> stretches) => string.Join(' ', stretches
-        .GroupBy(stretch => stretch.SharePercent).OrderByDescending(group => group.Key)
-        .Select(group => $"At or above {Shown.Number(group.Key)}\u00A0%: {string.Join(", ", group.Select(Stretch))}."));
-
-    private static string Stretch(StretchEntry stretch) =>
-        $"{Shown.Length(stretch.EndSecond - stretch.StartSecond)} from {Shown.Length(stretch.StartSecond)} ({Shown.Watts(stretch.MeanPowerW)})";
+    private static string Repeat(StretchEntry stretch, int place) =>
+        $"{Shown.Number(place + 1)}){Shown.Joint}{Shown.Length(stretch.EndSecond - stretch.StartSecond)} {Shown.Watts(stretch.MeanPowerW)}";
 }

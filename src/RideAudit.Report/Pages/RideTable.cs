@@ -15,6 +15,12 @@ namespace RideAudit.Report.Pages;
 /// <param name="width">Width, pt.</param>
 internal sealed class RideTable(ReviewDocument review, FontSet fonts, float width)
 {
+    /// <summary>Every ride has its strip.</summary>
+    public bool Appendix { get; init; }
+
+    /// <summary>A ride has a strip on page three: it is hard or long.</summary>
+    public static bool HasStrip(RideEntry ride) => ride.IsHard || ride.Kind == RideKind.Long;
+
     /// <summary>Head and rows.</summary>
     public IEnumerable<Block> Blocks()
     {
@@ -25,7 +31,7 @@ internal sealed class RideTable(ReviewDocument review, FontSet fonts, float widt
         for (int i = 0; i < review.Rides.Length; i++)
         {
             bool atAnEnd = i == 0 || i == review.Rides.Length - 2;
-            yield return new RowBlock(fonts, columns, Row(review.Rides[i], i), width) { RunningHead = heads, KeepWithNext = atAnEnd && review.Rides.Length > 1 };
+            yield return new RowBlock(fonts, columns, Row(review.Rides[i], i, Appendix || HasStrip(review.Rides[i])), width) { Anchor = Appendix || HasStrip(review.Rides[i]) ? null : Places.Ride(i), RunningHead = heads, KeepWithNext = atAnEnd && review.Rides.Length > 1 };
         }
 
         yield return new HairlineBlock(width, 2);
@@ -43,7 +49,7 @@ internal sealed class RideTable(ReviewDocument review, FontSet fonts, float widt
         return [.. plain.Select(column => new Column(column.Head, column.X * scale, column.Width * scale, column.Align))];
     }
 
-    private static Span[] Row(RideEntry ride, int index)
+    private static Span[] Row(RideEntry ride, int index, bool hasStrip)
     {
         double total = Bands.Total(ride.BandSeconds);
         string Share(int band) => total == 0 ? Shown.Missing : Shown.Share(Bands.Seconds(ride.BandSeconds, band) / total);
@@ -54,7 +60,7 @@ internal sealed class RideTable(ReviewDocument review, FontSet fonts, float widt
             Shown.Number(ride.MeanHeartRateBpm), ride.HeartRateDriftPercent is { } drift ? Shown.Signed(drift) + "\u00A0%" : Shown.Missing,
         ];
         Span[] spans = [.. texts.Select(text => new Span(text, Styles.SmallInk))];
-        spans[0] = spans[0] with { Target = Places.Ride(index), Style = Styles.SmallStrong };
+        spans[0] = spans[0] with { Target = hasStrip ? Places.Ride(index) : null, Style = Styles.SmallStrong };
         return spans;
     }
 }

@@ -1,10 +1,11 @@
 using RideAudit.Document;
 using RideAudit.Formatting;
+using RideAudit.Report.Charts;
 using RideAudit.Report.Flow;
 using RideAudit.Report.Fonts;
 using RideAudit.Report.Look;
-using RideAudit.Report.Words;
 using RideAudit.Units;
+using RideAudit.Weeks;
 
 namespace RideAudit.Report.Pages;
 
@@ -13,39 +14,64 @@ namespace RideAudit.Report.Pages;
 /// <param name="traces">What its ride strips draw.</param>
 /// <param name="fonts">Fonts.</param>
 /// <param name="width">Width, pt.</param>
-internal sealed class RidesSection(ReviewDocument review, ReviewTraces traces, FontSet fonts, float width)
+/// <param name="appendix">The other rides' strips follow in the appendix.</param>
+internal sealed class RidesSection(ReviewDocument review, ReviewTraces traces, FontSet fonts, float width, bool appendix)
 {
-    private const string Strips =
-        "In the strips, tints part the bands, a dotted line is threshold power, bars on top are sustained stretches, brackets below best efforts.";
+    private const float DeepStrip = 62;
+    private const float ShallowStrip = 41;
+    private const int MostDeepStrips = 2;
 
-    /// <summary>The section's blocks.</summary>
+    private StripScale Scale => StripScale.Of(review, traces);
+
+    /// <summary>The table, and strips of hard and long rides.</summary>
     public IEnumerable<Block> Blocks()
     {
-        yield return new SectionHead(fonts, "The rides", width) { SpaceBefore = 24, KeepWithNext = true, Outline = "The rides" };
+        yield return new SectionHead(fonts, "The rides", width) { SpaceBefore = 12, KeepWithNext = true, Outline = "The rides" };
         if (review.Rides.IsEmpty)
         {
             yield return new TextBlock(fonts, "No ride in this week.", Styles.Body, width);
             yield break;
         }
 
-        string words = WeekInWords.Of(review.Week);
-        if (words.Length > 0)
-            yield return new TextBlock(fonts, words, Styles.Body, width) { KeepWithNext = true };
-        yield return new TextBlock(fonts, Reading(), Styles.Small, width) { SpaceBefore = 3, KeepWithNext = true };
-        foreach (Block block in new RideTable(review, fonts, width).Blocks())
+        foreach (Block block in new RideTable(review, fonts, width) { Appendix = appendix }.Blocks())
             yield return block;
-        yield return new TextBlock(fonts, Strips, Styles.Small, width) { SpaceBefore = 12, KeepWithNext = true };
-        for (int i = 0; i < review.Rides.Length; i++)
-            yield return new RideStrip(review.Rides[i], traces.Of(review.Rides[i].File), i, review.BandCutsPercent, fonts, width) { SpaceBefore = i == 0 ? 4 : 9, Outline = OutlineOf(review.Rides[i]) };
+        yield return new TextBlock(fonts, Reading(), Styles.Tiny, width) { SpaceBefore = 2 };
+        int[] shown = [.. Enumerable.Range(0, review.Rides.Length).Where(IsShown)];
+        if (shown.Length == 0)
+            yield break;
+        yield return new StripKey(Scale, fonts, width) { SpaceBefore = 5, KeepWithNext = true };
+        foreach (int ride in shown)
+            yield return Strip(ride, shown.Length > MostDeepStrips ? ShallowStrip : DeepStrip);
     }
+
+    /// <summary>Strips of the other rides.</summary>
+    public IEnumerable<Block> Rest()
+    {
+        int[] others = [.. Enumerable.Range(0, review.Rides.Length).Where(ride => !IsShown(ride))];
+        if (others.Length == 0)
+            yield break;
+        yield return new SectionHead(fonts, "The other rides", width) { SpaceBefore = 20, KeepWithNext = true, Outline = "The other rides" };
+        foreach (int ride in others)
+            yield return Strip(ride, ShallowStrip);
+    }
+
+    private bool IsShown(int ride) => RideTable.HasStrip(review.Rides[ride]);
+
+    private RideStrip Strip(int ride, float depth) => new(review.Rides[ride], traces.Of(review.Rides[ride].File), ride, review.BandCutsPercent, Scale, fonts, width, depth)
+    {
+        SpaceBefore = 3,
+        Outline = OutlineOf(review.Rides[ride]),
+    };
 
     private static string OutlineOf(RideEntry ride) =>
         $"{Shown.DayAndDate(ride.StartsAt.Date)} {Shown.Time(ride.StartsAt.TimeOfDay)}{(ride.Kind == RideKind.None ? "" : ", " + Formatting.Words.Of(ride.Kind))}";
 
     private string Reading()
     {
-        string cuts = string.Join(" and ", review.BandCutsPercent.Select(cut => Shown.Number(cut)));
-        return $"Bands part at {cuts}{Shown.Joint}% of threshold power, on means over {Shown.Window(30)}. Norm. W is normalised power; ratio is that over threshold power; "
-            + "drift is the fall of power over heart rate from the first half to the second. A dash: not measured, or without meaning for that ride.";
+        string recovery = review.Week.Days.Any(day => day.Kind == DayKind.Recovery && review.Rides.Any(ride => day.Rides.Contains(ride.File) && ride.Kind is not (RideKind.Recovery or RideKind.None)))
+            ? " Recovery day: one short easy ride."
+            : "";
+        string dash = review.Rides.Any(ride => ride.Stress is null) ? $"{Shown.Missing}: not measured; stress unknown." : $"{Shown.Missing}: not measured.";
+        return $"Ratio: normalised over threshold power. Drift: power over heart rate, its fall by half. {dash}{recovery}";
     }
 }

@@ -10,93 +10,68 @@ using RideAudit.Rules;
 
 namespace RideAudit.Report.Pages;
 
-/// <summary>Every rule with its verdict, numbers, evidence and source; broken ones first.</summary>
+/// <summary>Broken and watched rules in full, then every rule over the last weeks with its figure of this one.</summary>
 /// <param name="review">The review.</param>
+/// <param name="marks">What each rule rests on.</param>
 /// <param name="fonts">Fonts.</param>
 /// <param name="width">Width, pt.</param>
-internal sealed class RulesSection(ReviewDocument review, FontSet fonts, float width)
+internal sealed class RulesSection(ReviewDocument review, SourceMarks marks, FontSet fonts, float width)
 {
-    private const float Indent = 82;
+    private const float Indent = 74;
+    private const int MostOccurrences = 4;
 
     /// <summary>The section's blocks.</summary>
     public IEnumerable<Block> Blocks()
     {
-        yield return new SectionHead(fonts, "Every rule", width) { SpaceBefore = 24, KeepWithNext = true, Outline = "Every rule" };
-        yield return new TextBlock(fonts, Counts(), Styles.Quiet, width) { KeepWithNext = true };
-        if (review.SmallestChange is { } change)
-            yield return new TextBlock(fonts, [new Span("Smallest change: ", Styles.Strong), new Span(change.Sentence, Styles.Body)], width) { SpaceBefore = 4 };
-        foreach (Finding finding in review.Findings.OrderByDescending(finding => finding.Verdict))
+        yield return new SectionHead(fonts, Title(), width) { SpaceBefore = 14, KeepWithNext = true, Outline = "The rules" };
+        foreach (Finding finding in Wanting())
         {
-            foreach (Block block in Of(finding))
-                yield return block;
+            Block[] lines = [.. Lines(finding)];
+            Span[] mark = [new Span(marks.Of(finding.Rule), Styles.Quiet)];
+            yield return new FindingHead(finding, mark, fonts, width, Indent) { SpaceBefore = 4, KeepWithNext = lines.Length > 0 };
+            foreach (Block line in lines)
+                yield return line;
         }
+
+        foreach (Block row in new RuleStrip(review, marks, fonts, width).Blocks())
+            yield return row;
     }
 
-    private string Counts()
-    {
-        SummaryEntry counts = review.Summary;
-        return $"{counts.Broken} broken, {counts.Watch} to watch, {counts.Kept} kept, {counts.NotJudged} not judged. "
-            + "Rules are judged on unrounded figures.";
-    }
+    private IEnumerable<Finding> Wanting() =>
+        review.Findings.Where(finding => finding.Verdict is Verdict.Broken or Verdict.Watch).OrderByDescending(finding => finding.Verdict).ThenBy(finding => finding.Standing.Rank);
 
-    private IEnumerable<Block> Of(Finding finding)
+    private string Title() => (review.Summary.Broken, review.Summary.Watch) switch
     {
-        List<Block> lines = [.. Lines(finding)];
-        Span[] source = [new Span(Source(finding), Styles.Small)];
-        bool bare = lines.Count == 0;
-        yield return new FindingHead(finding, bare ? source : [], fonts, width, Indent) { SpaceBefore = 7, KeepWithNext = !bare };
-        if (bare)
-            yield break;
-        foreach (Block line in lines)
-            yield return line;
-        yield return Line(source, false);
-    }
+        (0, 0) => review.Summary.Kept == 0 ? "No rule could be judged" : "Every rule that could be judged was kept",
+        (0, var watch) => $"{Shown.Capital(Shown.Count(watch, "rule"))} to watch",
+        (var broken, 0) => $"{Shown.Capital(Shown.Count(broken, "rule"))} broken",
+        var (broken, watch) => $"{Shown.Capital(Shown.Count(broken, "rule"))} broken, {Shown.InWords(watch)} to watch",
+    };
 
     private IEnumerable<Block> Lines(Finding finding)
     {
-        if (finding.Reason is { } reason && !finding.Sentence.Contains(reason, StringComparison.OrdinalIgnoreCase))
-            yield return Line([new Span("Not judged: ", Styles.SmallStrong), new Span(reason, Styles.SmallInk)], true);
-        foreach (Occurrence occurrence in finding.Occurrences.Where(occurrence => !IsBlank(occurrence)))
-            yield return Line(Of(occurrence), true);
+        // One place is what the sentence says already.
+        Occurrence[] told = finding.Occurrences.Length < 2 ? [] : [.. finding.Occurrences.Where(occurrence => !occurrence.Dates.IsEmpty || !occurrence.Numbers.IsEmpty)];
+        for (int i = 0; i < Math.Min(told.Length, MostOccurrences); i++)
+        {
+            bool last = i == told.Length - 1 || i == MostOccurrences - 1;
+            string more = last && told.Length > MostOccurrences ? $" And {Shown.Count(told.Length - MostOccurrences, "more", "more")}." : "";
+            yield return Line(Of(told[i], more), keep: !last || finding.WouldHaveKept is not null);
+        }
+
         if (finding.WouldHaveKept is { } kept)
-            yield return Line([new Span("Would have kept it: ", Styles.SmallStrong), new Span(kept, Styles.SmallInk)], true);
-    }
-
-    private static bool IsBlank(Occurrence occurrence) => occurrence.Dates.IsEmpty && occurrence.Numbers.IsEmpty && occurrence.Rides.IsEmpty;
-
-    private static string Source(Finding finding)
-    {
-        string named = NamedNumbers.Of(finding.Limits);
-        string limits = named.Length == 0 ? "" : $"Limits: {named}. ";
-        string grade = Formatting.Words.Of(finding.Evidence);
-        bool graded = finding.Source.StartsWith(grade, StringComparison.OrdinalIgnoreCase);
-        return limits + (graded ? Shown.Capital(finding.Source) : $"{Shown.Capital(grade)}: {finding.Source}").TrimEnd('.') + ".";
+            yield return Line([new Span("Would have kept it: ", Styles.SmallStrong), new Span(kept, Styles.SmallInk)], keep: false);
     }
 
     private TextBlock Line(IEnumerable<Span> spans, bool keep) => new(fonts, spans, width - Indent) { Indent = Indent, KeepWithNext = keep };
 
-    private IEnumerable<Span> Of(Occurrence occurrence)
+    private IEnumerable<Span> Of(Occurrence occurrence, string more)
     {
-        string days = string.Join(", ", occurrence.Dates.Select(Shown.DayAndDate));
-        string numbers = NamedNumbers.Of(occurrence.Numbers);
-        yield return new Span(days + (days.Length > 0 && numbers.Length > 0 ? ": " : "") + numbers, Styles.SmallInk);
-        foreach (string file in occurrence.Rides)
-        {
-            yield return new Span("  ", Styles.SmallInk);
-            int index = IndexOf(file);
-            TextStyle style = Styles.Small with { Colour = index < 0 ? Palette.Quiet : Palette.High };
-            yield return new Span(file, style, index < 0 ? null : Places.Ride(index));
-        }
-    }
-
-    private int IndexOf(string file)
-    {
-        for (int i = 0; i < review.Rides.Length; i++)
-        {
-            if (review.Rides[i].File == file)
-                return i;
-        }
-
-        return -1;
+        int ride = occurrence.Rides.IsEmpty ? -1 : review.Rides.ToList().FindIndex(ride => ride.File == occurrence.Rides[0]);
+        string days = string.Join(", ", occurrence.Dates.Select(Shown.ShortDay));
+        TextStyle style = Styles.SmallInk with { Colour = ride < 0 ? Palette.Ink : Palette.High };
+        if (days.Length > 0)
+            yield return new Span(days + ": ", style, ride < 0 ? null : Places.Ride(ride));
+        yield return new Span(Shown.Sentence(NamedNumbers.Of(occurrence.Numbers)) + more, Styles.SmallInk);
     }
 }

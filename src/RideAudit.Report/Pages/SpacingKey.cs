@@ -1,4 +1,5 @@
 using RideAudit.Document;
+using RideAudit.Formatting;
 using RideAudit.Report.Drawing;
 using RideAudit.Report.Flow;
 using RideAudit.Report.Fonts;
@@ -20,8 +21,13 @@ internal sealed class SpacingKey : Block
     public SpacingKey(ReviewDocument review, FontSet fonts, float width)
     {
         bool open = review.Rides.Any(ride => ride.IntensityRatio is null);
+        bool unknown = review.Rides.Any(ride => ride.Stress is null);
         legendWidth = Bands.LegendWidth(fonts, Styles.Small);
-        string text = open ? Reading + " Open block: no power, height from stress per hour; dashed: stress unknown." : Reading;
+        string text = Reading
+            + (open ? " Open block: no power, height from stress per hour." : "")
+            + (unknown ? $" {Shown.Missing} and dots: stress unknown." : "")
+            + (review.Week.Days.SelectMany(PlannedBlocks.Of).Any() ? " Thin outline: planned." : "")
+            + (review.SmallestChange is { Changes.IsEmpty: false } ? " Dashed, with an arrow: the smallest change." : "");
         lines = LineBreaker.Break(fonts, [new Span(text, Styles.Small)], width - legendWidth - LegendGap);
         Width = width;
     }

@@ -1,4 +1,6 @@
 using RideAudit.Document;
+using RideAudit.Units;
+using RideAudit.Weeks;
 using RideAudit.Formatting;
 using RideAudit.Report.Drawing;
 using RideAudit.Report.Flow;
@@ -38,12 +40,13 @@ internal sealed class SpacingLine : Block
         this.width = width;
         this.depth = depth;
         dayWidth = (width - KeyWidth) / 7;
-        double busiest = review.Week.Days.Select(day => RidesOf(day).Sum(ride => ride.DurationSeconds) / 3600.0).DefaultIfEmpty(0).Max();
+        double busiest = review.Week.Days.Select(day => Math.Max(RidesOf(day).Sum(ride => ride.DurationSeconds) / 3600.0, PlannedBlocks.Of(day).Sum(session => session.Minutes ?? 0) / 60.0)).DefaultIfEmpty(0).Max();
         hourWidth = (float)(dayWidth / Math.Max(QuietestDayHours, busiest));
         float spans = review.Week.Spans.IsEmpty ? NoSpans : DeepSpans;
-        double tallest = Math.Max(1.0, review.Rides.Select(RideBlock.HeightShare).DefaultIfEmpty(0).Max());
+        double tallest = review.Rides.Select(RideBlock.HeightShare).Concat(review.Week.Days.SelectMany(PlannedBlocks.Of).Select(session => session.IntensityRatio!.Value * session.IntensityRatio.Value)).Append(1).Max();
         captions = CaptionDepth + (review.Week.Days.Any(day => day.OtherActivityHours > 0 && !day.Rides.IsEmpty) ? OtherDepth : 0);
-        unit = (float)((depth - spans - captions - LabelDepth) / tallest);
+        float arrows = ChangeMarks.Moves(review) ? ChangeMarks.Depth : 0;
+        unit = (float)((depth - spans - captions - LabelDepth - arrows) / tallest);
     }
 
     /// <inheritdoc/>
@@ -59,6 +62,7 @@ internal sealed class SpacingLine : Block
             DrawDay(surface, review.Week.Days[day], x + (day * dayWidth), baseline, places);
         surface.Line(x, baseline, x + (7 * dayWidth), baseline, Palette.Ink, 0.8f);
         DrawKey(surface, x + width - KeyWidth, baseline);
+        new ChangeMarks(review, places, hourWidth).Draw(surface, x, dayWidth);
         new SpanRow(review.Week.Spans, places, fonts).Draw(surface, x, x + (7 * dayWidth), y);
     }
 
@@ -67,6 +71,7 @@ internal sealed class SpacingLine : Block
     private void DrawDay(Surface surface, DayEntry day, float left, float baseline, Dictionary<string, Area> places)
     {
         RideEntry[] rides = [.. RidesOf(day)];
+        new PlannedBlocks(hourWidth, unit).Draw(surface, day, left + (dayWidth / 2), baseline);
         float x = left + ((dayWidth - (hourWidth * (float)(rides.Sum(ride => ride.DurationSeconds) / 3600.0))) / 2);
         float top = baseline;
         foreach (RideEntry ride in rides)
@@ -82,7 +87,7 @@ internal sealed class SpacingLine : Block
 
         float centre = left + (dayWidth / 2);
         if (rides.Length > 0)
-            DrawStress(surface, day.Stress is { } stress ? Shown.Number(stress) : "no stress", centre, top - 4);
+            DrawStress(surface, Shown.Number(day.Stress), centre, top - 4);
         DrawCaption(surface, day, rides, centre, baseline);
     }
 
@@ -97,12 +102,16 @@ internal sealed class SpacingLine : Block
     {
         bool ridden = rides.Length > 0;
         surface.Text(Shown.ShortDay(day.Date), ridden ? Styles.Strong : Styles.Quiet, centre, baseline + 13, Align.Middle);
-        surface.Text(day.KindInWords, ridden ? Styles.Body : Styles.Quiet, centre, baseline + 25.5f, Align.Middle);
+        surface.Text(Kind(day, rides), ridden ? Styles.Body : Styles.Quiet, centre, baseline + 25.5f, Align.Middle);
         if (ridden)
             surface.Text(Shown.Length(rides.Sum(ride => ride.DurationSeconds)), Styles.Quiet, centre, baseline + 38, Align.Middle);
         if (day.OtherActivityHours > 0)
             surface.Text($"other {Shown.Hours(day.OtherActivityHours)}", Styles.Small, centre, baseline + (ridden ? 38 + OtherDepth : 38), Align.Middle);
     }
+
+    // A day of one short easy ride counts as recovery whatever its ride is called: it then says that it means the day.
+    private static string Kind(DayEntry day, RideEntry[] rides) =>
+        day.Kind == DayKind.Recovery && rides.Any(ride => ride.Kind is not (RideKind.Recovery or RideKind.None)) ? "recovery day" : day.KindInWords;
 
     private void DrawKey(Surface surface, float left, float baseline)
     {

@@ -8,93 +8,94 @@ using RideAudit.Report.Text;
 
 namespace RideAudit.Report.Pages;
 
-/// <summary>The week's time in the bands against the intended low share and its tolerance.</summary>
+/// <summary>The week's split by time and by session as two bars on one scale, with what was intended and its tolerance across them.</summary>
 internal sealed class SplitBar : Block
 {
-    private const float TitleDepth = 17;
-    private const float LabelDepth = 14;
-    private const float BarDepth = 17;
-    private const float BracketDepth = 19;
+    private const float TitleDepth = 22;
+    private const float BarDepth = 13;
+    private const float BarGap = 5;
+    private const float NameRoom = 58;
+    private const float Gap = 10;
+    private const float Over = 4;
     private readonly WeekEntry week;
-    private readonly FontSet fonts;
     private readonly float width;
-    private readonly List<TextLine> sentence;
+    private readonly TextLine intended;
+    private readonly List<(string Name, double[] Shares, int[] Fills, TextLine Words)> bars = [];
 
+    /// <param name="review">The review.</param>
+    /// <param name="fonts">Fonts.</param>
+    /// <param name="width">Width, pt.</param>
     public SplitBar(ReviewDocument review, FontSet fonts, float width)
     {
         week = review.Week;
-        this.fonts = fonts;
         this.width = width;
-        string text = review.Summary.SplitSentence;
-        if (text.Length == 0 && week.SplitByTime is null)
-            text = "No time in bands this week.";
-        sentence = text.Length == 0 ? [] : LineBreaker.Break(fonts, [new Span(text, Styles.Quiet)], width);
+        intended = TextLine.Of(fonts, Intended(), Styles.Quiet);
+        if (week.SplitByTime is { } time)
+            bars.Add(("by time", [time.Low, time.Middle, time.High], [0, 1, 2], TextLine.Of(fonts, Words(["low", "middle", "high"], [time.Low, time.Middle, time.High]), Styles.Body)));
+        if (week.SplitBySession is { } session)
+            bars.Add(("by session", [session.Easy, session.Hard], [0, 2], TextLine.Of(fonts, Words(["easy", "hard"], [session.Easy, session.Hard]), Styles.Body)));
     }
 
     /// <inheritdoc/>
-    public override float Height =>
-        TitleDepth + (week.SplitByTime is null ? 0 : LabelDepth + BarDepth + (week.IntendedLowShare is null ? 5 : BracketDepth)) + sentence.Sum(line => line.Leading);
+    public override float Height => bars.Count == 0 ? TitleDepth - 5 : TitleDepth + (bars.Count * (BarDepth + BarGap)) + 3;
+
+    private float BarWidth => width - NameRoom - Gap - bars.Max(bar => bar.Words.Width);
 
     /// <inheritdoc/>
     public override void Draw(Surface surface, float x, float y)
     {
-        surface.Text("Intensity split by time", Styles.Strong with { Size = 10.5f }, x, y + 10);
-        y += TitleDepth;
-        if (week.SplitByTime is { } split)
+        surface.Text("Intensity split", Styles.Strong with { Size = 10.5f }, x, y + 10);
+        intended.Draw(surface, x + width - intended.Width, y + 10);
+        if (bars.Count == 0)
+            return;
+        float top = y + TitleDepth, at = top;
+        foreach ((string name, double[] shares, int[] fills, TextLine words) in bars)
         {
-            DrawBar(surface, split, x, y);
-            y += LabelDepth + BarDepth;
-            if (week.IntendedLowShare is { } intended)
-                DrawIntended(surface, intended, x, y);
-            y += week.IntendedLowShare is null ? 5 : BracketDepth;
+            float baseline = at + BarDepth - 3;
+            surface.Text(name, Styles.Quiet, x, baseline);
+            DrawBar(surface, shares, fills, x + NameRoom, at);
+            words.Draw(surface, x + width - words.Width, baseline);
+            at += BarDepth + BarGap;
         }
 
-        foreach (TextLine line in sentence)
-        {
-            line.Draw(surface, x, y + line.Ascent);
-            y += line.Leading;
-        }
+        if (week is { SplitByTime: not null, IntendedLowShare: { } low })
+            DrawTolerance(surface, low, x + NameRoom, top - Over, at - BarGap + 3);
     }
 
-    private void DrawBar(Surface surface, SplitEntry split, float x, float y)
+    private void DrawBar(Surface surface, double[] shares, int[] fills, float left, float y)
     {
-        double[] shares = [split.Low, split.Middle, split.High];
-        float left = x;
-        var starts = new float[3];
-        for (int band = 0; band < 3; band++)
+        for (int part = 0; part < shares.Length; part++)
         {
-            float right = left + (width * (float)shares[band]);
-            starts[band] = left;
-            Bands.Fill(surface, new Area(left, y + LabelDepth, right, y + LabelDepth + BarDepth), band);
+            float right = left + (BarWidth * (float)shares[part]);
+            Bands.Fill(surface, new Area(left, y, right, y + BarDepth), fills[part]);
             left = right;
         }
-
-        DrawLabels(surface, shares, starts, x, y + 10);
     }
 
-    private void DrawLabels(Surface surface, double[] shares, float[] starts, float x, float baseline)
+    // A bracket over the bars, its ends carried down through them.
+    private void DrawTolerance(Surface surface, double low, float left, float top, float foot)
     {
-        TextLine[] labels = [.. shares.Select((share, band) => TextLine.Of(fonts, $"{Shown.Share(share)} {Bands.Names[band]}", Styles.Strong))];
-        const float gap = 12;
-        float highAt = Math.Min(starts[2], x + width - labels[2].Width);
-        highAt = Math.Max(highAt, x + labels[0].Width + gap + labels[1].Width + gap);
-        float middleAt = Math.Clamp(starts[1], x + labels[0].Width + gap, highAt - gap - labels[1].Width);
-        labels[0].Draw(surface, x, baseline);
-        labels[1].Draw(surface, middleAt, baseline);
-        labels[2].Draw(surface, highAt, baseline);
+        float half = BarWidth * (float)(week.SplitTolerance ?? 0);
+        float at = left + (BarWidth * (float)low), from = Math.Max(at - half, left), to = Math.Min(at + half, left + BarWidth);
+        surface.Line(from, top, to, top, Palette.Ink, 0.9f);
+        foreach (float end in new[] { from, to })
+        {
+            surface.Line(end, top, end, foot, Palette.Paper, 2.6f);
+            surface.Line(end, top, end, foot, Palette.Ink, 0.9f);
+        }
+
+        surface.Line(at, top - 3, at, top + 1.5f, Palette.Ink, 1.6f);
     }
 
-    private void DrawIntended(Surface surface, double intended, float x, float y)
+    private string Intended()
     {
-        float at = x + (width * (float)intended);
-        float half = width * (float)(week.SplitTolerance ?? 0);
-        float line = y + 5;
-        float right = Math.Min(at + half, x + width);
-        surface.Line(at - half, line, right, line, Palette.Ink, 0.9f);
-        surface.Line(at - half, line - 3, at - half, line + 3, Palette.Ink, 0.9f);
-        surface.Line(right, line - 3, right, line + 3, Palette.Ink, 0.9f);
-        surface.Line(at, line - 4, at, line + 4, Palette.Ink, 1.6f);
-        string tolerance = week.SplitTolerance is { } known ? $" ±{Shown.Joint}{Shown.Points(known * 100)}" : "";
-        surface.Text($"intended {Shown.Share(intended)} low{tolerance}", Styles.Quiet, at - half - 6, y + 8.5f, Align.End);
+        if (bars.Count == 0 && week.SplitByTime is null)
+            return "no time in bands this week";
+        if (week.IntendedLowShare is not { } low)
+            return "";
+        return $"intended {Shown.Share(low)} low" + (week.SplitTolerance is { } tolerance ? $" ±{Shown.Joint}{Shown.Points(tolerance * 100)}" : "");
     }
+
+    private static string Words(string[] names, double[] shares) =>
+        string.Join(", ", names.Select((name, part) => $"{Shown.Share(shares[part])}{Shown.Joint}{name}"));
 }

@@ -1,5 +1,8 @@
 using System.Globalization;
 using RideAudit.Document;
+using RideAudit.Formatting;
+using RideAudit.Report.Words;
+using RideAudit.Rules;
 using RideAudit.Report.Drawing;
 using RideAudit.Report.Flow;
 using RideAudit.Report.Fonts;
@@ -22,15 +25,17 @@ internal sealed class ToChange : Block
     private readonly float gap;
     private readonly float width;
 
-    public ToChange(SummaryEntry summary, FontSet fonts, float width, Density density)
+    public ToChange(ReviewDocument review, FontSet fonts, float width, Density density, bool linked)
     {
+        SummaryEntry summary = review.Summary;
+        var marks = new SourceMarks(review);
         this.width = width;
         headDepth = density.Compact ? 16 : 18;
         gap = density.Compact ? 4 : 6;
         foreach (ChangeAdvice advice in summary.ToChange)
         {
-            List<TextLine> title = LineBreaker.Clip(fonts, new Span(advice.Title, Title, Places.Rule(advice.Rule)), width - Indent, density.TitleLines);
-            items.Add((title, LineBreaker.Clip(fonts, new Span(advice.Detail, Styles.Quiet), width - Indent, density.DetailLines)));
+            List<TextLine> title = LineBreaker.Clip(fonts, new Span(advice.Title, Title, linked ? Places.Rule(advice.Rule) : null), width - Indent, density.TitleLines);
+            items.Add((title, LineBreaker.Clip(fonts, new Span(Detail(review, advice, marks), Styles.Quiet), width - Indent, density.DetailLines)));
         }
 
         held = Held(summary, fonts, width, density.HeldLines);
@@ -63,6 +68,12 @@ internal sealed class ToChange : Block
         }
 
         Lines(surface, held, x, y);
+    }
+
+    private static string Detail(ReviewDocument review, ChangeAdvice advice, SourceMarks marks)
+    {
+        Finding? finding = review.Findings.FirstOrDefault(candidate => candidate.Rule == advice.Rule);
+        return finding is null ? advice.Detail : $"{finding.Sentence}{Shown.Joint}{marks.Of(advice.Rule)}";
     }
 
     private static List<TextLine> Held(SummaryEntry summary, FontSet fonts, float width, int mostLines)

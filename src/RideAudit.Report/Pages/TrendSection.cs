@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using RideAudit.Document;
+using RideAudit.Plan;
 using RideAudit.Formatting;
 using RideAudit.Report.Charts;
 using RideAudit.Report.Flow;
@@ -15,59 +16,83 @@ namespace RideAudit.Report.Pages;
 /// <param name="sheet">The paper.</param>
 internal sealed class TrendSection(ReviewDocument review, FontSet fonts, Sheet sheet)
 {
-    private const float ChartGap = 11;
+    private const float ChartGap = 8;
+    private const float FirstGap = 10;
+    private const float HoursDepth = 84;
+    private const float LoadDepth = 62;
+    private const float Between = 22;
+    private const float HoursShare = 0.6f;
     private ImmutableArray<HistoryEntry> Weeks => review.History;
 
-    /// <summary>The section's blocks.</summary>
+    /// <summary>Hours by band against what was planned, and chronic load with its ramp in words.</summary>
     public IEnumerable<Block> Blocks()
     {
-        float width = sheet.ContentWidth;
-        string head = Weeks.Length == 1 ? "The first week" : $"The last {Shown.Tally(Weeks.Length, "week")}";
-        yield return new SectionHead(fonts, Weeks.IsEmpty ? "The weeks" : head, width) { SpaceBefore = 24, KeepWithNext = true, Outline = "The trend" };
         if (Weeks.IsEmpty)
-        {
-            yield return new TextBlock(fonts, "No week to show yet.", Styles.Body, width);
             yield break;
-        }
-
         if (Weeks.Length == 1)
         {
-            yield return new TextBlock(fonts, OneWeek(), Styles.Body, width);
+            yield return new TextBlock(fonts, OneWeek(), Styles.Body, sheet.ContentWidth) { SpaceBefore = 12, Outline = "The weeks" };
             yield break;
         }
 
-        float depth = (sheet.FlowHeight - 262) / 5.6f;
-        yield return Chart(Hours(), depth * 1.3f, 4);
-        yield return Chart(Stress(), depth, ChartGap);
-        yield return Chart(new LoadTopic(Title(Trend.Load, "Chronic load"), LoadCaption()), depth, ChartGap);
-        yield return Chart(Ramp(), depth * 0.9f, ChartGap);
-        yield return Chart(Longest(), depth, ChartGap);
+        float width = sheet.ContentWidth, hours = (width - Between) * HoursShare;
+        yield return new SideBySide(
+            new TrendChart(review, Hours(), fonts, hours, HoursDepth), new TrendChart(review, new LoadTopic(LoadTitle(), LoadCaption()), fonts, width - Between - hours, HoursDepth), hours + Between)
+        {
+            SpaceBefore = FirstGap,
+            Outline = "The weeks",
+        };
+    }
+
+    /// <summary>The rest of what can be followed over the weeks: the appendix.</summary>
+    public IEnumerable<Block> Rest()
+    {
+        if (Weeks.Length < 2)
+            yield break;
+        yield return new SectionHead(fonts, $"The last {Shown.Tally(Weeks.Length, "week")}", sheet.ContentWidth) { SpaceBefore = 24, KeepWithNext = true, Outline = "The weeks, continued" };
+        yield return Chart(Stress(), LoadDepth, 4, null);
+        yield return Chart(Ramp(), LoadDepth, ChartGap, null);
+        yield return Chart(Longest(), LoadDepth, ChartGap, null);
     }
 
     private string OneWeek() =>
         $"There is one week of rides so far, so there is no trend to draw: {Shown.Hours(review.Week.Hours)}, {Shown.Points(review.Week.Stress)} of training stress, "
         + $"chronic load {Shown.Number(review.Week.ChronicLoad, 1)} at the week’s end, longest ride {Shown.Length(review.Week.LongestRideSeconds)}.";
 
-    private TrendChart Chart(TrendTopic topic, float depth, float gap) => new(review, topic, fonts, sheet.ContentWidth, depth) { SpaceBefore = gap };
+    private TrendChart Chart(TrendTopic topic, float depth, float gap, string? outline) =>
+        new(review, topic, fonts, sheet.ContentWidth, depth) { SpaceBefore = gap, Outline = outline };
 
     private string Title(Trend topic, string otherwise) =>
         review.Findings.FirstOrDefault(finding => finding.Standing.Heads == topic && finding.Verdict != Verdict.NotJudged)?.Sentence ?? otherwise;
 
     private HoursTopic Hours()
     {
-        string planned = review.Rider.PlannedHours is { } hours ? $", dashed line {Shown.Hours(hours)} planned" : "";
-        string marks = Weeks.Any(week => week.Exception is not null) ? " L lighter week, E event, A away." : "";
-        return new HoursTopic(Title(Trend.Hours, "Hours a week"), $"Hours a week by band: low light, middle hatched, high dark{planned}. {Range(week => week.Hours, 1, "h")}{marks}");
+        string planned = Weeks.Any(week => week.PlannedHours > 0) ? "; a stroke: that week’s own planned hours" : "";
+        string marks = Weeks.Any(week => week.Exception is not null)
+            ? " " + string.Join(", ", Weeks.Select(week => week.Exception).OfType<ExceptionKind>().Distinct().Select(Letter)) + "."
+            : "";
+        return new HoursTopic(Title(Trend.Hours, "Hours a week"), $"Hours a week by band{planned}.{marks}");
     }
+
+    private static string Letter(ExceptionKind exception) => Formatting.Words.Of(exception) is var word ? $"{char.ToUpperInvariant(word[0])}{Shown.Joint}{word}" : "";
 
     private BarTopic Stress() => new(
         $"Training stress {Shown.Points(review.Week.Stress)} this week", $"Training stress a week, points. {Range(week => week.Stress, 0, "points")}", week => week.Stress, 0);
 
+    private string LoadTitle()
+    {
+        double ramp = review.Week.RampPerWeek;
+        string load = Shown.Number(review.Week.ChronicLoad);
+        if (Shown.Signed(ramp) == Shown.Signed(0))
+            return $"Chronic load stayed at {load}";
+        return $"Chronic load {(ramp > 0 ? "rose" : "fell")} by {Shown.Points(Math.Abs(ramp), 1)} to {load}";
+    }
+
     private string LoadCaption() =>
-        $"Chronic load at each week’s end, points a day, a mean that forgets over 42\u00A0days; dotted while it settles in. {Range(week => week.ChronicLoad, 1, "points")}";
+        $"Points a day at each week’s end{(Weeks.Any(week => week.SettlingIn) ? "; dotted while it settles in, the first 42 days" : "")}.";
 
     private BarTopic Ramp() => new(
-        $"Chronic load changed by {Shown.Signed(review.Week.RampPerWeek)}{Shown.Joint}points this week", $"Ramp: the week’s change in chronic load, points. {Range(week => week.RampPerWeek, 1, "points")}",
+        LoadTitle(), $"Ramp: the week’s change in chronic load, points. {Range(week => week.RampPerWeek, 1, "points")}",
         week => week.RampPerWeek, 1)
     { Ticks = 3 };
 
@@ -84,8 +109,8 @@ internal sealed class TrendSection(ReviewDocument review, FontSet fonts, Sheet s
     {
         HistoryEntry least = Weeks.MinBy(value)!, most = Weeks.MaxBy(value)!;
         string now = Shown.Quantity(value(Weeks[^1]), unit, decimals);
-        return Weeks.Length == 1
-            ? $"This week {now}."
+        return Shown.Number(value(least), decimals) == Shown.Number(value(most), decimals)
+            ? $"This week {now}, as in every week shown."
             : $"From {Shown.Number(value(least), decimals)} (week of {Shown.ShortDate(least.StartsOn)}) to {Shown.Number(value(most), decimals)} (week of {Shown.ShortDate(most.StartsOn)}); this week {now}.";
     }
 }

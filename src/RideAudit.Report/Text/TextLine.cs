@@ -52,7 +52,7 @@ internal sealed class TextLine
                 high = middle - 1;
         }
 
-        return Cut(elements, low);
+        return Cut(elements, AtWordEnd(elements, low));
     }
 
     /// <summary>Draws the line with its start and baseline at a point.</summary>
@@ -78,7 +78,16 @@ internal sealed class TextLine
         return [.. elements];
     }
 
-    private static string Cut(string[] elements, int count) => string.Concat(elements.Take(count)).TrimEnd() + "…";
+    // No word is cut where a whole one fits; the element after the cut tells whether one would be.
+    private static int AtWordEnd(string[] elements, int count)
+    {
+        int end = count;
+        while (end > 0 && end < elements.Length && !string.IsNullOrWhiteSpace(elements[end]))
+            end--;
+        return end > 0 ? end : count;
+    }
+
+    private static string Cut(string[] elements, int count) => string.Concat(elements.Take(count)).TrimEnd(' ', '\u00A0', ',', ';', ':') + "…";
 
     private void Append(FontSet fonts, Span span)
     {

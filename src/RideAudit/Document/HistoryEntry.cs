@@ -18,6 +18,10 @@ public sealed record HistoryEntry
     [JsonConverter(typeof(Rounded.To1))]
     public required double Stress { get; init; }
 
+    /// <summary>Hours the plan asked of this week, h; null when nothing says.</summary>
+    [JsonConverter(typeof(Rounded.To2))]
+    public double? PlannedHours { get; init; }
+
     /// <summary>Seconds in the bands.</summary>
     public required BandEntry BandSeconds { get; init; }
 

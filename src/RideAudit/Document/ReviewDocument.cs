@@ -36,6 +36,12 @@ public sealed record ReviewDocument
     /// <summary>Threshold power in force, and what recent rides say beside it; null when no ride has power or a threshold.</summary>
     public ThresholdsEntry? Thresholds { get; init; }
 
+    /// <summary>Each rule over the last eight weeks, in the order of the method.</summary>
+    public ImmutableArray<RuleHistoryEntry> RuleHistory { get; init; } = [];
+
+    /// <summary>Whether the rider improves; null where nothing was looked at.</summary>
+    public ProgressEntry? Progress { get; init; }
+
     /// <summary>Files that could not be used, repairs, and assumptions.</summary>
     public required ImmutableArray<NoticeEntry> Notices { get; init; }
 

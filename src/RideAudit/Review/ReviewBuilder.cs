@@ -3,6 +3,7 @@ using RideAudit.Document;
 using RideAudit.Figures;
 using RideAudit.Ingest;
 using RideAudit.Plan;
+using RideAudit.Plan.Table;
 using RideAudit.Rules;
 using RideAudit.Rules.Changes;
 using RideAudit.Weeks;
@@ -91,7 +92,9 @@ public static class ReviewBuilder
             AsOf = book.AsOf,
             Rider = Rider(book.Plan, folder),
             Week = entry,
-            History = [.. book.Weeks.TakeLast(MostHistoryWeeks).Select(WeekEntries.History)],
+            History = History(book, folder.Plan),
+            RuleHistory = RuleHistory.Write(book, findings, request.Rules, folder.Plan),
+            Progress = ProgressWriter.Write(book),
             Rides = [.. book.Week.Rides.Select(r => RideEntries.Of(r, withStretches: true))],
             Findings = findings,
             SmallestChange = change,
@@ -103,6 +106,14 @@ public static class ReviewBuilder
             Note = request.Note ?? NoteOfWeek.Choose(folder.Notes, book.Week.StartsOn, IsLatest(folder, book.Week)),
         };
     }
+
+    private static ImmutableArray<HistoryEntry> History(Workbook book, PlanTable table)
+    {
+        var first = Math.Max(0, book.Weeks.Length - MostHistoryWeeks);
+        return [.. Enumerable.Range(first, book.Weeks.Length - first).Select(week => WeekEntries.History(book.Weeks[week]) with { PlannedHours = HoursAsked(PlansByWeek.Of(book, week, table)) })];
+    }
+
+    private static double? HoursAsked(PlanInForce plan) => plan.AskedHours ?? plan.PlannedHours;
 
     private static ImmutableArray<double>? HeartRateCuts(Workbook book) =>
         book.Week.Rides.FirstOrDefault(r => r.MeasuredBy == MeasureSource.HeartRate)?.Cuts is { } cuts ? [cuts.LowerPercent, cuts.UpperPercent] : null;

@@ -37,6 +37,32 @@ public sealed class PaletteTests
         Assert.True(lightness[0] > 2 * lightness[1] && lightness[1] > 2 * lightness[2]);
     }
 
+    // Severity 1.0 matrices of Machado, Oliveira and Fernandes 2009, IEEE Trans Vis Comput Graph 15:1291 (from memory), on linear light.
+    public static TheoryData<string, double[]> Sights => new()
+    {
+        { "grey", [0.2126, 0.7152, 0.0722, 0.2126, 0.7152, 0.0722, 0.2126, 0.7152, 0.0722] },
+        { "no red", [0.152286, 1.052583, -0.204868, 0.114503, 0.786281, 0.099216, -0.003882, -0.048116, 1.051998] },
+        { "no green", [0.367322, 0.860646, -0.227968, 0.280085, 0.672501, 0.047413, -0.01182, 0.04294, 0.968881] },
+        { "no blue", [1.255528, -0.076749, -0.178779, -0.078411, 0.930809, 0.147602, 0.004733, 0.691367, 0.3039] },
+    };
+
+    [Theory]
+    [MemberData(nameof(Sights))]
+    public void Neighbouring_bands_are_1_5_to_1_apart_in_grey_and_without_a_colour(string sight, double[] matrix)
+    {
+        double Seen(Colour colour)
+        {
+            double[] light = [Linear(colour.Red), Linear(colour.Green), Linear(colour.Blue)];
+            double Row(int row) => Math.Clamp((matrix[3 * row] * light[0]) + (matrix[(3 * row) + 1] * light[1]) + (matrix[(3 * row) + 2] * light[2]), 0, 1);
+            return (0.2126 * Row(0)) + (0.7152 * Row(1)) + (0.0722 * Row(2));
+        }
+
+        double[] bands = [Seen(Palette.Paper), Seen(Palette.Low), Seen(Palette.Middle), Seen(Palette.High)];
+
+        for (int band = 1; band < bands.Length; band++)
+            Assert.True((bands[band - 1] + 0.05) / (bands[band] + 0.05) >= 1.5, $"{sight}: band {band} is {(bands[band - 1] + 0.05) / (bands[band] + 0.05):F2}:1");
+    }
+
     private static string ColourOf(Letter letter)
     {
         (double red, double green, double blue) = letter.Color!.ToRGBValues();

@@ -100,7 +100,7 @@ public sealed class PageOneTests
 
         Assert.Contains("Paragraph 1 of a long note to the rider.", first, StringComparison.Ordinal);
         Assert.Contains("The note goes on overleaf.", first, StringComparison.Ordinal);
-        Assert.Contains("The note, continued", rest, StringComparison.Ordinal);
+        Assert.Contains("The coach’s note, continued", rest, StringComparison.Ordinal);
         Assert.All(Enumerable.Range(1, 40), number => Assert.Contains($"Paragraph {number} of", first + rest, StringComparison.Ordinal));
     }
 

@@ -17,7 +17,7 @@ public sealed class ApprovedPictureTests
     private static readonly FontSet Bare = new(new SystemFonts([]));
 
     public static IEnumerable<object[]> Pages =>
-        SampleReviews.All.Keys.Select(name => new object[] { name, 1 }).Concat([["middle", 2], ["middle", 3], ["middle", 4], ["long-notices", 6], ["new-rider", 3], ["event", 1], ["event", 3]]);
+        SampleReviews.All.Keys.Select(name => new object[] { name, 1 }).Concat([["middle", 2], ["middle", 3], ["new-rider", 3], ["event", 2], ["event", 3], ["heart-rate-only", 3]]);
 
     [Theory]
     [MemberData(nameof(Pages))]

@@ -4,6 +4,7 @@ using RideAudit.Document;
 using RideAudit.Figures;
 using RideAudit.Ingest;
 using RideAudit.Plan;
+using RideAudit.Plan.Table;
 using RideAudit.Review;
 using RideAudit.Rules;
 using RideAudit.Tests.Rules;

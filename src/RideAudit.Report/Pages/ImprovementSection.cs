@@ -1,0 +1,97 @@
+using System.Collections.Immutable;
+using RideAudit.Document;
+using RideAudit.Report.Charts;
+using RideAudit.Report.Drawing;
+using RideAudit.Report.Flow;
+using RideAudit.Report.Fonts;
+using RideAudit.Report.Look;
+using RideAudit.Report.Text;
+
+namespace RideAudit.Report.Pages;
+
+/// <summary>Is the rider improving? Four small series over the season, each with what it comes to and why not to lean on it.</summary>
+/// <param name="review">The review.</param>
+/// <param name="fonts">Fonts.</param>
+/// <param name="width">Width, pt.</param>
+internal sealed class ImprovementSection(ReviewDocument review, FontSet fonts, float width)
+{
+    private static readonly int[] Windows = [60, 300, 1200];
+
+    /// <summary>The section's blocks; none where nothing was looked at.</summary>
+    public IEnumerable<Block> Blocks()
+    {
+        if (review.Progress is not { } progress)
+            yield break;
+        yield return new SectionHead(fonts, "Is the rider improving?", width) { SpaceBefore = 10, KeepWithNext = true, Outline = "Is the rider improving?" };
+        SmallPlot[] plots =
+        [
+            new("W", 0, [Series(progress.EasyPowerW)]),
+            new("%", 1, [Series(progress.LongRideDriftPercent)]),
+            new("W", 0, [.. Windows.Select(seconds => Bests(progress, seconds))]),
+            new("W", 0, [Threshold()]) { Steps = true },
+        ];
+        ProgressEntry.Told[] told = [progress.EasyPower, progress.Drift, progress.Best, progress.Threshold];
+        yield return new Multiples(told, plots, fonts, width);
+    }
+
+    private static SmallPlot.Series Series(ImmutableArray<ProgressEntry.Figure> figures) =>
+        new("", [.. figures.Select(figure => (figure.Date, figure.Value))]);
+
+    private static SmallPlot.Series Bests(ProgressEntry progress, int seconds) => new(
+        Formatting.Shown.Window(seconds),
+        [
+            .. progress.Bests.SelectMany(block => block.Bests.Where(best => best.Seconds == seconds).Select(best => (block.StartsOn, best.MeanPowerW))),
+        ]);
+
+    private SmallPlot.Series Threshold()
+    {
+        if (review.Thresholds is not { InForce.IsEmpty: false } thresholds)
+            return new("", []);
+        return new("", [.. thresholds.InForce.Select(step => (step.From, step.PowerW)), (review.Week.Days[^1].Date, thresholds.InForce[^1].PowerW)]);
+    }
+
+    /// <summary>The series side by side.</summary>
+    private sealed class Multiples : Block
+    {
+        private const float Gap = 16;
+        private const float PlotDepth = 42;
+        private readonly SmallPlot[] plots;
+        private readonly float column;
+        private readonly List<TextLine>[] sentences;
+        private readonly List<TextLine>[] cautions;
+
+        public Multiples(ProgressEntry.Told[] told, SmallPlot[] plots, FontSet fonts, float width)
+        {
+            this.plots = plots;
+            column = (width - (Gap * (plots.Length - 1))) / plots.Length;
+            sentences = [.. told.Select(one => LineBreaker.Break(fonts, [new Span(one.Sentence, Styles.SmallInk)], column))];
+            cautions = [.. told.Select(one => LineBreaker.Break(fonts, [new Span(one.Caution, Styles.Tiny)], column))];
+        }
+
+        public override float Height => SentenceDepth + PlotDepth + Deepest(cautions) + 6;
+
+        private float SentenceDepth => Deepest(sentences);
+
+        public override void Draw(Surface surface, float x, float y)
+        {
+            for (int i = 0; i < plots.Length; i++)
+            {
+                float left = x + (i * (column + Gap));
+                Lines(surface, sentences[i], left, y);
+                plots[i].Draw(surface, new Area(left, y + SentenceDepth + 4, left + column, y + SentenceDepth + PlotDepth));
+                Lines(surface, cautions[i], left, y + SentenceDepth + PlotDepth + 4);
+            }
+        }
+
+        private static float Deepest(List<TextLine>[] texts) => texts.Max(lines => lines.Sum(line => line.Leading));
+
+        private static void Lines(Surface surface, List<TextLine> lines, float x, float y)
+        {
+            foreach (TextLine line in lines)
+            {
+                line.Draw(surface, x, y + line.Ascent);
+                y += line.Leading;
+            }
+        }
+    }
+}

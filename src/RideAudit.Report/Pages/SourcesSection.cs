@@ -1,0 +1,65 @@
+using RideAudit.Document;
+using RideAudit.Formatting;
+using RideAudit.Report.Drawing;
+using RideAudit.Report.Flow;
+using RideAudit.Report.Fonts;
+using RideAudit.Report.Look;
+using RideAudit.Report.Text;
+using RideAudit.Report.Words;
+
+namespace RideAudit.Report.Pages;
+
+/// <summary>The numbered sources, the method in five lines, and what should be known of the data.</summary>
+/// <param name="review">The review.</param>
+/// <param name="marks">The sources.</param>
+/// <param name="fonts">Fonts.</param>
+/// <param name="width">Width, pt.</param>
+/// <param name="appendix">The notices and the method stand in full further on.</param>
+internal sealed class SourcesSection(ReviewDocument review, SourceMarks marks, FontSet fonts, float width, bool appendix)
+{
+    private const int MostNotices = 4;
+    private static readonly TextStyle TinyStrong = Styles.SmallStrong with { Size = Styles.Tiny.Size };
+
+    /// <summary>The section's blocks.</summary>
+    public IEnumerable<Block> Blocks()
+    {
+        if (!appendix)
+        {
+            foreach (Block notice in Notices())
+                yield return notice;
+        }
+
+        string practice = marks.AnyPractice ? $"{SourceMarks.Practice}{Shown.Joint}common practice, no source. " : "";
+        yield return Paragraph("Sources", practice + string.Join(' ', marks.Numbered), 6);
+        yield return Paragraph("The method", string.Join(' ', Method()), 2);
+    }
+
+    private TextBlock Paragraph(string head, string text, float gap) =>
+        new(fonts, [new Span(head + "  ", TinyStrong), new Span(text, Styles.Tiny)], width) { SpaceBefore = gap, Outline = head };
+
+    private IEnumerable<Block> Notices()
+    {
+        IEnumerable<string> scripts = fonts.Lacking([review.Rider.Label, review.Note ?? "", .. review.Rides.Select(ride => ride.File)]).Select(writing => writing.Advice);
+        NoticeEntry[] worst = [.. review.Notices.OrderByDescending(notice => notice.Unusable)];
+        IEnumerable<string> told = worst.Take(MostNotices).Select(notice => notice.File is { } file ? $"{file}: {notice.Sentence}" : notice.Sentence);
+        string[] all = [.. scripts, .. told, .. worst.Length > MostNotices ? [$"{Shown.Tally(worst.Length - MostNotices, "other notice")}: in the appendix (--appendix)."] : Array.Empty<string>()];
+        for (int i = 0; i < all.Length; i++)
+        {
+            if (i == 0)
+                yield return new TextBlock(fonts, "The data", Styles.Heading, width) { SpaceBefore = 12, KeepWithNext = true, Outline = "The data" };
+            yield return new TextBlock(fonts, all[i], Styles.Small, width) { SpaceBefore = 2 };
+        }
+    }
+
+    private IEnumerable<string> Method()
+    {
+        string cuts = review.BandCutsPercent is [var low, var high, ..] ? $"low under {Shown.Number(low)}, middle under {Shown.Percent(high)} of threshold power" : "shares of threshold power";
+        yield return $"Bands: {cuts}, on 30{Shown.Joint}s means.";
+        yield return $"Training stress: hours × intensity ratio squared ×{Shown.Joint}100; without power from heart rate or the rider’s rating.";
+        yield return "A hard ride holds sustained time near or above threshold; a day takes its hardest ride.";
+        yield return $"Chronic load: daily stress in a mean that forgets over 42{Shown.Joint}days; ramp is its change in the week.";
+        yield return Origin();
+    }
+
+    private string Origin() => $"Reviewed as of {Shown.FullDate(review.AsOf)}, on unrounded figures.";
+}
