@@ -46,7 +46,8 @@ internal static class CalendarFile
     // The same rider and day make the same event, so that a layout imported again replaces the old one.
     private static string Name(string label) => Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(label)).AsSpan(0, 6));
 
-    private static string Escaped(string text) => text
+    // RFC 5545, 3.3.11: no control characters in a text, whatever a session or a label holds.
+    private static string Escaped(string text) => PlainText.Of(text.ReplaceLineEndings("\n"), ' ', keepLines: true)
         .Replace("\\", "\\\\", StringComparison.Ordinal)
         .Replace(";", "\\;", StringComparison.Ordinal)
         .Replace(",", "\\,", StringComparison.Ordinal)

@@ -25,12 +25,24 @@ public static class FolderFiles
     /// <param name="path">The file.</param>
     /// <exception cref="IOException">It is not there or cannot be read.</exception>
     /// <exception cref="DecoderFallbackException">It is not UTF-8.</exception>
-    public static string ReadRider(string path) => File.ReadAllText(path, Strict);
+    public static string ReadRider(string path) => ReadText(path, Strict);
 
     /// <summary>A note's text; null when there is no such file or nothing in it.</summary>
     /// <param name="path">The file.</param>
     /// <exception cref="IOException">It cannot be read.</exception>
-    public static string? ReadNote(string path) => File.Exists(path) && File.ReadAllText(path) is var note && !string.IsNullOrWhiteSpace(note) ? note : null;
+    public static string? ReadNote(string path) => File.Exists(path) && ReadText(path, Encoding.UTF8) is var note && !string.IsNullOrWhiteSpace(note) ? note : null;
+
+    // Pipes and devices have no length, and opening one may never end: but one that the shell has opened already was meant.
+    private static string ReadText(string path, Encoding encoding)
+    {
+        var isHandedOver = path.StartsWith("/dev/fd/", StringComparison.Ordinal) || path == "/dev/stdin";
+        if (!isHandedOver && new FileInfo(RealPath.Of(path) ?? path).Length == 0)
+            return "";
+        using var reader = new StreamReader(path, encoding);
+        var text = new char[RiderTexts.LargestBytes + 1];
+        var read = reader.ReadBlock(text);
+        return read < text.Length ? new string(text, 0, read) : throw new IOException($"it is larger than the {RiderTexts.LargestBytes >> 20} MB read of such a file.");
+    }
 
     /// <summary>A file lies under a folder, links followed.</summary>
     /// <param name="folder">The folder's full path.</param>
