@@ -5,7 +5,7 @@ usage: tests/bounds/run.py PROGRAM... [--only NAME]     PROGRAM is 'rideaudit', 
 
 A case passes when the program ends by itself with one of the expected codes, prints the expected sentence, shows no stack
 trace, and its peak resident memory is at most what the case states. Times are printed and never judged.
-The last line is "N passed, N failed". Folders are made in a temporary folder and taken away.
+The last line is "N passed, N failed". Folders are made in a temporary folder and taken away. Needs GNU time.
 """
 import gzip
 import os
@@ -182,8 +182,8 @@ CASES = [
     ("100,000 files", files, 450, (0,), "Wrote"),
     ("300 levels, circles of links", levels, 200, (0,), "Wrote"),
     ("pipes, sockets and devices", doors, 200, (0,), "Wrote"),
-    ("endless rider file", endless_rider, 200, (2,), "larger than the 1 MB"),
-    ("2 GB note", huge_note, 200, (2,), "larger than the 1 MB"),
+    ("endless rider file", endless_rider, 200, (0,), "Wrote"),
+    ("2 GB note", huge_note, 200, (2,), "larger than the 64 KB"),
     ("hostile names", names, 200, (0,), "Wrote"),
     ("300 logged rides in a week", logged, 300, (0,), "Wrote"),
     ("files that change while they are read", changing, 300, (0,), "Wrote"),
@@ -194,15 +194,18 @@ def run(program, folder, out):
     """Runs one review; its code, what it said, its peak memory in MB and its seconds."""
     with open(os.path.join(out, "said"), "wb+") as said:
         began = time.monotonic()
-        process = subprocess.Popen(program + ["review", folder, "--as-of", "2026-06-22", "--pdf", os.path.join(out, "review.pdf")],
-                                   cwd=out, stdin=subprocess.DEVNULL, stdout=said, stderr=subprocess.STDOUT, env={**os.environ, "LANG": "C.UTF-8"})
-        watch = threading.Timer(LONGEST_SECONDS, lambda: process.send_signal(signal.SIGKILL))
+        # Measured by a small program: a child of this one would count what this one holds.
+        peak = os.path.join(out, "peak")
+        process = subprocess.Popen(["/usr/bin/time", "-f", "%M", "-o", peak, *program] + ["review", folder, "--as-of", "2026-06-22", "--pdf", os.path.join(out, "review.pdf")],
+                                   cwd=out, start_new_session=True, stdin=subprocess.DEVNULL, stdout=said, stderr=subprocess.STDOUT, env={**os.environ, "LANG": "C.UTF-8"})
+        watch = threading.Timer(LONGEST_SECONDS, lambda: os.killpg(process.pid, signal.SIGKILL))
         watch.start()
-        _, status, used = os.wait4(process.pid, 0)
+        code = process.wait()
         watch.cancel()
         seconds = time.monotonic() - began
         said.seek(0)
-        return os.waitstatus_to_exitcode(status), said.read(), used.ru_maxrss / 1024, seconds
+        with open(peak, encoding="ascii") as measured:
+            return code, said.read(), int(measured.read().split()[-1]) / 1024, seconds
 
 
 def main(words):

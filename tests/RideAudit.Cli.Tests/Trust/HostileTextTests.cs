@@ -22,7 +22,7 @@ public sealed class HostileTextTests
         folder.Write("rides/note.md", $"Well {Hostile} ridden\r\n=cmd\n");
         folder.Write($"rides/{Hostile}\n.fit", File.ReadAllBytes(Directory.EnumerateFiles(rides, "*.fit").First())[..300]);
         var made = Outputs.Of(rides, folder.At("out"), Demo.AsOf);
-        Assert.Equal(17, made.Count);
+        Assert.Equal(18, made.Count);
         foreach (var (name, bytes) in made.Where(m => !m.Key.EndsWith(".png", StringComparison.Ordinal)))
         {
             var said = name.EndsWith(".pdf", StringComparison.Ordinal) ? PdfText.Shown(bytes) : Encoding.UTF8.GetString(bytes);
@@ -60,18 +60,23 @@ public sealed class HostileTextTests
     }
 
     [Fact]
-    public void A_label_and_a_note_of_a_megabyte_end_in_a_review_or_in_a_sentence()
+    public void A_label_a_rider_file_and_a_note_of_a_megabyte_are_refused_in_a_sentence()
     {
         using var folder = new TempFolder();
         var rides = Demo.CopyTo(folder, riderFile: false);
         var rider = File.ReadAllText(Path.Combine(Repository.Demo, "rider.toml"));
-        folder.Write("rides/rider.toml", rider.Replace("Rider A", new string('R', 900_000), StringComparison.Ordinal));
-        using var shell = new TestShell(folder: folder.Path);
-        Assert.InRange(shell.Run("review", rides, "--as-of", Demo.AsOf, "--pdf", "review.pdf"), 0, 2);
-        folder.Write("rides/rider.toml", rider + new string('#', 2 << 20));
-        using var larger = new TestShell(folder: folder.Path);
-        Assert.Equal(2, larger.Run("review", rides, "--as-of", Demo.AsOf, "--pdf", "review.pdf"));
-        Assert.Contains("larger than the 1 MB", larger.Error, StringComparison.Ordinal);
+        Refused(rider.Replace("Rider A", new string('R', 900_000), StringComparison.Ordinal), "", "label: a short text");
+        Refused(rider + new string('#', 2 << 20), "", "larger than the 1024 KB");
+        Refused(rider, new string('n', 1 << 20), "larger than the 64 KB");
+
+        void Refused(string riderFile, string note, string sentence)
+        {
+            folder.Write("rides/rider.toml", riderFile).Write("rides/note.md", note);
+            using var shell = new TestShell(folder: folder.Path);
+            Assert.Equal(2, shell.Run("review", rides, "--as-of", Demo.AsOf, "--pdf", "review.pdf"));
+            Assert.Contains(sentence, shell.Error, StringComparison.Ordinal);
+            Assert.InRange(shell.Error.Length, 1, 1000);
+        }
     }
 
     private static string Escaped(string text) => string.Concat(text.Select(c => $"\\u{(int)c:X4}"));

@@ -17,7 +17,7 @@ public sealed class PrivateTests
         var above = $"{MarkedRides.Name}-above";
         MarkedRides.WriteInto(folder, $"{above}/rides");
         var made = Outputs.Of(folder.At($"{above}/rides"), folder.At("out"), "2026-06-22");
-        Assert.Equal(17, made.Count);
+        Assert.Equal(18, made.Count);
         foreach (var (name, bytes) in made)
         {
             var isPdf = name.EndsWith(".pdf", StringComparison.Ordinal);
