@@ -24,7 +24,7 @@ public sealed partial class SameBytesTests
         using var folder = new TempFolder();
         var rides = Demo.CopyTo(folder);
         var made = Machines.Select((machine, i) => Digest(Run(rides, folder.At($"out-{i}"), machine))).ToArray();
-        Assert.Equal(11, made[0].Count);
+        Assert.Equal(8, made[0].Count);
         Assert.All(made, m => Assert.Equal(made[0], m));
     }
 
@@ -65,7 +65,8 @@ public sealed partial class SameBytesTests
         Directory.CreateDirectory(into);
         var made = new Dictionary<string, byte[]>(StringComparer.Ordinal);
         (string, string)[] environment = [("TZ", machine.Zone), ("LANG", machine.Locale), ("LC_ALL", machine.Locale), ("DOTNET_PROCESSOR_COUNT", machine.Threads)];
-        foreach (var (name, words) in Outputs.Commands(rides, Demo.AsOf))
+        // Each is a process of its own, so only those that between them write every format.
+        foreach (var (name, words) in Outputs.Commands(rides, Demo.AsOf).Where(c => c.Name is "review" or "rides-csv" or "weeks-csv" or "next"))
         {
             var ended = RealProgram.Run(into, environment, words);
             Assert.Equal((0, ""), (ended.Code, ended.Error));
