@@ -56,7 +56,8 @@ internal static class CalendarFile
 
     private static string Name(string label) => Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(label)).AsSpan(0, 6));
 
-    private static string Escaped(string text) => text
+    // RFC 5545, 3.3.11: no control characters in a text, whatever a session or a label holds.
+    private static string Escaped(string text) => PlainText.Of(text.ReplaceLineEndings("\n"), ' ', keepLines: true)
         .Replace("\\", "\\\\", StringComparison.Ordinal)
         .Replace(";", "\\;", StringComparison.Ordinal)
         .Replace(",", "\\,", StringComparison.Ordinal)

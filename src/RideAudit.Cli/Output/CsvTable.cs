@@ -1,5 +1,6 @@
 using System.Globalization;
 using CsvHelper;
+using RideAudit.Formatting;
 
 namespace RideAudit.Cli.Output;
 
@@ -44,7 +45,7 @@ internal static class CsvTable
                 csv.WriteField(flag);
                 break;
             default:
-                csv.WriteField((string)value);
+                csv.WriteField(PlainText.Of((string)value, '\uFFFD', keepLines: true));
                 break;
         }
     }

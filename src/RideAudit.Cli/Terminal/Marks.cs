@@ -1,4 +1,5 @@
 using System.Text;
+using RideAudit.Formatting;
 using RideAudit.Rules;
 
 namespace RideAudit.Cli.Terminal;
@@ -60,9 +61,8 @@ internal sealed class Marks(bool unicode)
     /// <param name="text">The text of one line.</param>
     public static string Spaced(string text) => text.Replace('\u00A0', ' ').Replace('\u202F', ' ');
 
-    // A file name may hold an escape sequence: it must not reach the terminal.
-    private static string WithoutControls(string text) =>
-        text.Any(c => char.IsControl(c) && c != '\n') ? string.Concat(text.Select(c => char.IsControl(c) && c != '\n' ? '?' : c)) : text;
+    // A file name or a label may hold an escape sequence, or turn the reading direction of all that follows: neither must reach the terminal.
+    private static string WithoutControls(string text) => PlainText.Of(text, '?', keepLines: true);
 
     private static string InAscii(char c) => c switch
     {

@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Security.Cryptography;
 using System.Text;
+using RideAudit.Formatting;
 using RideAudit.Report.Drawing;
 using RideAudit.Report.Fonts;
 
@@ -47,6 +48,9 @@ internal sealed class PdfFont(Face face, string resource)
     private static string Tag(byte[] cut) =>
         string.Concat(SHA256.HashData(cut).Take(TagLength).Select(value => (char)('A' + (value % 26))));
 
+    // What is copied off a page must not turn the reading direction where it is put.
+    private static string Copied(int codePoint) => PlainText.Of(new Rune(codePoint).ToString(), '\uFFFD');
+
     private double Thousandths(int units) => units * 1000.0 / face.UnitsPerEm;
 
     private string CharacterMap()
@@ -60,7 +64,7 @@ internal sealed class PdfFont(Face face, string resource)
             map.Append(CultureInfo.InvariantCulture, $"{to - from} beginbfchar\n");
             for (int i = from; i < to; i++)
             {
-                string unicode = Convert.ToHexString(Encoding.BigEndianUnicode.GetBytes(new Rune(use.Drawn[i].CodePoint).ToString()));
+                string unicode = Convert.ToHexString(Encoding.BigEndianUnicode.GetBytes(Copied(use.Drawn[i].CodePoint)));
                 map.Append(CultureInfo.InvariantCulture, $"<{i + 1:X4}> <{unicode}>\n");
             }
 

@@ -1,6 +1,7 @@
 using System.Text;
 using NodaTime;
 using NodaTime.Text;
+using RideAudit.Formatting;
 using RideAudit.Report.Drawing;
 using RideAudit.Report.Flow;
 using RideAudit.Report.Fonts;
@@ -42,7 +43,7 @@ internal sealed class PdfMaker
     }
 
     // A no-break space holds lines of a page together; here it would only keep a search from finding what it stands in.
-    private static string Line(string text) => PdfObjects.Text(text.Replace('\u00A0', ' '));
+    private static string Line(string text) => PdfObjects.Text(PlainText.Of(text, ' ').Replace('\u00A0', ' '));
 
     private int AddPage(IPages pages, int index, FontSet set, int tree, int resources)
     {

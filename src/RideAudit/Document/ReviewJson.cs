@@ -1,6 +1,8 @@
+using System.Globalization;
 using System.Text.Encodings.Web;
 using System.Text.Json;
 using System.Text.Json.Serialization.Metadata;
+using RideAudit.Formatting;
 
 namespace RideAudit.Document;
 
@@ -32,5 +34,12 @@ public static class ReviewJson
     /// <summary>A roster as JSON.</summary>
     public static string Write(RosterDocument document) => Write(document, Context.RosterDocument);
 
-    private static string Write<T>(T document, JsonTypeInfo<T> shape) => JsonSerializer.Serialize(document, shape) + "\n";
+    private static string Write<T>(T document, JsonTypeInfo<T> shape) => Visible(JsonSerializer.Serialize(document, shape)) + "\n";
+
+    // What turns the reading direction is escaped as controls are: it stands in strings alone.
+    private static string Visible(string json) => json.Any(IsHidden)
+        ? string.Concat(json.Select(c => IsHidden(c) ? string.Create(CultureInfo.InvariantCulture, $"\\u{(int)c:X4}") : c.ToString()))
+        : json;
+
+    private static bool IsHidden(char c) => c != '\n' && PlainText.Harms(c);
 }

@@ -36,6 +36,7 @@ internal sealed class FileOpener(IngestContext context, ReadLimits limits, Cance
             return [];
         if (length > limits.LargestFileBytes)
             return [NoRide.TooLarge(name, limits)];
+        layers.Budget.Hold(length);
         var bytes = new byte[length];
         head.AsSpan(0, read).CopyTo(bytes);
         read += input.ReadAtLeast(bytes.AsSpan(read), bytes.Length - read, throwOnEndOfStream: false);

@@ -156,6 +156,7 @@ public sealed class Intake
     private IReadOnlyList<FileContent> Read(string name, Stream stream, FileOpener opener)
     {
         var layers = ArchiveLayers.None(_limits);
+        using var budget = layers.Budget;
         if (stream.CanSeek)
             return opener.Open(name, stream, stream.Length, layers);
         var unpacked = Unpacking.Read(stream, 0, _limits, layers.Budget);
@@ -163,7 +164,7 @@ public sealed class Intake
         {
             Unpacking.Outcome.TooLarge => [NoRide.TooLarge(name, _limits)],
             Unpacking.Outcome.Damaged => throw new IOException(),
-            _ => opener.Open(name, new MemoryStream(unpacked.Bytes, writable: false), unpacked.Bytes.Length, ArchiveLayers.None(_limits)),
+            _ => opener.Open(name, new MemoryStream(unpacked.Bytes, writable: false), unpacked.Bytes.Length, layers),
         };
     }
 

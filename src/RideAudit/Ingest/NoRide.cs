@@ -23,7 +23,7 @@ internal static class NoRide
     };
 
     public static FileContent TooLarge(string name, ReadLimits limits) => RideEndings.Promise(name)
-        ? FileContent.Unusable(name, "too large", $"This file is larger than the {limits.LargestFileBytes >> 20} MB read of one file: no ride is that long, so check what it is.")
+        ? FileContent.Unusable(name, "too large", $"This file is larger than the {limits.LargestFileBytes >> 20} MB read of one file: hardly a ride is that long, so check what it is, and export a ride of several days as FIT.")
         : FileContent.Nothing(name);
 
     public static FileContent Refuse(string name, FileKind kind)

@@ -1,5 +1,4 @@
-using System.Globalization;
-using System.Text;
+using RideAudit.Formatting;
 
 namespace RideAudit.Ingest;
 
@@ -7,15 +6,7 @@ namespace RideAudit.Ingest;
 internal static class ShownName
 {
     /// <summary>One name of a file or folder.</summary>
-    public static string Of(string name)
-    {
-        if (!name.Any(IsUnfit))
-            return name;
-        var shown = new StringBuilder(name.Length);
-        foreach (var c in name)
-            shown.Append(IsUnfit(c) ? '\uFFFD' : c);
-        return shown.ToString();
-    }
+    public static string Of(string name) => PlainText.Of(name, '\uFFFD');
 
     /// <summary>The path of an entry of an archive: with <c>/</c>, without steps that lead nowhere.</summary>
     public static string OfEntry(string path) =>
@@ -28,7 +19,4 @@ internal static class ShownName
         var parts = shown.Split('/');
         return Array.Exists(parts, p => p.StartsWith('.')) || parts[0] == "__MACOSX";
     }
-
-    private static bool IsUnfit(char c) => char.IsControl(c) || c is >= '\u202A' and <= '\u202E' or >= '\u2066' and <= '\u2069'
-        || CharUnicodeInfo.GetUnicodeCategory(c) is UnicodeCategory.LineSeparator or UnicodeCategory.ParagraphSeparator;
 }

@@ -4,6 +4,7 @@ namespace RideAudit.Ingest.Archives;
 internal static class Unpacking
 {
     private const int ChunkBytes = 64 * 1024;
+    private const int LargestPieceBytes = 1 << 20;
 
     /// <param name="packed">Gives the unpacked bytes; read to its end, its damage or the limit.</param>
     /// <param name="expected">Bytes expected, for the first allocation only; nothing is believed.</param>
@@ -11,23 +12,43 @@ internal static class Unpacking
     /// <param name="budget">Told of every byte unpacked.</param>
     public static Result Read(Stream packed, long expected, ReadLimits limits, ArchiveLayers.UnpackBudget budget)
     {
-        using var output = new MemoryStream((int)Math.Clamp(expected, 0, 16 << 20));
-        var chunk = new byte[ChunkBytes];
+        // Pieces and not one growing array, which would be in memory twice whenever it grows.
+        var pieces = new List<byte[]>();
+        long length = 0;
         try
         {
-            for (var read = packed.Read(chunk); read > 0; read = packed.Read(chunk))
+            while (true)
             {
+                var piece = new byte[Math.Clamp(expected - length, ChunkBytes, LargestPieceBytes)];
+                var read = packed.ReadAtLeast(piece, 1, throwOnEndOfStream: false);
+                if (read == 0)
+                    return new Result(Joined(pieces, length), Outcome.Whole);
                 budget.Spend(read);
-                if (output.Length + read > limits.LargestFileBytes || budget.IsSpent)
+                length += read;
+                if (length > limits.LargestFileBytes || budget.IsSpent)
                     return new Result([], Outcome.TooLarge);
-                output.Write(chunk, 0, read);
+                budget.Hold(length);
+                pieces.Add(read == piece.Length ? piece : piece[..read]);
             }
         }
         catch (Exception e) when (e is InvalidDataException or IOException)
         {
-            return new Result(output.ToArray(), Outcome.Damaged);
+            return new Result(Joined(pieces, length), Outcome.Damaged);
         }
-        return new Result(output.ToArray(), Outcome.Whole);
+    }
+
+    private static byte[] Joined(List<byte[]> pieces, long length)
+    {
+        if (pieces.Count == 1)
+            return pieces[0];
+        var whole = new byte[length];
+        var at = 0;
+        foreach (var piece in pieces)
+        {
+            piece.CopyTo(whole, at);
+            at += piece.Length;
+        }
+        return whole;
     }
 
     /// <summary>What unpacking gave.</summary>

@@ -13,6 +13,11 @@ internal static class CsvReading
 
     public static FileContent Read(string name, byte[] bytes, IngestContext context)
     {
+        // Without a line end the whole file would be one header.
+        if (bytes.Length > LargestRecordBytes && !bytes.AsSpan(0, LargestRecordBytes).ContainsAny((byte)'\n', (byte)'\r'))
+            return RideEndings.IsCsv(name)
+                ? FileContent.Unusable(name, "not a CSV file", "The first line has no end within 1 MB: this is no table of rows; write the file again as CSV.")
+                : NoRide.Refuse(name, FileKind.Text);
         try
         {
             using var csv = CsvReader.Create(TextBytes.ToUtf8(bytes), new CsvReaderOptions

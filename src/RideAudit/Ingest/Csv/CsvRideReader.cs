@@ -39,7 +39,7 @@ internal sealed class CsvRideReader
 
     private void ReadRows()
     {
-        for (var isFirst = true; _csv.Read(); isFirst = false)
+        for (var isFirst = true; _rows.Count <= ReadLimits.MostRows && _csv.Read(); isFirst = false)
         {
             var cell = CsvReading.Has(_csv, _timeColumn) ? _csv.GetString(_timeColumn.Index) : "";
             if (_times.Read(cell) is { } second)
@@ -78,6 +78,8 @@ internal sealed class CsvRideReader
 
     private FileContent Finish(string name, IngestContext context)
     {
+        if (_rows.Count > ReadLimits.MostRows)
+            return FileContent.Unusable(name, "too many rows", $"This file has more than {ReadLimits.MostRows} rows: no ride is that long, so check what it is.");
         if (_rows.Count == 0)
             return FileContent.Unusable(name, "no rows", _faults.First is { } fault
                 ? $"No row has a time that could be read ({fault}): write seconds, h:mm:ss or ISO 8601 timestamps."

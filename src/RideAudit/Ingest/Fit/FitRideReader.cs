@@ -6,9 +6,11 @@ namespace RideAudit.Ingest.Fit;
 /// <summary>Turns a decoded FIT file into recordings: one a session, one a part where there is no session.</summary>
 internal static class FitRideReader
 {
+    private static readonly FitDecodeOptions Settings = FitDecodeOptions.Default with { MaxRecords = ReadLimits.MostRows };
+
     public static FileContent Read(string name, byte[] bytes, IngestContext context)
     {
-        var file = FitDecoder.Decode(bytes);
+        var file = FitDecoder.Decode(bytes, Settings);
         if (file.Rejection is { } rejection)
             return RideEndings.Promise(name)
                 ? FileContent.Unusable(name, FitNotices.Problem(rejection), FitNotices.Sentence(rejection))

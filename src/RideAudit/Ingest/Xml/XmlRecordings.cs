@@ -90,6 +90,6 @@ internal static class XmlRecordings
             CloseInput = true,
         };
 
-        public static XmlReader Open(byte[] bytes) => XmlReader.Create(TextBytes.Reader(bytes), Settings);
+        public static XmlReader Open(byte[] bytes) => XmlReader.Create(new ShortMarkup(TextBytes.Reader(bytes)), Settings);
     }
 }

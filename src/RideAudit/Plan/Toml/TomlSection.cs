@@ -7,6 +7,9 @@ namespace RideAudit.Plan.Toml;
 /// <summary>Reads one table key by key. Every mistake is added to the list; the reading goes on with the default.</summary>
 internal sealed class TomlSection(TomlTable table, string name, List<RiderFileMistake> mistakes)
 {
+    /// <summary>Of a text that anybody writes into a rider file.</summary>
+    private const int MostCharacters = 1000;
+
     private readonly List<string> known = [];
 
     /// <summary>Where the table begins.</summary>
@@ -39,7 +42,7 @@ internal sealed class TomlSection(TomlTable table, string name, List<RiderFileMi
     {
         if (Value(key, $"{key}: {allowed}") is not { } value)
             return null;
-        if (value is StringValueSyntax { Value: { } text } && text.Trim().Length > 0)
+        if (value is StringValueSyntax { Value: { } text } && text.Trim().Length is > 0 and <= MostCharacters)
             return trim ? text.Trim() : text;
         Add(value, TomlWords.Found(value), $"{key}: {allowed}");
         return null;

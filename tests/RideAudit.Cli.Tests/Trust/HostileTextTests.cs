@@ -1,0 +1,83 @@
+using System.Text;
+using System.Text.Json;
+using RideAudit.Cli.Output;
+using RideAudit.Cli.Tests.Support;
+using RideAudit.Formatting;
+
+namespace RideAudit.Cli.Tests.Trust;
+
+/// <summary>Text from other people reaches no terminal, table, page or calendar as anything but text.</summary>
+public sealed class HostileTextTests
+{
+    // A window title, a cleared screen, a C1 control sequence, a bell, text turned round, marks, separators, a delete.
+    private const string Hostile = "\u001b]0;title\u0007\u001b[2J\u009b31m\u202Egnp\u2066x\u200F\u061C\u2028y\u2029\u007F\u0085z";
+
+    [Fact]
+    public void No_control_or_turning_mark_of_a_label_a_log_a_note_or_a_file_name_reaches_an_output()
+    {
+        using var folder = new TempFolder();
+        var rides = Demo.CopyTo(folder, riderFile: false);
+        folder.Write("rides/rider.toml", File.ReadAllText(Path.Combine(Repository.Demo, "rider.toml")).Replace("\"Rider A\"", $"\"=Rider {Escaped(Hostile)}\"", StringComparison.Ordinal));
+        folder.Write("rides/log.csv", $"date,minutes,kind,note,{Hostile}\n2026-06-19,50,easy,\"{Hostile}\n=1+1\",{Hostile}\n2026-06-18,x{Hostile},{Hostile},,\n");
+        folder.Write("rides/note.md", $"Well {Hostile} ridden\r\n=cmd\n");
+        folder.Write($"rides/{Hostile}\n.fit", File.ReadAllBytes(Directory.EnumerateFiles(rides, "*.fit").First())[..300]);
+        var made = Outputs.Of(rides, folder.At("out"), Demo.AsOf);
+        Assert.Equal(18, made.Count);
+        foreach (var (name, bytes) in made.Where(m => !m.Key.EndsWith(".png", StringComparison.Ordinal)))
+        {
+            var said = name.EndsWith(".pdf", StringComparison.Ordinal) ? PdfText.Shown(bytes) : Encoding.UTF8.GetString(bytes);
+            var lineEnd = name.EndsWith("-csv out", StringComparison.Ordinal) || name.EndsWith(".ics", StringComparison.Ordinal) ? "\r\n" : "\n";
+            Assert.DoesNotContain(said.Replace(lineEnd, "", StringComparison.Ordinal), PlainText.Harms);
+        }
+        // It was in the inputs: the JSON still says what stood there, escaped.
+        using var document = JsonDocument.Parse(made["review.json"]);
+        Assert.Contains("\u202Egnp", document.RootElement.GetProperty("rider").GetProperty("label").GetString(), StringComparison.Ordinal);
+    }
+
+    // OWASP, CSV Injection: cells that begin with =, +, -, @, tab or carriage return; an apostrophe before them keeps a spreadsheet from running them.
+    [Theory]
+    [InlineData("=1+1")]
+    [InlineData("+1")]
+    [InlineData("-1+cmd")]
+    [InlineData("@sum")]
+    [InlineData("\t=1")]
+    [InlineData("\r=1")]
+    public void A_cell_that_a_spreadsheet_would_run_is_written_as_text(string cell)
+    {
+        var ride = Samples.Rides().Rides[0] with { File = cell };
+        using var written = new StringWriter();
+        CsvTable.Write(written, CsvFields.Rides, [ride]);
+        var row = written.ToString().Split("\r\n")[1];
+        Assert.DoesNotContain(row.TrimStart('"')[0], "=+-@\t\r");
+    }
+
+    [Fact]
+    public void A_number_below_zero_stays_a_number()
+    {
+        using var written = new StringWriter();
+        CsvTable.Write(written, CsvFields.Rides, [Samples.Rides().Rides[0] with { HeartRateDriftPercent = -1.5 }]);
+        Assert.Contains(",-1.5,", written.ToString(), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_label_a_rider_file_and_a_note_of_a_megabyte_are_refused_in_a_sentence()
+    {
+        using var folder = new TempFolder();
+        var rides = Demo.CopyTo(folder, riderFile: false);
+        var rider = File.ReadAllText(Path.Combine(Repository.Demo, "rider.toml"));
+        Refused(rider.Replace("Rider A", new string('R', 900_000), StringComparison.Ordinal), "", "label: a short text");
+        Refused(rider + new string('#', 2 << 20), "", "larger than the 1024 KB");
+        Refused(rider, new string('n', 1 << 20), "larger than the 64 KB");
+
+        void Refused(string riderFile, string note, string sentence)
+        {
+            folder.Write("rides/rider.toml", riderFile).Write("rides/note.md", note);
+            using var shell = new TestShell(folder: folder.Path);
+            Assert.Equal(2, shell.Run("review", rides, "--as-of", Demo.AsOf, "--pdf", "review.pdf"));
+            Assert.Contains(sentence, shell.Error, StringComparison.Ordinal);
+            Assert.InRange(shell.Error.Length, 1, 1000);
+        }
+    }
+
+    private static string Escaped(string text) => string.Concat(text.Select(c => $"\\u{(int)c:X4}"));
+}
