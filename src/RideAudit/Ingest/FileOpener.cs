@@ -1,5 +1,3 @@
-using System.Buffers.Binary;
-using System.Security.Cryptography;
 using RideAudit.Ingest.Archives;
 using RideAudit.Ingest.Csv;
 using RideAudit.Ingest.Fit;
@@ -36,7 +34,7 @@ internal sealed class FileOpener(IngestContext context, ReadLimits limits, Cance
             return [];
         if (length > limits.LargestFileBytes)
             return [NoRide.TooLarge(name, limits)];
-        var bytes = new byte[length];
+        var bytes = GC.AllocateUninitializedArray<byte>((int)length);
         head.AsSpan(0, read).CopyTo(bytes);
         read += input.ReadAtLeast(bytes.AsSpan(read), bytes.Length - read, throwOnEndOfStream: false);
         return Open(name, read == bytes.Length ? bytes : bytes[..read], layers);
@@ -76,7 +74,7 @@ internal sealed class FileOpener(IngestContext context, ReadLimits limits, Cance
             _ => NoRide.Refuse(name, kind),
         };
         return content.HoldsRides
-            ? content with { Hash = BinaryPrimitives.ReadUInt128BigEndian(SHA256.HashData(bytes)) }
+            ? content with { Hash = ContentHash.Of(bytes) }
             : content;
     }
 }
