@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Runtime.CompilerServices;
 using RideAudit.Rides;
 
 namespace RideAudit.Figures;
@@ -101,6 +102,10 @@ public sealed class TrailingPower
         }
 
         /// <summary>True when the mean at a second is at or above the limit; false where power is missing.</summary>
-        public bool this[int second] => 100 * _sums[second] >= _limits[_counts[second]];
+        public bool this[int second]
+        {
+            [MethodImpl(MethodImplOptions.AggressiveInlining)]
+            get => 100 * _sums[second] >= _limits[_counts[second]];
+        }
     }
 }

@@ -121,6 +121,17 @@ internal static class GridBuilder
         }
     }
 
+    /// <summary>A record on every second, and no other: it lies on the grid as it is.</summary>
+    private static bool IsEverySecond(int[] rows, int records)
+    {
+        if (rows.Length != records)
+            return false;
+        for (var i = 0; i < rows.Length; i++)
+            if (rows[i] != i)
+                return false;
+        return true;
+    }
+
     private static int Recorded(int[] rows)
     {
         var recorded = 0;
@@ -135,14 +146,8 @@ internal static class GridBuilder
             return null;
         if (Array.TrueForAll(merged, float.IsNaN))
             return null;
-        var laid = new float[rows.Length];
-        var values = 0;
-        for (var i = 0; i < rows.Length; i++)
-        {
-            var value = rows[i] < 0 ? float.NaN : merged[rows[i]];
-            laid[i] = value;
-            values += float.IsNaN(value) ? 0 : 1;
-        }
+        var laid = IsEverySecond(rows, merged.Length) ? merged : Array.ConvertAll(rows, r => r < 0 ? float.NaN : merged[r]);
+        var values = SampleGrid.CountValues(laid);
         if (values == 0)
             return null;
         if (values == laid.Length)

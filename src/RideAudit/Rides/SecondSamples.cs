@@ -60,8 +60,10 @@ internal sealed class SecondSamples
         var merged = new float[Count];
         if (_order is null || _groupStart is null)
         {
-            for (var i = 0; i < merged.Length; i++)
-                merged[i] = Plausible(column[i], lowest, highest, ref refused);
+            var count = 0;
+            for (var i = 0; i < merged.Length && i < column.Length; i++)
+                merged[i] = Plausible(column[i], lowest, highest, ref count);
+            refused = count;
             return merged;
         }
         for (var group = 0; group < Count; group++)
