@@ -81,6 +81,9 @@ internal sealed class ProgramCommand(string name, string description, params IRe
     /// <summary>An option that is given or not.</summary>
     public Option<bool> Flag(string option, string text) => Takes(new Option<bool>(option) { Description = text });
 
+    /// <summary>A switch for who works on the program: no help names it.</summary>
+    public Option<bool> HiddenFlag(string option, string text) => Takes(new Option<bool>(option) { Description = text, Hidden = true });
+
     /// <summary>An option that names a file or another thing.</summary>
     public Option<string?> File(string option, string text, string called = "FILE") => Takes(new Option<string?>(option) { Description = text, HelpName = called });
 

@@ -39,6 +39,7 @@ internal sealed class ReviewCommand(Shell shell, ProgramCommand command, Argumen
     private readonly Option<bool> _strict = command.Strict();
     private readonly Option<string?> _failOn = command.FailOn();
     private readonly Option<bool> _quiet = command.Quiet();
+    private readonly Option<bool> _timings = command.HiddenFlag("--timings", "Say what each phase took.");
 
     /// <summary>The command, ready to be parsed and run.</summary>
     public static ProgramCommand Create(Shell shell)
@@ -83,8 +84,11 @@ internal sealed class ReviewCommand(Shell shell, ProgramCommand command, Argumen
         var note = folder.Note(asked.GetValue(_note));
         var targets = Targets(asked, folder.Path, prefix, [.. new[] { folder.RiderFile, note.File }.OfType<string>()]);
         var request = folder.Request(asked.GetValue(_asOf), asked.GetValue(_week)) with { Note = note.Text };
+        var phases = new PhaseTimes();
         var content = folder.Read(asked.GetValue(_quiet));
+        phases.End("reading");
         var (document, traces) = ReviewBuilder.ReviewWithTraces(content, folder.Rider, request) ?? throw folder.NoRide(content);
+        phases.End("judging");
         var written = new List<OutputFile>();
         foreach (var (place, write) in targets)
         {
@@ -92,6 +96,9 @@ internal sealed class ReviewCommand(Shell shell, ProgramCommand command, Argumen
             file.Write(s => write(s, document, traces), shell.Cancel);
             written.Add(file);
         }
+        phases.End("writing");
+        if (asked.GetValue(_timings))
+            phases.Lines.ForEach(shell.Tell);
         Print(asked, document, written);
         return (CodeOf(asked, document), asked.GetValue(_noPdf) ? null : written[0].Path);
     }

@@ -1,3 +1,4 @@
+using System.Buffers;
 using System.Collections.Immutable;
 
 namespace RideAudit.Figures;
@@ -14,32 +15,45 @@ public static class BestPowers
     /// <returns>One entry a duration that fits somewhere; the earliest window where several are equal.</returns>
     public static ImmutableArray<BestPower> Of(float[] powerW, IReadOnlyList<int> durations)
     {
+        var totals = ArrayPool<double>.Shared.Rent(powerW.Length + 1);
+        var runs = new List<(int Start, int End)>();
+        totals[0] = 0;
+        for (var i = 0; i < powerW.Length; i++)
+        {
+            var isMissing = float.IsNaN(powerW[i]);
+            totals[i + 1] = totals[i] + (isMissing ? 0 : powerW[i]);
+            if (isMissing)
+                continue;
+            if (runs.Count > 0 && runs[^1].End == i)
+                runs[^1] = (runs[^1].Start, i + 1);
+            else
+                runs.Add((i, i + 1));
+        }
         var best = ImmutableArray.CreateBuilder<BestPower>();
         foreach (var duration in durations)
-            if (Best(powerW, duration) is { } found)
+            if (Best(totals, runs, duration) is { } found)
                 best.Add(found);
+        ArrayPool<double>.Shared.Return(totals);
         return best.ToImmutable();
     }
 
-    private static BestPower? Best(float[] powerW, int duration)
+    private static BestPower? Best(double[] totals, List<(int Start, int End)> runs, int duration)
     {
-        double sum = 0, bestSum = double.NegativeInfinity;
-        int count = 0, bestEnd = -1;
-        for (var i = 0; i < powerW.Length; i++)
+        var (most, at) = (double.NegativeInfinity, -1);
+        foreach (var (start, end) in runs)
         {
-            if (float.IsNaN(powerW[i]))
-            {
-                (sum, count) = (0, 0);
+            if (end - start < duration)
                 continue;
-            }
-            sum += powerW[i];
-            if (count == duration)
-                sum -= powerW[i - duration];
-            else
-                count++;
-            if (count == duration && sum > bestSum)
-                (bestSum, bestEnd) = (sum, i);
+            var windows = end - start - duration + 1;
+            var ends = totals.AsSpan(start + duration, windows);
+            var starts = totals.AsSpan(start, windows);
+            var largest = CurveSearch.LargestDifference(ends, starts);
+            if (!(largest > most))
+                continue;
+            (most, at) = (largest, start);
+            while (totals[at + duration] - totals[at] != most)
+                at++;
         }
-        return bestEnd < 0 ? null : new BestPower(duration, bestSum / duration, bestEnd - duration + 1);
+        return at < 0 ? null : new BestPower(duration, most / duration, at);
     }
 }

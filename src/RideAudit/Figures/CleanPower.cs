@@ -4,16 +4,15 @@ using RideAudit.Units;
 
 namespace RideAudit.Figures;
 
-/// <summary>A ride's power without spikes, and its trailing sums: worked out once, read by every figure and drawing.</summary>
+/// <summary>A ride's power without spikes: worked out once, read by every figure and drawing.</summary>
 internal sealed class CleanPower
 {
     private readonly ImmutableArray<GridSegment> _segments;
 
-    private CleanPower(float[] samples, int spikes, int count, ImmutableArray<GridSegment> segments)
-    {
+    private ImmutableArray<BestPower> _bests;
+
+    private CleanPower(float[] samples, int spikes, int count, ImmutableArray<GridSegment> segments) =>
         (Samples, Spikes, Count, _segments) = (samples, spikes, count, segments);
-        Trailing = Over(TrailingPower.WindowSeconds);
-    }
 
     /// <summary>Power on the grid, W, NaN where missing.</summary>
     public float[] Samples { get; }
@@ -24,12 +23,20 @@ internal sealed class CleanPower
     /// <summary>Seconds with power, above 0.</summary>
     public int Count { get; }
 
-    /// <summary>The trailing 30 s mean.</summary>
-    public TrailingPower Trailing { get; }
+    /// <summary>The bests, worked out when first asked for: of most old rides nobody asks.</summary>
+    public ImmutableArray<BestPower> Bests
+    {
+        get
+        {
+            if (_bests.IsDefault)
+                _bests = BestPowers.Of(Samples, BestPowers.Durations);
+            return _bests;
+        }
+    }
 
-    /// <summary>The trailing mean over another window.</summary>
+    /// <summary>The trailing mean. It is not kept: of years of rides it would be the most of what is in memory.</summary>
     /// <param name="windowSeconds">The window, s, 1 to 255.</param>
-    public TrailingPower Over(int windowSeconds) => TrailingPower.Of(Samples, _segments, windowSeconds);
+    public TrailingPower Over(int windowSeconds = TrailingPower.WindowSeconds) => TrailingPower.Of(Samples, _segments, windowSeconds);
 
     /// <summary>Cleans a ride's power; null for a ride without power.</summary>
     /// <param name="grid">The ride's grid.</param>

@@ -101,7 +101,8 @@ internal sealed class CurveSearch
         Take(duration, best, at, Math.Min(at + ScanChunk, windows));
     }
 
-    private static double LargestDifference(ReadOnlySpan<double> ends, ReadOnlySpan<double> starts)
+    /// <summary>The largest of the ends less their starts; −∞ without any.</summary>
+    internal static double LargestDifference(ReadOnlySpan<double> ends, ReadOnlySpan<double> starts)
     {
         var wideEnds = MemoryMarshal.Cast<double, Vector<double>>(ends);
         var wideStarts = MemoryMarshal.Cast<double, Vector<double>>(starts)[..wideEnds.Length];

@@ -86,23 +86,23 @@ public static class FigureBuilder
         if (coverage < UsableCoverage)
             return figures;
         var mean = Channel.Mean(power.Samples);
+        var trailing = power.Over();
         figures = figures with
         {
             Power = power,
             Partial = coverage < PartialCoverage,
             MeanPowerW = mean,
             WorkKj = mean * power.Count / 1000,
-            NormalisedPower = NormalisedPower.Of(power.Trailing),
-            Bests = BestPowers.Of(power.Samples, BestPowers.Durations),
+            NormalisedPower = NormalisedPower.Of(trailing),
         };
-        return figures.Threshold is null ? figures : WithShares(figures, power, ride, rider, limits);
+        return figures.Threshold is null ? figures : WithShares(figures, power, trailing, ride, rider, limits);
     }
 
-    private static RideFigures WithShares(RideFigures figures, CleanPower power, Ride ride, Rider rider, Limits limits)
+    private static RideFigures WithShares(RideFigures figures, CleanPower power, TrailingPower trailing, Ride ride, Rider rider, Limits limits)
     {
         var threshold = figures.Threshold!.Power;
         var cuts = new BandCuts(rider.Plan.LowerBandCutPercent, rider.Plan.UpperBandCutPercent);
-        var bands = IntensityBands.OfPower(power.Trailing, power.Over(IntensityBands.MiddleWindowSeconds), threshold, cuts);
+        var bands = IntensityBands.OfPower(trailing, power.Over(IntensityBands.MiddleWindowSeconds), threshold, cuts);
         var (bouts, boutSeconds) = Bouts.Of(power.Over(Bouts.WindowSeconds), threshold, limits.BoutSharePercent, limits.BoutLeastSeconds);
         var measured = figures with
         {
@@ -111,9 +111,9 @@ public static class FigureBuilder
             Bands = bands,
             Cuts = cuts,
             Zones = PowerZones.Of(power.Samples, threshold),
-            AtThresholdShare = SustainedPower.Of(power.Trailing, threshold, limits.ThresholdSharePercent),
-            AtHighShare = SustainedPower.Of(power.Trailing, threshold, limits.HighSharePercent),
-            NearThreshold = SustainedPower.Of(power.Trailing, threshold, limits.NearThresholdSharePercent),
+            AtThresholdShare = SustainedPower.Of(trailing, threshold, limits.ThresholdSharePercent),
+            AtHighShare = SustainedPower.Of(trailing, threshold, limits.HighSharePercent),
+            NearThreshold = SustainedPower.Of(trailing, threshold, limits.NearThresholdSharePercent),
             BoutCount = bouts,
             BoutSeconds = boutSeconds,
             HeartRateDriftPercent = ride.Grid.HeartRateBpm is { } heart ? HeartRateDrift.Of(power.Samples, heart, ride.TimerSeconds, bands) : null,

@@ -20,15 +20,15 @@ public static class IntensityBands
     public static BandSeconds OfPower(TrailingPower forHigh, TrailingPower forMiddle, Watts threshold, BandCuts cuts)
     {
         int low = 0, middle = 0, high = 0;
+        var isHigh = forHigh.At(cuts.UpperPercent, threshold.Value);
+        var isAboveLow = forMiddle.At(cuts.LowerPercent, threshold.Value);
         for (var i = 0; i < forHigh.Length; i++)
         {
-            if (forHigh.CountAt(i) == 0)
-                continue;
-            if (forHigh.IsAtLeast(i, cuts.UpperPercent, threshold.Value))
+            if (isHigh[i])
                 high++;
-            else if (forMiddle.IsAtLeast(i, cuts.LowerPercent, threshold.Value))
+            else if (isAboveLow[i])
                 middle++;
-            else
+            else if (forHigh.CountAt(i) > 0)
                 low++;
         }
         return new BandSeconds(low, middle, high);
@@ -40,9 +40,16 @@ public static class IntensityBands
     /// <param name="cuts">The cuts, % of it.</param>
     public static BandSeconds OfHeartRate(float[] heartRateBpm, double thresholdBpm, BandCuts cuts)
     {
-        var high = SecondsAtLeast(heartRateBpm, thresholdBpm, cuts.UpperPercent);
-        var aboveLow = SecondsAtLeast(heartRateBpm, thresholdBpm, cuts.LowerPercent);
-        return new BandSeconds(SecondsAtLeast(heartRateBpm, thresholdBpm, 0) - aboveLow, aboveLow - high, high);
+        int all = 0, aboveLow = 0, high = 0;
+        var (toLower, toUpper) = (cuts.LowerPercent * thresholdBpm, cuts.UpperPercent * thresholdBpm);
+        foreach (var bpm in heartRateBpm)
+        {
+            var hundredfold = 100.0 * bpm;
+            all += hundredfold >= 0 ? 1 : 0;
+            aboveLow += hundredfold >= toLower ? 1 : 0;
+            high += hundredfold >= toUpper ? 1 : 0;
+        }
+        return new BandSeconds(all - aboveLow, aboveLow - high, high);
     }
 
     /// <summary>Seconds at or above a share of threshold heart rate.</summary>
@@ -52,9 +59,9 @@ public static class IntensityBands
     public static int SecondsAtLeast(float[] heartRateBpm, double thresholdBpm, double percent)
     {
         var seconds = 0;
+        var limit = percent * thresholdBpm;
         foreach (var bpm in heartRateBpm)
-            if (100.0 * bpm >= percent * thresholdBpm)
-                seconds++;
+            seconds += 100.0 * bpm >= limit ? 1 : 0;
         return seconds;
     }
 }

@@ -86,8 +86,14 @@ public sealed record RideFigures
     /// <summary>Seconds in bouts.</summary>
     public double BoutSeconds { get; init; }
 
+    private readonly ImmutableArray<BestPower> _bests;
+
     /// <summary>Best mean powers at 5 s, 1, 3, 5, 12, 20, 60 min, as far as the ride holds them.</summary>
-    public ImmutableArray<BestPower> Bests { get; init; } = [];
+    public ImmutableArray<BestPower> Bests
+    {
+        get => !_bests.IsDefault ? _bests : Power?.Bests ?? [];
+        init => _bests = value;
+    }
 
     /// <summary>Mean heart rate, bpm; null without heart rate.</summary>
     public double? MeanHeartRateBpm { get; init; }

@@ -26,10 +26,11 @@ public static class SpikeFilter
             return null;
         float[]? cleaned = null;
         var spikes = 0;
+        var least = Math.Min(HighestPowerW, TimesThreshold * (threshold?.Value ?? HighestPowerW));
         foreach (var segment in grid.Segments)
             for (var i = segment.Start; i < segment.End; i++)
             {
-                if (!(power[i] > HighestPowerW) && !IsLone(power, i, segment, threshold))
+                if (!(power[i] > least) || !(power[i] > HighestPowerW || IsLone(power, i, segment)))
                     continue;
                 cleaned ??= (float[])power.Clone();
                 cleaned[i] = float.NaN;
@@ -57,10 +58,8 @@ public static class SpikeFilter
         }
     }
 
-    private static bool IsLone(float[] power, int i, GridSegment segment, Watts? threshold) =>
-        threshold is { } t
-        && power[i] > TimesThreshold * t.Value
-        && i > segment.Start && i + 1 < segment.End
+    private static bool IsLone(float[] power, int i, GridSegment segment) =>
+        i > segment.Start && i + 1 < segment.End
         && power[i] > TimesNeighbours * power[i - 1]
         && power[i] > TimesNeighbours * power[i + 1];
 }

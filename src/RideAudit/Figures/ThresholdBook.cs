@@ -56,8 +56,11 @@ public sealed class ThresholdBook
     private ThresholdInForce? Estimate(Ride ride)
     {
         var start = ride.StartsAt.ToInstant();
-        var before = _powered.Value
-            .Where(p => p.Start < start && Period.DaysBetween(p.Date, ride.Date) <= EstimateDays)
+        var powered = _powered.Value;
+        // Days are told by local dates, which no offset moves by two days: nothing before these counts.
+        var from = FirstFrom(powered, start - Duration.FromDays(EstimateDays + 3));
+        var before = powered[from..FirstFrom(powered, start)]
+            .Where(p => Period.DaysBetween(p.Date, ride.Date) <= EstimateDays)
             .ToArray();
         var best = before.Max(p => p.BestTwentyMinutesW);
         return best is null
@@ -65,6 +68,20 @@ public sealed class ThresholdBook
             : new ThresholdInForce(
                 new Watts(best.Value * ShareOfBestTwentyMinutes), ThresholdSource.Estimate,
                 before.Length, Period.DaysBetween(before[0].Date, ride.Date));
+    }
+
+    private static int FirstFrom(ImmutableArray<PoweredRide> inOrder, Instant start)
+    {
+        var (low, high) = (0, inOrder.Length);
+        while (low < high)
+        {
+            var middle = (low + high) / 2;
+            if (inOrder[middle].Start < start)
+                low = middle + 1;
+            else
+                high = middle;
+        }
+        return low;
     }
 
     /// <summary>Power of a ride that has it for at least half of its time: less is not used for anything.</summary>

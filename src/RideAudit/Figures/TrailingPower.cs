@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Runtime.CompilerServices;
 using RideAudit.Rides;
 
 namespace RideAudit.Figures;
@@ -43,7 +44,14 @@ public sealed class TrailingPower
     /// <param name="percent">The share, %.</param>
     /// <param name="thresholdW">Threshold power, W.</param>
     public bool IsAtLeast(int second, double percent, double thresholdW) =>
-        _counts[second] > 0 && 100 * _sums[second] >= percent * thresholdW * _counts[second] * OnTheLimit;
+        _counts[second] > 0 && 100 * _sums[second] >= Limit(percent, thresholdW, _counts[second]);
+
+    /// <summary>For each second whether <see cref="IsAtLeast"/> holds: the limits are worked out once a count, not once a second.</summary>
+    /// <param name="percent">The share, %.</param>
+    /// <param name="thresholdW">Threshold power, W.</param>
+    internal SecondsAtLeast At(double percent, double thresholdW) => new(_sums, _counts, percent, thresholdW);
+
+    private static double Limit(double percent, double thresholdW, int count) => percent * thresholdW * count * OnTheLimit;
 
     /// <summary>Computes the trailing sums.</summary>
     /// <param name="powerW">Power on the grid, W, NaN where missing.</param>
@@ -74,5 +82,30 @@ public sealed class TrailingPower
             }
         }
         return new TrailingPower(sums, counts, segments);
+    }
+
+    /// <summary>The seconds at or above one limit.</summary>
+    internal readonly ref struct SecondsAtLeast
+    {
+        private readonly ReadOnlySpan<double> _sums;
+        private readonly ReadOnlySpan<byte> _counts;
+        private readonly double[] _limits;
+
+        internal SecondsAtLeast(double[] sums, byte[] counts, double percent, double thresholdW)
+        {
+            _sums = sums;
+            _counts = counts;
+            _limits = new double[byte.MaxValue + 1];
+            _limits[0] = double.PositiveInfinity;
+            for (var count = 1; count < _limits.Length; count++)
+                _limits[count] = Limit(percent, thresholdW, count);
+        }
+
+        /// <summary>True when the mean at a second is at or above the limit; false where power is missing.</summary>
+        public bool this[int second]
+        {
+            [MethodImpl(MethodImplOptions.AggressiveInlining)]
+            get => 100 * _sums[second] >= _limits[_counts[second]];
+        }
     }
 }

@@ -14,29 +14,34 @@ internal static class TrailingStretches
     public static List<(int Start, int End)> Find(TrailingPower trailing, Watts threshold, double sharePercent, int longestDip, double shortest)
     {
         var found = new List<(int Start, int End)>();
+        var atLeast = trailing.At(sharePercent, threshold.Value);
         foreach (var segment in trailing.Segments)
         {
-            (int Start, int End)? open = null;
+            // Start and end of the stretch that is open; an empty one is none.
+            var (start, end) = (0, 0);
             for (var i = segment.Start; i < segment.End; i++)
             {
-                if (trailing.CountAt(i) == 0)
-                    Close(ref open, found, shortest);
-                else if (trailing.IsAtLeast(i, sharePercent, threshold.Value))
+                if (!atLeast[i])
                 {
-                    if (open is { } run && i - run.End > longestDip)
-                        Close(ref open, found, shortest);
-                    open = (open?.Start ?? i, i + 1);
+                    if (end > start && trailing.CountAt(i) == 0)
+                        Close(ref start, ref end, found, shortest);
+                    continue;
                 }
+                if (i - end > longestDip)
+                    Close(ref start, ref end, found, shortest);
+                if (end == start)
+                    start = i;
+                end = i + 1;
             }
-            Close(ref open, found, shortest);
+            Close(ref start, ref end, found, shortest);
         }
         return found;
     }
 
-    private static void Close(ref (int Start, int End)? open, List<(int Start, int End)> found, double shortest)
+    private static void Close(ref int start, ref int end, List<(int Start, int End)> found, double shortest)
     {
-        if (open is { } run && run.End - run.Start >= shortest)
-            found.Add(run);
-        open = null;
+        if (end > start && end - start >= shortest)
+            found.Add((start, end));
+        (start, end) = (0, 0);
     }
 }

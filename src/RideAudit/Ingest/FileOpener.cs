@@ -1,5 +1,3 @@
-using System.Buffers.Binary;
-using System.Security.Cryptography;
 using RideAudit.Ingest.Archives;
 using RideAudit.Ingest.Csv;
 using RideAudit.Ingest.Fit;
@@ -37,7 +35,7 @@ internal sealed class FileOpener(IngestContext context, ReadLimits limits, Cance
         if (length > limits.LargestFileBytes)
             return [NoRide.TooLarge(name, limits)];
         layers.Budget.Hold(length);
-        var bytes = new byte[length];
+        var bytes = GC.AllocateUninitializedArray<byte>((int)length);
         head.AsSpan(0, read).CopyTo(bytes);
         read += input.ReadAtLeast(bytes.AsSpan(read), bytes.Length - read, throwOnEndOfStream: false);
         return Open(name, read == bytes.Length ? bytes : bytes[..read], layers);
@@ -77,7 +75,7 @@ internal sealed class FileOpener(IngestContext context, ReadLimits limits, Cance
             _ => NoRide.Refuse(name, kind),
         };
         return content.IsOfUse
-            ? content with { Hash = BinaryPrimitives.ReadUInt128BigEndian(SHA256.HashData(bytes)) }
+            ? content with { Hash = ContentHash.Of(bytes) }
             : content;
     }
 }

@@ -16,7 +16,7 @@ internal static class RideTracer
         var step = Math.Max(1, (grid.Length + MostSamples - 1) / MostSamples);
         return new RideTrace(
             step,
-            figures.Power is { } power ? Thin(Means(power.Trailing), step) : [],
+            figures.Power is { } power ? Thin(Means(power.Over()), step) : [],
             grid.HeartRateBpm is { } heart ? Thin(heart, step) : [],
             [.. grid.Segments.Skip(1).Select(s => s.Start)]);
     }

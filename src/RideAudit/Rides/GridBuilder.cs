@@ -34,20 +34,20 @@ internal static class GridBuilder
         RowPerSecond(samples, intervals, segments, firstRow);
 
         float[]? Lay(float[]? column, int longestHold) => GridBuilder.Lay(column, firstRow, segments, longestHold);
-        var heart = samples.Merge(track.HeartRateBpm, PlausibleHeartRate, out var refusedHeart);
-        var cadence = samples.Merge(track.CadenceRpm, NotNegative, out _);
+        var heart = samples.Merge(track.HeartRateBpm, LowestHeartRateBpm, HighestHeartRateBpm, out var refusedHeart);
+        var cadence = samples.Merge(track.CadenceRpm, 0, float.PositiveInfinity, out _);
         var grid = new SampleGrid
         {
             Length = length,
             Segments = segments,
-            PowerW = Lay(WithCoasting(samples.Merge(track.PowerW, NotNegative, out _), cadence), LongestHeldPowerSeconds),
+            PowerW = Lay(WithCoasting(samples.Merge(track.PowerW, 0, float.PositiveInfinity, out _), cadence), LongestHeldPowerSeconds),
             HeartRateBpm = Lay(heart, LongestHeldGapSeconds),
             CadenceRpm = Lay(cadence, LongestHeldGapSeconds),
-            SpeedMps = Lay(samples.Merge(track.SpeedMps, NotNegative, out _), LongestHeldGapSeconds),
-            DistanceM = Lay(samples.Merge(track.DistanceM, NotNegative, out _), LongestHeldGapSeconds),
+            SpeedMps = Lay(samples.Merge(track.SpeedMps, 0, float.PositiveInfinity, out _), LongestHeldGapSeconds),
+            DistanceM = Lay(samples.Merge(track.DistanceM, 0, float.PositiveInfinity, out _), LongestHeldGapSeconds),
         };
         var (sensed, stuckPower, stuckHeart) = StuckSensors.Remove(grid);
-        return Time(track, samples, intervals, sensed, firstRow.Count(r => r >= 0)) with
+        return Time(track, samples, intervals, sensed, Recorded(firstRow)) with
         {
             ImplausibleHeartRates = refusedHeart,
             StuckPowerSeconds = stuckPower,
@@ -121,19 +121,37 @@ internal static class GridBuilder
         }
     }
 
+    /// <summary>A record on every second, and no other: it lies on the grid as it is.</summary>
+    private static bool IsEverySecond(int[] rows, int records)
+    {
+        if (rows.Length != records)
+            return false;
+        for (var i = 0; i < rows.Length; i++)
+            if (rows[i] != i)
+                return false;
+        return true;
+    }
+
+    private static int Recorded(int[] rows)
+    {
+        var recorded = 0;
+        foreach (var row in rows)
+            recorded += row >= 0 ? 1 : 0;
+        return recorded;
+    }
+
     private static float[]? Lay(float[]? merged, int[] rows, ImmutableArray<GridSegment> segments, int longestHold)
     {
         if (merged is null)
             return null;
-        var laid = new float[rows.Length];
-        var any = false;
-        for (var i = 0; i < rows.Length; i++)
-        {
-            laid[i] = rows[i] < 0 ? float.NaN : merged[rows[i]];
-            any |= !float.IsNaN(laid[i]);
-        }
-        if (!any)
+        if (Array.TrueForAll(merged, float.IsNaN))
             return null;
+        var laid = IsEverySecond(rows, merged.Length) ? merged : Array.ConvertAll(rows, r => r < 0 ? float.NaN : merged[r]);
+        var values = SampleGrid.CountValues(laid);
+        if (values == 0)
+            return null;
+        if (values == laid.Length)
+            return laid;
         foreach (var segment in segments)
             HoldShortRuns(laid.AsSpan(segment.Start, segment.Length), rows.AsSpan(segment.Start, segment.Length), longestHold);
         return laid;
@@ -153,8 +171,4 @@ internal static class GridBuilder
             i = end;
         }
     }
-
-    private static bool PlausibleHeartRate(float bpm) => bpm is >= LowestHeartRateBpm and <= HighestHeartRateBpm;
-
-    private static bool NotNegative(float value) => value >= 0;
 }

@@ -26,8 +26,18 @@ internal sealed class FitClock
 
     public ImmutableArray<string> Remarks => _repair.Remarks;
 
-    /// <summary>Unix seconds of a record; null for one without a usable time.</summary>
-    public long? SecondOf(int record) => _repair.Seconds[record] + _shift;
+    /// <summary>Unix seconds of a record.</summary>
+    /// <param name="record">Its place among the records.</param>
+    /// <param name="second">The second, where there is one.</param>
+    /// <returns>False for a record without a usable time.</returns>
+    public bool TryGetSecond(int record, out long second)
+    {
+        second = _repair.Seconds[record];
+        if (second == ClockRepair.NoTime)
+            return false;
+        second += _shift;
+        return true;
+    }
 
     /// <summary>Unix seconds of a time in a summary or event.</summary>
     public long Unix(uint fitSeconds) => _repair.Map(FitTime.ToUnixSeconds(fitSeconds)) + _shift;
@@ -41,9 +51,9 @@ internal sealed class FitClock
     public static FitClock? Of(FitPart part, string name, IngestContext context, FitClock? before)
     {
         var times = part.Records.Timestamps;
-        var seconds = new long?[times.Length];
+        var seconds = new long[times.Length];
         for (var i = 0; i < times.Length; i++)
-            seconds[i] = times[i] == RecordChannels.NoTime ? null : FitTime.ToUnixSeconds(times[i]);
+            seconds[i] = times[i] == RecordChannels.NoTime ? ClockRepair.NoTime : FitTime.ToUnixSeconds(times[i]);
         var repair = ClockRepair.Of(seconds, TimerOf(part));
         if (FirstSecond(part, repair) is not { } first || IsDate(Latest(repair) ?? first))
             return new FitClock(repair, 0, false);
@@ -67,10 +77,13 @@ internal sealed class FitClock
     }
 
     private static long? FirstSecond(FitPart part, ClockRepair repair) =>
-        repair.Seconds.FirstOrDefault(s => s is not null)
-            ?? (part.Sessions.FirstOrDefault(s => s.StartTime is not null)?.StartTime is { } start ? FitTime.ToUnixSeconds(start) : null);
+        Array.FindIndex(repair.Seconds, HasTime) is >= 0 and var first
+            ? repair.Seconds[first]
+            : (part.Sessions.FirstOrDefault(s => s.StartTime is not null)?.StartTime is { } start ? FitTime.ToUnixSeconds(start) : null);
 
-    private static long? Latest(ClockRepair repair) => repair.Seconds.LastOrDefault(s => s is not null);
+    private static long? Latest(ClockRepair repair) => Array.FindLastIndex(repair.Seconds, HasTime) is >= 0 and var last ? repair.Seconds[last] : null;
+
+    private static bool HasTime(long second) => second != ClockRepair.NoTime;
 
     private static bool IsDate(long unixSeconds) => unixSeconds >= FitTime.ToUnixSeconds(FitTime.FirstDate);
 }

@@ -14,14 +14,11 @@ internal static class FitTracks
     /// <param name="withPower">False where the power is not the rider's.</param>
     public static Track Of(FitPart part, FitClock clock, FitSession? session, FitSessions.Window window, bool withPower)
     {
-        var rows = new List<int>(part.Records.Count);
-        for (var i = 0; i < part.Records.Count; i++)
-            if (clock.SecondOf(i) is { } second && window.Holds(second))
-                rows.Add(i);
+        var (rows, seconds) = Inside(part.Records.Count, clock, window);
         var records = part.Records;
         return new Track
         {
-            Seconds = [.. rows.Select(i => clock.SecondOf(i)!.Value)],
+            Seconds = seconds,
             PowerW = withPower ? Power(records, rows) : null,
             HeartRateBpm = Pick(records.HeartRate, rows),
             CadenceRpm = Pick(records.Cadence, rows),
@@ -31,6 +28,15 @@ internal static class FitTracks
             StoredTimerSeconds = session?.TotalTimerSeconds,
             StoredElapsedSeconds = session?.TotalElapsedSeconds,
         };
+    }
+
+    private static (int[] Rows, long[] Seconds) Inside(int records, FitClock clock, FitSessions.Window window)
+    {
+        var (rows, seconds, count) = (new int[records], new long[records], 0);
+        for (var i = 0; i < records; i++)
+            if (clock.TryGetSecond(i, out var second) && window.Holds(second))
+                (rows[count], seconds[count++]) = (i, second);
+        return count == records ? (rows, seconds) : (rows[..count], seconds[..count]);
     }
 
     /// <summary>Events by time, never by place: some devices write them all at the end.</summary>
@@ -50,7 +56,7 @@ internal static class FitTracks
     }
 
     /// <summary>Native power; where there is none, that of a developer field. A native field of zeros alone is no sensor.</summary>
-    private static float[] Power(RecordChannels records, List<int> rows)
+    private static float[] Power(RecordChannels records, int[] rows)
     {
         var power = Pick(records.Power, rows);
         var developer = records.DeveloperPower;
@@ -63,23 +69,26 @@ internal static class FitTracks
         return power;
     }
 
-    private static float[] Pick(ReadOnlySpan<float> channel, List<int> rows)
+    private static float[] Pick(ReadOnlySpan<float> channel, int[] rows)
     {
-        var picked = new float[rows.Count];
+        // All of them, as in most files, or one stretch: no row is looked up.
+        if (rows.Length > 0 && rows[^1] - rows[0] == rows.Length - 1)
+            return channel.Slice(rows[0], rows.Length).ToArray();
+        var picked = new float[rows.Length];
         for (var i = 0; i < picked.Length; i++)
             picked[i] = channel[rows[i]];
         return picked;
     }
 
     /// <summary>Distance from the session's own start: most devices count on from the session before, some begin again.</summary>
-    private static float[] Distance(FitPart part, FitClock clock, List<int> rows, FitSessions.Window window)
+    private static float[] Distance(FitPart part, FitClock clock, int[] rows, FitSessions.Window window)
     {
         var distances = part.Records.DistanceM;
         var before = 0.0;
-        for (var i = 0; i < distances.Length; i++)
-            if (!double.IsNaN(distances[i]) && clock.SecondOf(i) < window.From)
+        for (var i = 0; window.From != long.MinValue && i < distances.Length; i++)
+            if (!double.IsNaN(distances[i]) && clock.TryGetSecond(i, out var second) && second < window.From)
                 before = distances[i];
-        var picked = new float[rows.Count];
+        var picked = new float[rows.Length];
         foreach (var row in rows)
             if (distances[row] < before)
                 before = 0;

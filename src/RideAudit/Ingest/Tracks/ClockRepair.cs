@@ -22,24 +22,28 @@ internal sealed class ClockRepair
     /// <summary>Overlap, as a share of the shorter run, from which two that start together are the same rows.</summary>
     private const double SameRowsOverlap = 0.8;
 
+    /// <summary>Stands for no usable time.</summary>
+    public const long NoTime = long.MinValue;
+
     private readonly Func<long, long, bool> _ranOver;
     private readonly List<ClockRun> _runs;
     private readonly long[] _shifts;
     private readonly List<string> _remarks = [];
 
-    private ClockRepair(long?[] seconds, Func<long, long, bool> ranOver)
+    private ClockRepair(long[] seconds, Func<long, long, bool> ranOver)
     {
         Seconds = seconds;
         _ranOver = ranOver;
-        DropStrays();
         _runs = Runs();
+        if (DropStrays())
+            _runs = Runs();
         _shifts = new long[_runs.Count];
         ShiftRuns();
         CountStepsBack();
     }
 
-    /// <summary>Each row's time after repair, s; null for a row without a usable one.</summary>
-    public long?[] Seconds { get; }
+    /// <summary>Each row's time after repair, s; <see cref="NoTime"/> for a row without a usable one.</summary>
+    public long[] Seconds { get; }
 
     /// <summary>True when a clock was set back: a time near that moment can then belong to either clock.</summary>
     public bool IsAmbiguous { get; private set; }
@@ -48,7 +52,7 @@ internal sealed class ClockRepair
 
     /// <param name="seconds">Times in the order of the file; the array is taken over.</param>
     /// <param name="ranOver">Tells of two times, the earlier first, whether the timer is known to have run from one to the other; null where nothing is known.</param>
-    public static ClockRepair Of(long?[] seconds, Func<long, long, bool>? ranOver = null) => new(seconds, ranOver ?? ((_, _) => false));
+    public static ClockRepair Of(long[] seconds, Func<long, long, bool>? ranOver = null) => new(seconds, ranOver ?? ((_, _) => false));
 
     /// <summary>The repaired time of something that is no row, such as an event: by the clock its time is nearest to.</summary>
     public long Map(long second)
@@ -63,15 +67,21 @@ internal sealed class ClockRepair
     private List<ClockRun> Runs()
     {
         var runs = new List<ClockRun>();
+        var run = default(ClockRun);
         for (var i = 0; i < Seconds.Length; i++)
         {
-            if (Seconds[i] is not { } second)
+            var second = Seconds[i];
+            if (second == NoTime)
                 continue;
-            if (runs.Count == 0 || second - runs[^1].Last < -StepBackSeconds || IsJump(runs[^1].Last, second))
-                runs.Add(ClockRun.At(i, second));
-            else
-                runs[^1] = runs[^1].With(i, second);
+            if (run.Count > 0 && (second - run.Last < -StepBackSeconds || IsJump(run.Last, second)))
+            {
+                runs.Add(run);
+                run = default;
+            }
+            run.Take(i, second);
         }
+        if (run.Count > 0)
+            runs.Add(run);
         return runs;
     }
 
@@ -81,9 +91,9 @@ internal sealed class ClockRepair
         return high - low > JumpSeconds || (high - low > RunningJumpSeconds && _ranOver(low, high));
     }
 
-    private void DropStrays()
+    private bool DropStrays()
     {
-        var runs = Runs();
+        var runs = _runs;
         var dropped = 0;
         for (var k = 1; k < runs.Count; k++)
         {
@@ -92,11 +102,12 @@ internal sealed class ClockRepair
                 && (isLast ? runs[k - 1].Count > FewRows : !IsJump(runs[k - 1].Last, runs[k + 1].First));
             if (runs[k].Count > FewRows || !isStray)
                 continue;
-            Array.Fill(Seconds, null, runs[k].From, runs[k].To - runs[k].From);
+            Array.Fill(Seconds, NoTime, runs[k].From, runs[k].To - runs[k].From);
             dropped += runs[k].Count;
         }
         if (dropped > 0)
             _remarks.Add($"{dropped} {(dropped == 1 ? "record" : "records")} with an impossible date left out.");
+        return dropped > 0;
     }
 
     private void ShiftRuns()
@@ -111,8 +122,9 @@ internal sealed class ClockRepair
             IsAmbiguous |= run.Last - next.First is > 0 and <= JumpSeconds;
         }
         for (var k = 0; k < _runs.Count; k++)
-            for (var i = _runs[k].From; i < _runs[k].To; i++)
-                Seconds[i] += _shifts[k];
+            for (var i = _runs[k].From; _shifts[k] != 0 && i < _runs[k].To; i++)
+                if (Seconds[i] != NoTime)
+                    Seconds[i] += _shifts[k];
         if (Array.Exists(_shifts, s => s != 0))
             _remarks.Add("The clock was set during the ride: what came before was moved to the later clock.");
     }
@@ -130,29 +142,49 @@ internal sealed class ClockRepair
         var (steps, last) = (0, long.MinValue);
         foreach (var second in Seconds)
         {
-            if (second < last)
-                steps++;
-            last = second ?? last;
+            if (second == NoTime)
+                continue;
+            steps += second < last ? 1 : 0;
+            last = second;
         }
         if (steps > FewStepsBack)
             _remarks.Add($"The records step back in time {steps} times and were put in order.");
     }
 
     /// <summary>Neighbouring rows of one clock.</summary>
-    /// <param name="From">Its first row.</param>
-    /// <param name="To">The row after its last.</param>
-    /// <param name="Count">Rows with a time.</param>
-    /// <param name="First">Time of the first such row, s.</param>
-    /// <param name="Last">Time of the last.</param>
-    /// <param name="Low">The earliest time.</param>
-    /// <param name="High">The latest.</param>
-    private readonly record struct ClockRun(int From, int To, int Count, long First, long Last, long Low, long High)
+    private struct ClockRun
     {
-        public static ClockRun At(int row, long second) => new(row, row + 1, 1, second, second, second, second);
+        /// <summary>Its first row.</summary>
+        public int From { get; private set; }
 
-        public ClockRun With(int row, long second) =>
-            this with { To = row + 1, Count = Count + 1, Last = second, Low = Math.Min(Low, second), High = Math.Max(High, second) };
+        /// <summary>The row after its last.</summary>
+        public int To { get; private set; }
 
-        public long DistanceTo(long second) => second < Low ? Low - second : second > High ? second - High : 0;
+        /// <summary>Rows with a time.</summary>
+        public int Count { get; private set; }
+
+        /// <summary>Time of the first such row, s.</summary>
+        public long First { get; private set; }
+
+        /// <summary>Time of the last.</summary>
+        public long Last { get; private set; }
+
+        /// <summary>The earliest time.</summary>
+        public long Low { get; private set; }
+
+        /// <summary>The latest.</summary>
+        public long High { get; private set; }
+
+        public void Take(int row, long second)
+        {
+            if (Count == 0)
+                (From, First, Low, High) = (row, second, second, second);
+            (To, Last) = (row + 1, second);
+            Count++;
+            Low = Math.Min(Low, second);
+            High = Math.Max(High, second);
+        }
+
+        public readonly long DistanceTo(long second) => second < Low ? Low - second : second > High ? second - High : 0;
     }
 }

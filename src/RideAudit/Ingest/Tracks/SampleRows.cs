@@ -32,9 +32,9 @@ internal sealed class SampleRows
     public Track ToTrack(long zero, double? storedTimerSeconds, List<string> remarks)
     {
         var (whole, rows) = WholeSeconds();
-        var clock = ClockRepair.Of([.. whole.Select(s => (long?)(zero + s))]);
+        var clock = ClockRepair.Of([.. whole.Select(s => zero + s)]);
         remarks.AddRange(clock.Remarks);
-        var kept = Enumerable.Range(0, rows.Count).Where(i => clock.Seconds[i] is not null).ToArray();
+        var kept = Enumerable.Range(0, rows.Count).Where(i => clock.Seconds[i] != ClockRepair.NoTime).ToArray();
         float[]? Column(SampleRow.Channel channel)
         {
             var column = Array.ConvertAll(kept, i => rows[i][channel]);
@@ -42,7 +42,7 @@ internal sealed class SampleRows
         }
         return new Track
         {
-            Seconds = Array.ConvertAll(kept, i => clock.Seconds[i]!.Value),
+            Seconds = Array.ConvertAll(kept, i => clock.Seconds[i]),
             PowerW = Column(SampleRow.Channel.Power),
             HeartRateBpm = Column(SampleRow.Channel.HeartRate),
             CadenceRpm = Column(SampleRow.Channel.Cadence),

@@ -1,0 +1,76 @@
+using System.Collections.Immutable;
+using RideAudit.Figures;
+using RideAudit.Rides;
+using RideAudit.Units;
+using static RideAudit.Tests.Support.Made;
+
+namespace RideAudit.Tests.Figures;
+
+/// <summary>What is quick and what is plain give the same, on seeded rides with gaps, pauses and many equal windows.</summary>
+public sealed class PlainAndFastTests
+{
+    private static readonly Watts Threshold = new(240);
+
+    public static TheoryData<int> Seeds => [.. Enumerable.Range(1, 12)];
+
+    [Theory]
+    [MemberData(nameof(Seeds))]
+    public void Bests_on_running_totals_are_those_of_every_window_tried(int seed)
+    {
+        var power = Power(seed);
+        int[] durations = [1, 2, 5, 16, 17, 60, 180, 1200];
+        Assert.Equal(durations.Select(d => Plain(power, d)).OfType<BestPower>(), BestPowers.Of(power, durations));
+    }
+
+    [Theory]
+    [MemberData(nameof(Seeds))]
+    public void Limits_worked_out_once_divide_the_seconds_as_limits_worked_out_each_time(int seed)
+    {
+        var power = Power(seed);
+        ImmutableArray<GridSegment> segments = [new(0, 700, 0), new(700, power.Length - 700, 900)];
+        foreach (var window in new[] { 5, 30, 120 })
+        {
+            var trailing = TrailingPower.Of(power, segments, window);
+            foreach (var percent in new[] { 76.0, 84, 105 })
+            {
+                var atLeast = trailing.At(percent, Threshold.Value);
+                for (var i = 0; i < trailing.Length; i++)
+                    Assert.Equal(trailing.IsAtLeast(i, percent, Threshold.Value), atLeast[i]);
+            }
+        }
+    }
+
+    [Theory]
+    [MemberData(nameof(Seeds))]
+    public void Bands_of_heart_rate_in_one_pass_are_the_differences_of_three_counts(int seed)
+    {
+        var heart = Array.ConvertAll(Power(seed), w => w / 2);
+        int At(double percent) => IntensityBands.SecondsAtLeast(heart, 160, percent);
+        var bands = IntensityBands.OfHeartRate(heart, 160, new BandCuts(80, 95));
+        Assert.Equal(new BandSeconds(At(0) - At(80), At(80) - At(95), At(95)), bands);
+        Assert.True(bands is { Low: > 0, Middle: > 0, High: > 0 });
+    }
+
+    private static BestPower? Plain(float[] power, int duration)
+    {
+        BestPower? best = null;
+        for (var start = 0; start + duration <= power.Length; start++)
+        {
+            var mean = power.Skip(start).Take(duration).Sum(p => (double)p) / duration;
+            if (mean > (best?.MeanW ?? double.NegativeInfinity))
+                best = new BestPower(duration, mean, start);
+        }
+        return best;
+    }
+
+    /// <summary>Whole watts in few steps, so that many windows are equal; a lost second here and there, and one long loss.</summary>
+    private static float[] Power(int seed)
+    {
+        var random = new Random(seed);
+        var power = Flat(1500, 200);
+        for (var i = 0; i < power.Length; i++)
+            power[i] = random.Next(300) == 0 ? float.NaN : 100 + 40 * random.Next(7);
+        power.AsSpan(400 + 10 * seed, 45).Fill(float.NaN);
+        return power;
+    }
+}
