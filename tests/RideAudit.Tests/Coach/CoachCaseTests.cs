@@ -179,8 +179,8 @@ public sealed class CoachCaseTests
 
     private static TradeWeek FullWeek(int week) => new("growing", Experience.Regular,
     [
-        new(Tue, 18, TradeWeeks.Intervals(60)), new(Wed, 18, Session.Even(30 + 4 * week, 62)), new(Thu, 18, TradeWeeks.Tempo(60)),
-        new(Sat, 9, Session.Even(30 + 6 * week, 64)), new(Sun, 9, Session.Even(120 + 5 * week, 66)),
+        new(Tue, 18, TradeWeeks.Intervals(60)), new(Wed, 18, Session.Even(30 + 5 * week, 62)), new(Thu, 18, TradeWeeks.Tempo(60)),
+        new(Sat, 9, Session.Even(30 + 7 * week, 64)), new(Sun, 9, Session.Even(120 + 6 * week, 66)),
     ]);
 
     private static RideFigures Rated(int day, RideKind kind, double minutes) => Sample.Ride(Monday.PlusDays(day), kind, minutes, 9) with
