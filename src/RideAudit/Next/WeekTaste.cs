@@ -63,7 +63,7 @@ internal sealed class WeekTaste(WeekFrame frame)
         {
             var saturday = monday >= 2 ? pattern[monday - 2] : lastDays[monday];
             var sunday = monday >= 1 ? pattern[monday - 1] : lastDays[1];
-            cost += 1 + (saturday != Slot.Off && sunday != Slot.Off ? 2 : 0);
+            cost += 2 + (saturday != Slot.Off && sunday != Slot.Off ? 4 : 0);
         }
         return cost + (IsLoad(lastDays[1]) && pattern[0] is Slot.High or Slot.Threshold ? 4 : 0);
     }
