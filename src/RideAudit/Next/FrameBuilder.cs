@@ -18,7 +18,6 @@ internal sealed class FrameBuilder(Rider rider, PlanTable table)
     private const double MostMadeUp = 1.4;
     private const double ReturnShare = 0.7;
     private const int LongAbsenceDays = 7;
-    private const string LighterRule = "lighter-week";
     private readonly Dictionary<Limits, RideStock> stocks = [];
     private readonly PlanCalendar calendar = new(rider, table);
 
@@ -48,7 +47,7 @@ internal sealed class FrameBuilder(Rider rider, PlanTable table)
         if (WeekAim.HoursOf(plan, ordinary) is not var (hours, isStep))
             return null;
         var exceptions = now.Week(startsOn);
-        var lighter = exceptions.None && ridden.IsEmpty && (EventNext(startsOn) || IsLighterDue(known, plan, past, startsOn, hours));
+        var lighter = exceptions.None && ridden.IsEmpty && (EventNext(startsOn) || IsLighterDue(plan, past, startsOn, hours));
         if (lighter)
         {
             known = WithProposed(proposed.Add(new PlanException(startsOn, startsOn.PlusDays(6), ExceptionKind.Lighter)));
@@ -91,17 +90,15 @@ internal sealed class FrameBuilder(Rider rider, PlanTable table)
         startsOn);
 
     // The rule looks at nothing but hours: a week of the hours aimed at, in one ride, is asked about.
-    private static bool IsLighterDue(Rider rider, PlanInForce plan, ImmutableArray<WeekFacts> past, LocalDate startsOn, double hours)
+    private bool IsLighterDue(PlanInForce plan, ImmutableArray<WeekFacts> past, LocalDate startsOn, double hours)
     {
         if (past.IsEmpty)
             return false;
-        var stock = new RideStock(rider, plan.Limits, startsOn);
-        if (stock.Easy(SessionPurpose.Endurance, Math.Max(60, (int)(hours * 60))) is not { } ride)
+        if (StockOf(plan.Limits, startsOn).Easy(SessionPurpose.Endurance, Math.Max(60, (int)(hours * 60))) is not { } ride)
             return false;
         ImmutableArray<DayFacts> days = [.. Enumerable.Range(0, 7).Select(i => DayFacts.Build(startsOn.PlusDays(i), i == 0 ? [ride.On(startsOn)] : [], 0, plan.Limits))];
         var week = WeekFacts.Build(days, past[^1].LoadAfter, past[^1].FirstRideOn);
-        var rule = RuleBook.Standard.Rules.First(r => r.Id == LighterRule);
-        return rule.Decide(new JudgedWeek(new WeekUnderReview(week, new Past(past), plan))).IsWanting;
+        return LighterWeek.Asks(new JudgedWeek(new WeekUnderReview(week, new Past(past), plan)));
     }
 
     /// <summary>An event in the week after, and none in this one.</summary>

@@ -24,13 +24,14 @@ internal sealed class WeekMinutes(WeekFrame frame, SessionChoice choice)
     /// <param name="pattern">Seven slots.</param>
     /// <param name="minutes">The week's minutes, settled days included.</param>
     /// <param name="back">Steps back in the hard sessions.</param>
+    /// <param name="recoveries">Recovery rides beyond those that the rest days ask for.</param>
     /// <returns>Null when a session of it fits no day.</returns>
-    public ImmutableArray<ImmutableArray<StockRide>>? Fill(ReadOnlySpan<Slot> pattern, int minutes, int back)
+    public ImmutableArray<ImmutableArray<StockRide>>? Fill(ReadOnlySpan<Slot> pattern, int minutes, int back, int recoveries)
     {
         var sizes = new Sizes(pattern.ToArray(), frame);
         if (!Hard(sizes, back))
             return null;
-        Easy(sizes);
+        Easy(sizes, recoveries);
         Spread(sizes, minutes - settled);
         return Rides(sizes);
     }
@@ -52,9 +53,9 @@ internal sealed class WeekMinutes(WeekFrame frame, SessionChoice choice)
         return true;
     }
 
-    private void Easy(Sizes sizes)
+    private void Easy(Sizes sizes, int more)
     {
-        var recoveries = frame.Limits.RestDaysAtLeast - Enumerable.Range(0, 7).Count(i => IsRest(sizes, i));
+        var recoveries = more + Math.Max(0, frame.Limits.RestDaysAtLeast - Enumerable.Range(0, 7).Count(i => IsRest(sizes, i)));
         foreach (var i in Enumerable.Range(0, 7).Where(i => sizes.Slots[i] == Slot.Easy).OrderBy(i => RecoveryRank(sizes.Slots, i)))
         {
             var room = frame.Days[i].MostMinutes;

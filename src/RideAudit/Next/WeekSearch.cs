@@ -12,7 +12,9 @@ internal sealed class WeekSearch(WeekFrame frame)
     private const double HoursWeight = 30;
     private const double NothingRidden = 1e5;
     private const double BackCost = 0.2;
-    private static readonly (double Hours, int Back)[] Variants = [(1, 0), (1, 1), (0.94, 0), (0.88, 0), (1.06, 0), (0.94, 2), (1, 9), (0.88, 9), (0.8, 1), (0.72, 9)];
+    // Shares of the hours aimed at, steps back in the hard sessions, and recovery rides in place of easy ones.
+    private static readonly (double Hours, int Back, int Recoveries)[] Variants =
+        [(1, 0, 0), (1, 0, 1), (1, 1, 0), (0.94, 0, 0), (0.88, 0, 0), (1.06, 0, 0), (0.94, 2, 1), (1, 9, 0), (0.88, 9, 0), (0.8, 1, 0), (0.72, 9, 0)];
     private readonly WeekJudge judge = new(frame);
     private readonly WeekMinutes minutes = new(frame, new SessionChoice(frame));
     private Layout? best;
@@ -50,9 +52,9 @@ internal sealed class WeekSearch(WeekFrame frame)
 
     private void Pattern(Slot[] pattern, double taste)
     {
-        foreach (var (share, back) in Variants)
+        foreach (var (share, back, recoveries) in Variants)
         {
-            if (minutes.Fill(pattern, (int)(share * frame.Aim.Minutes), back) is { } rides && Offer(rides, taste + back * BackCost) == 0)
+            if (minutes.Fill(pattern, (int)(share * frame.Aim.Minutes), back, recoveries) is { } rides && Offer(rides, taste + back * BackCost) == 0)
                 return;
         }
     }

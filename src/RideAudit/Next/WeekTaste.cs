@@ -63,7 +63,7 @@ internal sealed class WeekTaste(WeekFrame frame)
         {
             var saturday = monday >= 2 ? pattern[monday - 2] : lastDays[monday];
             var sunday = monday >= 1 ? pattern[monday - 1] : lastDays[1];
-            cost += 1 + (saturday != Slot.Off && sunday != Slot.Off ? 2 : 0);
+            cost += 2 + (saturday != Slot.Off && sunday != Slot.Off ? 4 : 0);
         }
         return cost + (IsLoad(lastDays[1]) && pattern[0] is Slot.High or Slot.Threshold ? 4 : 0);
     }
@@ -82,8 +82,8 @@ internal sealed class WeekTaste(WeekFrame frame)
             + (habit.Sum() >= 2 ? 3.0 * (habit.Max() - habit[(int)d.Date.DayOfWeek]) / habit.Max() : d.Date.DayOfWeek >= IsoDayOfWeek.Saturday ? 0 : 3))];
     }
 
-    /// <summary>The last two days before the week, earlier first.</summary>
-    private static Slot[] LastDays(WeekFrame frame) => frame.Past.IsEmpty ? [Slot.Off, Slot.Off] : [SlotOf(frame.Past[^1].Days[5]), SlotOf(frame.Past[^1].Days[6])];
+    /// <summary>The last two days before the week, earlier first; without a history as if ridden, for the weeks to come repeat the first.</summary>
+    private static Slot[] LastDays(WeekFrame frame) => frame.Past.IsEmpty ? [Slot.Easy, Slot.Easy] : [SlotOf(frame.Past[^1].Days[5]), SlotOf(frame.Past[^1].Days[6])];
 
     /// <summary>What a ridden day came to.</summary>
     public static Slot SlotOf(DayFacts day) => day.Kind switch

@@ -1,0 +1,52 @@
+using System.Collections.Immutable;
+using NodaTime;
+using RideAudit.Document;
+using RideAudit.Figures;
+using RideAudit.Plan;
+using RideAudit.Rules;
+using RideAudit.Sessions;
+using RideAudit.Tests.Demo;
+using RideAudit.Tests.Simulation;
+using RideAudit.Weeks;
+using Ridden = RideAudit.Tests.Simulation.Session;
+
+namespace RideAudit.Tests.Next;
+
+/// <summary>Laid-out weeks ridden on an uneven road, each ride somewhere in its printed range, and judged by the code that judges all rides.</summary>
+internal static class OnTheRoad
+{
+    /// <summary>The week as ridden.</summary>
+    public static WeekFacts Ride(NextWeekEntry week, Rider rider, PlanInForce plan, ImmutableArray<WeekFacts> past, int seed)
+    {
+        var random = new DemoRandom((ulong)seed * 31 + 5);
+        ImmutableArray<DayFacts> days = [.. week.Days.Select((d, i) => DayFacts.Build(d.Date, d.Sessions.Where(s => s.Minutes > 0).Select(s => RideOf(s, d.Date, rider, plan.Limits, random, seed * 10 + i)), 0, plan.Limits))];
+        var first = past.IsEmpty ? days.FirstOrDefault(d => !d.Rides.IsEmpty)?.Date : past[^1].FirstRideOn;
+        return WeekFacts.Build(days, past.IsEmpty ? default : past[^1].LoadAfter, first, WeekExceptions.For(rider.Exceptions, week.StartsOn).Leading);
+    }
+
+    /// <summary>The plan that a review of the week goes by.</summary>
+    public static PlanInForce PlanOf(Rider rider, ImmutableArray<WeekFacts> past, LocalDate startsOn) => PlanInForce.For(
+        rider, [.. past.Select(w => new WeekHours(w.StartsOn, w.Hours, !WeekExceptions.For(rider.Exceptions, w.StartsOn).None))], startsOn);
+
+    /// <summary>The rules that a week does not keep.</summary>
+    public static ImmutableArray<Finding> Wanting(WeekFacts week, PlanInForce plan, ImmutableArray<WeekFacts> past) =>
+        [.. RuleBook.Standard.Judge(new WeekUnderReview(week, new Past(past), plan)).Where(f => f.Verdict is Verdict.Watch or Verdict.Broken)];
+
+    /// <summary>The rider, knowing of a week that the layout made lighter.</summary>
+    public static Rider Knowing(Rider rider, NextWeekEntry week) => week.ProposedLighter
+        ? rider with { Exceptions = [.. rider.Exceptions.Append(new PlanException(week.StartsOn, week.StartsOn.PlusDays(6), ExceptionKind.Lighter)).OrderBy(e => e.From)] }
+        : rider;
+
+    private static RideFigures RideOf(NextSessionEntry session, LocalDate date, Rider rider, Limits limits, DemoRandom random, int seed)
+    {
+        var minutes = random.Between(session.MinutesFrom, session.MinutesTo);
+        var fitted = FittedSession.Fit(session.Blocks!, minutes)!;
+        var threshold = rider.Thresholds[0];
+        var simulated = Simulator.Ride(
+            new Ridden(session.Session ?? "", Surroundings.Road, [.. fitted.Steps.Select(s => new SessionBlock(s.Seconds, EffortShares.At(s.Effort, s.Seconds / 2, s.Seconds)))]),
+            seed,
+            new SimulatedRider(threshold.Power!.Value.Value, 48, threshold.HeartRateBpm!.Value));
+        var ride = simulated.RideAt((date + LocalTime.Noon).WithOffset(Offset.Zero));
+        return FigureBuilder.Build(ride, new ThresholdInForce(threshold.Power.Value, ThresholdSource.RiderFile), threshold.HeartRateBpm, rider, limits);
+    }
+}
