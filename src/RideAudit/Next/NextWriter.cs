@@ -62,8 +62,14 @@ internal static class NextWriter
     public static NextSessionEntry Row(PlannedSession row, StockRide? ride, SessionMeasures measures) => (ride is null
         ? new NextSessionEntry
         {
-            Kind = row.Kind, Session = row.Session, Minutes = row.Minutes ?? 0, MinutesFrom = row.Minutes ?? 0, MinutesTo = row.Minutes ?? 0,
-            ExpectedStress = row.Stress, Blocks = row.Blocks, Sentence = "",
+            Kind = row.Kind,
+            Session = row.Session,
+            Minutes = row.Minutes ?? 0,
+            MinutesFrom = row.Minutes ?? 0,
+            MinutesTo = row.Minutes ?? 0,
+            ExpectedStress = row.Stress,
+            Blocks = row.Blocks,
+            Sentence = "",
         }
         : Session(ride, ride.Minutes, ride.Minutes, measures)) with
     {
