@@ -3,6 +3,7 @@ using NodaTime;
 using RideAudit.Figures;
 using RideAudit.Plan;
 using RideAudit.Plan.Table;
+using RideAudit.Units;
 using RideAudit.Weeks;
 
 namespace RideAudit.Rules;
@@ -12,6 +13,7 @@ internal sealed class Background
 {
     private const int DaysBack = 7;
     private const int DaysThatMakeTheWeekAReturn = 4;
+    private const int WeeksBeforeALighterOne = 3;
 
     private readonly Dictionary<(Basis, int), Trust> trusts = [];
     private readonly Dictionary<int, (double Unknown, double All)> covers = [];
@@ -191,6 +193,16 @@ internal sealed class Background
     private static bool IsPartOfAWeek(WeekFacts week) =>
         new WeekHours(week.StartsOn, week.Hours, FirstRideOn: week.FirstRideOn is { } first && first <= week.EndsOn ? first : null).BeginsLate;
 
+    /// <summary>Lighter than the three weeks before it, as the rule on lighter weeks counts: riders seldom write their lighter weeks down.</summary>
+    private bool IsLighterByHours(int index)
+    {
+        double sum = 0;
+        for (var i = index - WeeksBeforeALighterOne; i < index; i++)
+            sum += i < 0 ? 0 : Past.Weeks[i].Hours;
+        return index >= WeeksBeforeALighterOne && sum > 0
+            && !Close.Above(AsShown.Percent(Past.Weeks[index].Hours * WeeksBeforeALighterOne / sum), 100 * Plan.Limits.LighterWeekShare);
+    }
+
     private List<WeekFacts>? FindOrdinary()
     {
         var found = new List<WeekFacts>();
@@ -198,7 +210,7 @@ internal sealed class Background
         {
             var week = Past.Weeks[i];
             var exceptions = Calendar.Week(week.StartsOn).With(week.Exception);
-            if (!exceptions.Lighter && !exceptions.Away && !IsPartOfAWeek(week))
+            if (!exceptions.Lighter && !exceptions.Away && !IsPartOfAWeek(week) && !IsLighterByHours(i))
                 found.Add(week);
         }
         return found.Count == Plan.Limits.GrowthWeeks ? found : null;

@@ -20,7 +20,7 @@ internal sealed class EasyRidesEasy : Rule<EasyRidesEasy.Reading>
     public override string Source =>
         "common practice; Seiler, Haugen and Kuffel 2007, Med Sci Sports Exerc 39:1366, found recovery within minutes below the first threshold and slower above it";
 
-    public override ImmutableArray<string> LimitNames => ["easy_watch_ratio", "easy_broken_ratio", "easy_watch_min", "easy_broken_min", "easy_least_min"];
+    public override ImmutableArray<string> LimitNames => ["easy_watch_ratio", "easy_broken_ratio", "easy_watch_min", "easy_broken_min", "threshold_least_share", "easy_least_min"];
 
     protected override Needs Needs => Needs.Rides;
 
@@ -85,7 +85,7 @@ internal sealed class EasyRidesEasy : Rule<EasyRidesEasy.Reading>
 
     private static string What(RideFigures ride, Limits limits)
     {
-        var worked = Minutes(ride) is var minutes && Close.Above(minutes, limits.EasyWatchMinutes) ? $"held {Shown.Minutes(minutes)} of sustained work around threshold" : null;
+        var worked = Minutes(ride) is var minutes && Close.Above(minutes, Growth(ride, limits) * limits.EasyWatchMinutes) ? $"held {Shown.Minutes(minutes)} of sustained work around threshold" : null;
         var ratio = Close.Above(Percent(ride), 100 * limits.EasyWatchRatio) ? $"was ridden at an intensity ratio of {Shown.Number(ride.IntensityRatio, 2)}, which is not easy" : null;
         return worked is null ? ratio! : ratio is null ? worked : $"{worked} and {ratio}";
     }
@@ -95,10 +95,15 @@ internal sealed class EasyRidesEasy : Rule<EasyRidesEasy.Reading>
         if (!IsEasy(ride, limits))
             return Verdict.Kept;
         var (percent, minutes) = (Percent(ride), Minutes(ride));
-        return Close.Above(percent, 100 * limits.EasyBrokenRatio) || Close.Above(minutes, limits.EasyBrokenMinutes) ? Verdict.Broken
-            : Close.Above(percent, 100 * limits.EasyWatchRatio) || Close.Above(minutes, limits.EasyWatchMinutes) ? Verdict.Watch
+        var growth = Growth(ride, limits);
+        return Close.Above(percent, 100 * limits.EasyBrokenRatio) || Close.Above(minutes, growth * limits.EasyBrokenMinutes) ? Verdict.Broken
+            : Close.Above(percent, 100 * limits.EasyWatchRatio) || Close.Above(minutes, growth * limits.EasyWatchMinutes) ? Verdict.Watch
             : Verdict.Kept;
     }
+
+    /// <summary>A long ride may hold more minutes around threshold than a short one: from the length on at which the most allowed is the share that makes a threshold ride, they grow with it.</summary>
+    private static double Growth(RideFigures ride, Limits limits) =>
+        limits.EasyBrokenMinutes > 0 ? Math.Max(1, limits.ThresholdLeastShare * AsShown.Minutes(ride.DurationSeconds) / limits.EasyBrokenMinutes) : 1;
 
     private static double Percent(RideFigures ride) => AsShown.Percent(ride.IntensityRatio ?? 0);
 

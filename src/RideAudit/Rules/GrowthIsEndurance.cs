@@ -18,7 +18,7 @@ internal sealed class GrowthIsEndurance : Rule<GrowthIsEndurance.Reading>
 
     public override string Source => NoSource;
 
-    public override ImmutableArray<string> LimitNames => ["growth_share", "growth_above_low_share", "growth_weeks"];
+    public override ImmutableArray<string> LimitNames => ["growth_share", "growth_above_low_share", "growth_weeks", "lighter_week_share"];
 
     protected override Needs Needs => Needs.Rides | Needs.FinishedWeek | Needs.NoEvent;
 

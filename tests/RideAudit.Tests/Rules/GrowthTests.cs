@@ -29,8 +29,14 @@ public class GrowthTests
     {
         var lastWeek = new PlanException(Monday.PlusDays(-7), Monday.PlusDays(-1), kind);
 
-        Assert.Equal(verdict, Judge("weekly-growth", [5, 5, 5, 5, 2, 6], lastWeek).Verdict);
+        Assert.Equal(verdict, Judge("weekly-growth", [5, 5, 5, 5, 4, 6.3], lastWeek).Verdict);
     }
+
+    [Theory]
+    [InlineData(3.75, Verdict.Kept)]
+    [InlineData(3.85, Verdict.Watch)]
+    public void A_week_lighter_by_its_hours_is_no_ordinary_week(double hours, Verdict verdict) =>
+        Assert.Equal(verdict, Judge("weekly-growth", [5, 5, 5, 5, hours, 6.3]).Verdict);
 
     [Theory]
     [InlineData(6, 1.0, Verdict.Broken)]
