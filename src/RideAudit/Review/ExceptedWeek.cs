@@ -43,7 +43,8 @@ internal static class ExceptedWeek
             return $"{Shown.Hours(week.Hours)} ridden";
         var seconds = days.Sum(d => d.RideSeconds);
         var when = Stretch([.. days.Select(d => d.Date)]);
-        return seconds > 0 ? $"{Shown.Length(seconds)} on {when}" : $"no ride on {when}";
+        var link = days.Length > 1 && when.Contains(" to ", StringComparison.Ordinal) ? "from" : "on";
+        return seconds > 0 ? $"{Shown.Length(seconds)} {link} {when}" : $"no ride {link} {when}";
     }
 
     /// <summary>Whether the two days after the event were rest; nothing is said where they are still to come.</summary>
@@ -53,7 +54,7 @@ internal static class ExceptedWeek
         if (last is null || last.RideSeconds <= 0)
             return "";
         var after = week.Days.Where(d => d.Date > last.Date).Take(2).ToArray();
-        return after.Length < 2 ? ", and recovery comes first in the week after"
+        return after.Length < 2 ? ", and recovery comes next"
             : after.Any(d => d.IsRestOrRecovery) ? ", and rest after it"
             : "";
     }

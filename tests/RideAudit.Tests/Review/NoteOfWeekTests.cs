@@ -47,7 +47,8 @@ public sealed class NoteOfWeekTests
     public void An_old_week_of_the_demo_has_no_undated_note()
     {
         var content = FolderReader.Read(Repository.Demo, DemoReview.Rider, DateTimeZone.Utc, null, CancellationToken.None)
-            with { Notes = [new NamedText("note.md", "Ride easy.")] };
+            with
+        { Notes = [new NamedText("note.md", "Ride easy.")] };
         string? Note(LocalDate week) => ReviewBuilder.Review(content, DemoReview.Rider, new ReviewRequest { Today = new LocalDate(2026, 6, 22), WeekOf = week })!.Note;
 
         Assert.Equal("Ride easy.", Note(new LocalDate(2026, 6, 15)));

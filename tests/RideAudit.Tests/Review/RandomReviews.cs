@@ -44,17 +44,26 @@ internal static class RandomReviews
             Add(rides, Ride(random, plan, Monday.PlusDays(random.Next(7)), kind, Hour(random)));
         }
         var week = Sample.Review(rides, plan, daysThatCount: random.Next(10) == 0 ? random.Next(1, 7) : 7);
+        return (Of(week, rides, []), week);
+    }
+
+    /// <summary>The document of a week made of figures alone.</summary>
+    /// <param name="week">The week.</param>
+    /// <param name="rides">All rides, those of the weeks before included.</param>
+    /// <param name="notices">What is to be said of files.</param>
+    public static ReviewDocument Of(WeekUnderReview week, IEnumerable<RideFigures> rides, FileNotice[] notices)
+    {
         var book = new Workbook
         {
-            AsOf = Monday.PlusDays(week.Week.DaysThatCount),
+            AsOf = week.Week.StartsOn.PlusDays(week.Week.DaysThatCount),
             AsOfFromLastRide = false,
             Rides = [],
             Figures = [.. rides],
             Weeks = [.. week.Past.Weeks, week.Week],
-            Plan = plan,
-            Calendar = new PlanCalendar(plan.Rider, PlanTable.Empty),
+            Plan = week.Plan,
+            Calendar = new PlanCalendar(week.Plan.Rider, PlanTable.Empty),
         };
-        return (ReviewBuilder.Review(NoFiles, book, new ReviewRequest { Today = book.AsOf, AsOf = book.AsOf }), week);
+        return ReviewBuilder.Review(NoFiles with { Notices = [.. notices] }, book, new ReviewRequest { Today = book.AsOf, AsOf = book.AsOf });
     }
 
     private static PlanInForce Plan(Random random)

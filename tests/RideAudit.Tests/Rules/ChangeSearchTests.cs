@@ -35,7 +35,7 @@ public class ChangeSearchTests
     {
         var change = Find(Sample.Plan(), Tuesday(RideKind.High, 75), Wednesday(RideKind.High, 50), Saturday(RideKind.Long, 150))!;
 
-        Assert.Equal("Wednesday’s ride on Friday instead would have kept the spacing rule.", change.Sentence);
+        Assert.Equal("Wednesday’s ride on Thursday instead would have kept the spacing rule.", change.Sentence);
     }
 
     [Fact]
@@ -77,7 +77,7 @@ public class ChangeSearchTests
             Sample.Plan(hours: 7),
             Sample.Ride(Monday.PlusDays(1), RideKind.High, 75), Sample.Ride(Monday.PlusDays(2), RideKind.Endurance, 30, 7), Wednesday(RideKind.High, 50), Saturday(RideKind.Long, 150))!;
 
-        Assert.Equal("Wednesday’s 18:00 ride on Friday instead would have kept the spacing rule.", change.Sentence);
+        Assert.Equal("Wednesday’s 18:00 ride on Thursday instead would have kept the spacing rule.", change.Sentence);
     }
 
     [Fact]

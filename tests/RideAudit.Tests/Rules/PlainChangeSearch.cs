@@ -167,7 +167,7 @@ internal sealed class PlainChangeSearch
                 if (apart <= Duration.FromHours(1) || (other.IsHard && edit.Now.IsHard))
                     return false;
                 var together = Math.Round((other.DurationSeconds + edit.Now.DurationSeconds) / 60) >= 0.95 * week.Plan.Limits.LongRideHours * 60;
-                if (together && !other.LongEnough && !edit.Now.LongEnough)
+                if (together && !new[] { other, edit.Now }.Any(r => r.LongEnough || r.Kind == RideKind.Long))
                     return false;
             }
             if (!HasRoom(edit, day))

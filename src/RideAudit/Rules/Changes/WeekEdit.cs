@@ -1,6 +1,7 @@
 using NodaTime;
 using RideAudit.Figures;
 using RideAudit.Plan;
+using RideAudit.Units;
 using RideAudit.Weeks;
 
 namespace RideAudit.Rules.Changes;
@@ -86,7 +87,9 @@ internal sealed class WeekEdit(WeekFacts week, Limits limits, RidingDays room)
     }
 
     private bool MakeALongRide(RideFigures a, RideFigures b) =>
-        !a.LongEnough && !b.LongEnough && KindOfRide.MeetsLength(a.DurationSeconds + b.DurationSeconds, limits);
+        !IsLong(a) && !IsLong(b) && KindOfRide.MeetsLength(a.DurationSeconds + b.DurationSeconds, limits);
+
+    private static bool IsLong(RideFigures ride) => ride.LongEnough || ride.Kind == RideKind.Long;
 
     private static bool Collide(RideFigures a, RideFigures b) =>
         a.StartsAt.ToInstant() <= b.EndsAt.ToInstant() + Clearance && b.StartsAt.ToInstant() <= a.EndsAt.ToInstant() + Clearance;
