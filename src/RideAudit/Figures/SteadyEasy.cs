@@ -25,20 +25,21 @@ internal static class SteadyEasy
             return [];
         var below = cuts.LowerPercent / 100 * threshold.Power.Value;
         var stretches = ImmutableArray.CreateBuilder<Stretch>();
+        var trailing = power.Over();
         foreach (var segment in grid.Segments)
         {
             for (var start = Math.Max(segment.Start, LeftOutSeconds); start + WindowSeconds <= segment.End; start += WindowSeconds)
             {
-                if (Read(power, heart, start) is { } stretch && stretch.PowerW < below)
+                if (Read(power.Samples, trailing, heart, start) is { } stretch && stretch.PowerW < below)
                     stretches.Add(stretch);
             }
         }
         return stretches.ToImmutable();
     }
 
-    private static Stretch? Read(CleanPower power, float[] heart, int start)
+    private static Stretch? Read(float[] power, TrailingPower trailing, float[] heart, int start)
     {
-        var watts = power.Samples.AsSpan(start, WindowSeconds);
+        var watts = power.AsSpan(start, WindowSeconds);
         var beats = heart.AsSpan(start, WindowSeconds);
         if (HasGap(watts) || HasGap(beats))
             return null;
@@ -46,7 +47,7 @@ internal static class SteadyEasy
         var from = start + TrailingPower.WindowSeconds;
         for (var second = from; second < start + WindowSeconds; second++)
         {
-            var off = power.Trailing.MeanAt(second) - mean;
+            var off = trailing.MeanAt(second) - mean;
             stray += off * off;
         }
         stray = Math.Sqrt(stray / (WindowSeconds - TrailingPower.WindowSeconds));
