@@ -19,7 +19,9 @@ internal sealed class RidesSection(ReviewDocument review, ReviewTraces traces, F
 {
     private const float DeepStrip = 62;
     private const float ShallowStrip = 41;
+    private const float ShallowestStrip = 33;
     private const int MostDeepStrips = 2;
+    private const int MostShallowStrips = 3;
 
     private StripScale Scale => StripScale.Of(review, traces);
 
@@ -41,7 +43,7 @@ internal sealed class RidesSection(ReviewDocument review, ReviewTraces traces, F
             yield break;
         yield return new StripKey(Scale, fonts, width) { SpaceBefore = 5, KeepWithNext = true };
         foreach (int ride in shown)
-            yield return Strip(ride, shown.Length > MostDeepStrips ? ShallowStrip : DeepStrip);
+            yield return Strip(ride, shown.Length > MostShallowStrips ? ShallowestStrip : shown.Length > MostDeepStrips ? ShallowStrip : DeepStrip);
     }
 
     /// <summary>Strips of the other rides.</summary>
