@@ -13,6 +13,7 @@ namespace RideAudit.Report.Pages;
 /// <summary>A review set on pages, ready to draw in any order.</summary>
 internal sealed class ReviewPages : IPages
 {
+    private const float ShortFlow = 660;
     private readonly ReviewDocument review;
     private readonly ReviewTraces traces;
     private readonly FontSet fonts;
@@ -90,7 +91,7 @@ internal sealed class ReviewPages : IPages
         if (early)
             pages.Add(season);
         pages.BeginPageTwo();
-        pages.Add(new RidesSection(review, traces, fonts, width, appendix).Blocks());
+        pages.Add(new RidesSection(review, traces, fonts, width, appendix) { IsShort = Sheet.FlowHeight < ShortFlow }.Blocks());
         if (!early)
             pages.Add(season);
         pages.Add(new SourcesSection(review, marks, fonts, width, appendix).Blocks());

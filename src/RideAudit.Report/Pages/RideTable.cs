@@ -17,7 +17,10 @@ internal sealed class RideTable(ReviewDocument review, FontSet fonts, float widt
 {
     private const int MostRoomyRows = 5;
 
-    private float Air => review.Rides.Length > MostRoomyRows ? 1.6f : 3;
+    private float Air => IsClose || review.Rides.Length > MostRoomyRows ? 1.6f : 3;
+
+    /// <summary>Rows stand closer than they need to.</summary>
+    public bool IsClose { get; init; }
 
     /// <summary>Every ride has its strip.</summary>
     public bool Appendix { get; init; }

@@ -23,6 +23,9 @@ internal sealed class RidesSection(ReviewDocument review, ReviewTraces traces, F
     private const int MostDeepStrips = 2;
     private const int MostShallowStrips = 3;
 
+    /// <summary>The paper is a short one: everything stands closer.</summary>
+    public bool IsShort { get; init; }
+
     private StripScale Scale => StripScale.Of(review, traces);
 
     /// <summary>The table, and strips of hard and long rides.</summary>
@@ -35,7 +38,7 @@ internal sealed class RidesSection(ReviewDocument review, ReviewTraces traces, F
             yield break;
         }
 
-        foreach (Block block in new RideTable(review, fonts, width) { Appendix = appendix }.Blocks())
+        foreach (Block block in new RideTable(review, fonts, width) { Appendix = appendix, IsClose = IsShort }.Blocks())
             yield return block;
         yield return new TextBlock(fonts, Reading(), Styles.Tiny, width) { SpaceBefore = 2 };
         int[] shown = [.. Enumerable.Range(0, review.Rides.Length).Where(IsShown)];
@@ -43,7 +46,7 @@ internal sealed class RidesSection(ReviewDocument review, ReviewTraces traces, F
             yield break;
         yield return new StripKey(Scale, fonts, width) { SpaceBefore = 5, KeepWithNext = true };
         foreach (int ride in shown)
-            yield return Strip(ride, shown.Length > MostShallowStrips ? ShallowestStrip : shown.Length > MostDeepStrips ? ShallowStrip : DeepStrip);
+            yield return Strip(ride, shown.Length > MostShallowStrips || (IsShort && shown.Length > MostDeepStrips) ? ShallowestStrip : shown.Length > MostDeepStrips ? ShallowStrip : DeepStrip);
     }
 
     /// <summary>Strips of the other rides.</summary>

@@ -65,7 +65,9 @@ public sealed class LaterPagesTests
     [InlineData("middle", 3)]
     [InlineData("letter", 3)]
     [InlineData("heart-rate-only", 3)]
-    [InlineData("long-notices", 3)]
+    [InlineData("high", 3)]
+    [InlineData("very-high", 3)]
+    [InlineData("event", 3)]
     public void An_ordinary_week_takes_three_pages_and_one_without_rides_one(string name, int pages)
     {
         using PdfDocument document = Drawn.Open(name, Drawn.PaperOf(name));
