@@ -136,7 +136,7 @@ public sealed class LaterPagesTests
         using PdfDocument document = Drawn.Open("event", Paper.A4);
         string first = Drawn.TextOf(document.GetPage(1));
         Page trend = document.GetPages().First(page => Drawn.TextOf(page).Contains("L lighter, E event, A away.", StringComparison.Ordinal));
-        IEnumerable<Word> small = trend.GetWords().Where(word => Math.Abs(word.Letters[0].PointSize - 7.5) < 0.01);
+        IEnumerable<Word> small = trend.GetWords().Where(word => Math.Abs(word.Letters[0].PointSize - 7.5) < 0.01 && word.Letters[0].Color!.ToRGBValues().r < 0.2);
         string[] letters = [.. small.Where(word => Regex.IsMatch(word.Text, "^[LEA](\u00A0|$)")).OrderBy(word => word.BoundingBox.Left).Select(word => word.Text[..1])];
 
         Assert.Equal(["L", "L", "L", "E", "A", "A", "E"], letters);
