@@ -4,7 +4,7 @@ using RideAudit.Formatting;
 
 namespace RideAudit.Cli.Output;
 
-/// <summary>The whole review as plain text, section by section as the PDF has it.</summary>
+/// <summary>The whole review as plain text in the three parts of the PDF: the week, its rules and the weeks before, its rides.</summary>
 internal static class PlainReview
 {
     /// <summary>The longest line.</summary>
@@ -23,8 +23,9 @@ internal static class PlainReview
         Planned(page, document.Week);
         Changes(page, document);
         Findings(page, document);
-        PlainRides.Write(page, document);
         PlainHistory.Write(page, document);
+        PlainRides.Write(page, document);
+        Progress(page, document);
         Notices(page, document);
         Section(page, "Cautions");
         foreach (var caution in document.Summary.Cautions)
@@ -108,6 +109,15 @@ internal static class PlainReview
                 page.Text(kept, indent: 2);
             page.Text(RuleTable.Grounds(finding.Evidence, finding.Source), Tone.Quiet, indent: 2);
         }
+    }
+
+    private static void Progress(Page page, ReviewDocument document)
+    {
+        if (document.Progress is not { } progress)
+            return;
+        Section(page, "Is the rider improving?");
+        foreach (var told in new[] { progress.EasyPower, progress.Drift, progress.Best, progress.Threshold })
+            page.Hanging("- ", $"{told.Sentence} {told.Caution}");
     }
 
     private static void Notices(Page page, ReviewDocument document)

@@ -31,31 +31,38 @@ internal sealed class SmallPlot(string unit, int decimals, ImmutableArray<SmallP
 
         LocalDate first = all.Min(point => point.Date), last = all.Max(point => point.Date);
         double low = all.Min(point => point.Value), high = all.Max(point => point.Value);
-        float names = series.Max(one => Styles.Tiny.Measure(surface.Fonts, one.Name)) + 3;
-        var data = new Area(area.Left + 2, area.Top + LabelRoom, area.Right - names, area.Bottom - DateDepth - 4);
+        float room = series.Max(one => Styles.Tiny.Measure(surface.Fonts, one.Name)) + 3;
+        var data = new Area(area.Left + 2, area.Top + LabelRoom, area.Right - room, area.Bottom - DateDepth - 4);
         float X(LocalDate date) => first == last ? data.Left : data.Left + (data.Width * Period.DaysBetween(first, date) / Period.DaysBetween(first, last));
         float Y(double value) => high > low ? data.Bottom - (data.Height * (float)((value - low) / (high - low))) : (data.Top + data.Bottom) / 2;
         surface.Hairline(area.Left, area.Right, area.Bottom - DateDepth);
         surface.Text(Shown.ShortDate(first), Styles.Tiny, area.Left, area.Bottom - 2);
         if (last != first)
             surface.Text(Shown.ShortDate(last), Styles.Tiny, area.Right, area.Bottom - 2, Align.End);
-        float taken = float.MinValue;
-        foreach (Series one in series.Where(one => one.Points.Length > 0).OrderBy(one => Y(one.Points[^1].Value)))
+        Series[] drawn = [.. series.Where(one => one.Points.Length > 0).OrderBy(one => Y(one.Points[^1].Value))];
+        float[] names = Baselines([.. drawn.Select(one => Y(one.Points[^1].Value) + 2.5f)], data.Bottom + 2);
+        for (int place = 0; place < drawn.Length; place++)
         {
+            Series one = drawn[place];
             Point[] points = [.. one.Points.Select(point => new Point(X(point.Date), Y(point.Value)))];
             surface.Polyline(Steps ? Stepped(points) : points, new Pen(Palette.Middle, 0.8f));
             foreach (Point point in points)
                 surface.Fill(new Area(point.X - Dot, point.Y - Dot, point.X + Dot, point.Y + Dot), Palette.High);
-            if (one.Name.Length > 0)
-            {
-                float baseline = Math.Max(points[^1].Y + 2.5f, taken + Styles.Tiny.Size);
-                surface.Text(one.Name, Styles.Tiny, area.Right, baseline, Align.End);
-                taken = baseline;
-            }
+            surface.Text(one.Name, Styles.Tiny, area.Right, names[place], Align.End);
         }
 
         if (series.Count(one => one.Points.Length > 0) == 1)
             LabelEnds(surface, area, series.First(one => one.Points.Length > 0));
+    }
+
+    // Names stand beside their series' ends, moved up where they would leave the plot and apart where they would touch.
+    private static float[] Baselines(float[] wanted, float lowest)
+    {
+        for (int place = wanted.Length - 1; place >= 0; place--)
+            wanted[place] = Math.Min(wanted[place], lowest - ((wanted.Length - 1 - place) * Styles.Tiny.Size));
+        for (int place = 1; place < wanted.Length; place++)
+            wanted[place] = Math.Max(wanted[place], wanted[place - 1] + Styles.Tiny.Size);
+        return wanted;
     }
 
     // Above the points, where none can be touched.

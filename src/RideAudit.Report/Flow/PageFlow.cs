@@ -39,6 +39,13 @@ internal sealed class PageFlow(Sheet sheet)
             y = float.MaxValue;
     }
 
+    /// <summary>Blocks have room on the first page under what stands there.</summary>
+    public bool HasRoomOnFirst(List<Block> blocks)
+    {
+        Place();
+        return pages.Count == 1 && y + Depth(blocks) <= Bottom;
+    }
+
     /// <summary>What comes next begins a page.</summary>
     public void BeginPage()
     {

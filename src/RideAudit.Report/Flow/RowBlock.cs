@@ -8,7 +8,6 @@ namespace RideAudit.Report.Flow;
 /// <summary>A row of a table; texts at the start of a cell wrap, figures stay on one line.</summary>
 internal sealed class RowBlock : Block
 {
-    private const float Air = 3;
     private readonly List<(Column Column, List<TextLine> Lines)> cells = [];
 
     /// <param name="fonts">Fonts.</param>
@@ -29,6 +28,9 @@ internal sealed class RowBlock : Block
 
     /// <summary>Named place at the row's top; null when nothing leads here.</summary>
     public string? Anchor { get; init; }
+
+    /// <summary>White space above and below the texts, pt.</summary>
+    public float Air { get; init; } = 3;
 
     /// <summary>A rule above the row.</summary>
     public bool Ruled { get; init; } = true;

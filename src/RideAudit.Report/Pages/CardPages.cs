@@ -23,7 +23,7 @@ internal sealed class CardPages : IPages
     public const float LeastSize = 13;
 
     private const float Margin = 34;
-    private const float LeastHeight = 960;
+    private const float LeastHeight = 675;
     private const float Gap = 20;
     private static readonly TextStyle Head = new(Weight.Regular, 14, Palette.Quiet);
     private static readonly TextStyle Headline = new(Weight.SemiBold, 32, Palette.Ink);

@@ -13,6 +13,7 @@ namespace RideAudit.Report.Pages;
 /// <summary>A review set on pages, ready to draw in any order.</summary>
 internal sealed class ReviewPages : IPages
 {
+    private const float ShortFlow = 660;
     private readonly ReviewDocument review;
     private readonly ReviewTraces traces;
     private readonly FontSet fonts;
@@ -85,9 +86,14 @@ internal sealed class ReviewPages : IPages
         pages.Add(new RulesSection(review, marks, fonts, width).Blocks());
         pages.Add(new PlannedSection(review, fonts, width).Blocks());
         pages.Add(new TrendSection(review, fonts, Sheet).Blocks());
+        List<Block> season = [.. new ImprovementSection(review, fonts, width).Blocks()];
+        bool early = pages.HasRoomOnFirst(season);
+        if (early)
+            pages.Add(season);
         pages.BeginPageTwo();
-        pages.Add(new RidesSection(review, traces, fonts, width, appendix).Blocks());
-        pages.Add(new ImprovementSection(review, fonts, width).Blocks());
+        pages.Add(new RidesSection(review, traces, fonts, width, appendix) { IsShort = Sheet.FlowHeight < ShortFlow }.Blocks());
+        if (!early)
+            pages.Add(season);
         pages.Add(new SourcesSection(review, marks, fonts, width, appendix).Blocks());
         if (appendix)
             AddAppendix(pages, width);

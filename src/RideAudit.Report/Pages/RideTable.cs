@@ -15,6 +15,13 @@ namespace RideAudit.Report.Pages;
 /// <param name="width">Width, pt.</param>
 internal sealed class RideTable(ReviewDocument review, FontSet fonts, float width)
 {
+    private const int MostRoomyRows = 5;
+
+    private float Air => IsClose || review.Rides.Length > MostRoomyRows ? 1.6f : 3;
+
+    /// <summary>Rows stand closer than they need to.</summary>
+    public bool IsClose { get; init; }
+
     /// <summary>Every ride has its strip.</summary>
     public bool Appendix { get; init; }
 
@@ -31,7 +38,7 @@ internal sealed class RideTable(ReviewDocument review, FontSet fonts, float widt
         for (int i = 0; i < review.Rides.Length; i++)
         {
             bool atAnEnd = i == 0 || i == review.Rides.Length - 2;
-            yield return new RowBlock(fonts, columns, Row(review.Rides[i], i, Appendix || HasStrip(review.Rides[i])), width) { Anchor = Appendix || HasStrip(review.Rides[i]) ? null : Places.Ride(i), RunningHead = heads, KeepWithNext = atAnEnd && review.Rides.Length > 1 };
+            yield return new RowBlock(fonts, columns, Row(review.Rides[i], i, Appendix || HasStrip(review.Rides[i])), width) { Air = Air, Anchor = Appendix || HasStrip(review.Rides[i]) ? null : Places.Ride(i), RunningHead = heads, KeepWithNext = atAnEnd && review.Rides.Length > 1 };
         }
 
         yield return new HairlineBlock(width, 2);

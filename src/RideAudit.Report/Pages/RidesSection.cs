@@ -19,7 +19,12 @@ internal sealed class RidesSection(ReviewDocument review, ReviewTraces traces, F
 {
     private const float DeepStrip = 62;
     private const float ShallowStrip = 41;
+    private const float ShallowestStrip = 33;
     private const int MostDeepStrips = 2;
+    private const int MostShallowStrips = 3;
+
+    /// <summary>The paper is a short one: everything stands closer.</summary>
+    public bool IsShort { get; init; }
 
     private StripScale Scale => StripScale.Of(review, traces);
 
@@ -33,7 +38,7 @@ internal sealed class RidesSection(ReviewDocument review, ReviewTraces traces, F
             yield break;
         }
 
-        foreach (Block block in new RideTable(review, fonts, width) { Appendix = appendix }.Blocks())
+        foreach (Block block in new RideTable(review, fonts, width) { Appendix = appendix, IsClose = IsShort }.Blocks())
             yield return block;
         yield return new TextBlock(fonts, Reading(), Styles.Tiny, width) { SpaceBefore = 2 };
         int[] shown = [.. Enumerable.Range(0, review.Rides.Length).Where(IsShown)];
@@ -41,7 +46,7 @@ internal sealed class RidesSection(ReviewDocument review, ReviewTraces traces, F
             yield break;
         yield return new StripKey(Scale, fonts, width) { SpaceBefore = 5, KeepWithNext = true };
         foreach (int ride in shown)
-            yield return Strip(ride, shown.Length > MostDeepStrips ? ShallowStrip : DeepStrip);
+            yield return Strip(ride, shown.Length > MostShallowStrips || (IsShort && shown.Length > MostDeepStrips) ? ShallowestStrip : shown.Length > MostDeepStrips ? ShallowStrip : DeepStrip);
     }
 
     /// <summary>Strips of the other rides.</summary>

@@ -43,12 +43,8 @@ internal sealed class SourcesSection(ReviewDocument review, SourceMarks marks, F
         NoticeEntry[] worst = [.. review.Notices.OrderByDescending(notice => notice.Unusable)];
         IEnumerable<string> told = worst.Take(MostNotices).Select(notice => notice.File is { } file ? $"{file}: {notice.Sentence}" : notice.Sentence);
         string[] all = [.. scripts, .. told, .. worst.Length > MostNotices ? [$"{Shown.Tally(worst.Length - MostNotices, "other notice")}: in the appendix (--appendix)."] : Array.Empty<string>()];
-        for (int i = 0; i < all.Length; i++)
-        {
-            if (i == 0)
-                yield return new TextBlock(fonts, "The data", Styles.Heading, width) { SpaceBefore = 12, KeepWithNext = true, Outline = "The data" };
-            yield return new TextBlock(fonts, all[i], Styles.Small, width) { SpaceBefore = 2 };
-        }
+        if (all.Length > 0)
+            yield return Paragraph("The data", string.Join(' ', all), 6);
     }
 
     private IEnumerable<string> Method()

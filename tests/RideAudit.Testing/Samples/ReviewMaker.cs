@@ -37,6 +37,8 @@ public static class ReviewMaker
             Summary = Summary(spec, rides),
             Note = spec.Note,
             Thresholds = spec.Thresholds,
+            RuleHistory = SampleSeason.Rules(spec),
+            Progress = SampleSeason.Progress(spec),
         };
     }
 
