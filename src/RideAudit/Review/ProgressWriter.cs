@@ -47,6 +47,7 @@ internal static class ProgressWriter
     {
         var stretches = season
             .Where(r => r.Kind is RideKind.Recovery or RideKind.Endurance or RideKind.Long)
+            .Where(r => sources.ContainsKey(r.File))
             .Select(r => (Ride: r, Stretches: SteadyEasy.Of(r, sources[r.File].Grid)))
             .Where(r => r.Stretches.Length > 0)
             .ToArray();

@@ -28,7 +28,7 @@ public class DropTests
         Demo.CopyTo(folder, "b", from: "2026-06-20");
         using var shell = new TestShell(folder: folder.Path);
         Assert.Equal(2, shell.Run("a", "b", "--pdf", "x.pdf"));
-        Assert.Contains("--pdf, --json and --png name one file: give one folder with them.", shell.Error, StringComparison.Ordinal);
+        Assert.Contains("--pdf, --json, --png and --page-png name one file: give one folder with them.", shell.Error, StringComparison.Ordinal);
     }
 
     [Fact]
