@@ -40,8 +40,8 @@ internal sealed class KeyFigures(ReviewDocument review, FontSet fonts, float wid
 
     private (string, string, string) Hours()
     {
-        string planned = review.Rider.PlannedHours is { } hours
-            ? review.Rider.PlannedHoursFromHistory ? $"recent mean {Shown.Hours(hours)}" : $"of {Shown.Hours(hours)} planned"
+        string planned = (review.Week.Planned?.Hours ?? review.Rider.PlannedHours) is { } hours
+            ? review.Week.Planned is null && review.Rider.PlannedHoursFromHistory ? $"recent mean {Shown.Hours(hours)}" : $"of {Shown.Hours(hours)} planned"
             : "ridden";
         return (Shown.Hours(review.Week.Hours), planned, Shown.Tally(review.Week.RideCount, "ride"));
     }

@@ -49,7 +49,7 @@ public static class RosterBuilder
             Watch = watch,
             NotJudged = review.Findings.Count(f => f.Verdict == Verdict.NotJudged),
             Hours = review.Week.Hours,
-            PlannedHours = review.Rider.PlannedHours,
+            PlannedHours = review.Week.Planned?.Hours ?? review.Rider.PlannedHours,
             Stress = review.Week.Stress,
             LowShare = review.Week.SplitByTime?.Low,
             RampPerWeek = review.Week.RampPerWeek,
