@@ -53,7 +53,7 @@ internal sealed class WeekPlot(Surface surface, Area area, ImmutableArray<Histor
 
         int every = Math.Max(1, (int)Math.Ceiling(LabelPitch * (last - first) / data.Width));
         for (int week = history.Length - 1; week >= 0; week -= every)
-            {
+        {
             string date = Shown.ShortDate(history[week].StartsOn);
             surface.Text(date, Styles.Tiny, Inside(At(week, 0).X, Styles.Tiny.Measure(surface.Fonts, date) / 2), area.Bottom - 3, Align.Middle);
         }

@@ -82,7 +82,7 @@ internal sealed class RideStrip : Block
     {
         var parts = new List<string>();
         if (Repeats.Of(ride) is { IsEmpty: false } repeats)
-parts.Add($"Repeats at or above {Shown.Percent(repeats[0].SharePercent)}: {string.Join(", ", repeats.Select(Repeat))}.");
+            parts.Add($"Repeats at or above {Shown.Percent(repeats[0].SharePercent)}: {string.Join(", ", repeats.Select(Repeat))}.");
         if (ride.Partial)
             parts.Add($"Partial: power covers {Shown.Share(ride.PowerCoverage)} of the ride.");
         if (ride.Rating is { } rating)

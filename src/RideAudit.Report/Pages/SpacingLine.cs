@@ -1,11 +1,11 @@
 using RideAudit.Document;
-using RideAudit.Units;
-using RideAudit.Weeks;
 using RideAudit.Formatting;
 using RideAudit.Report.Drawing;
 using RideAudit.Report.Flow;
 using RideAudit.Report.Fonts;
 using RideAudit.Report.Look;
+using RideAudit.Units;
+using RideAudit.Weeks;
 
 namespace RideAudit.Report.Pages;
 

@@ -1,13 +1,13 @@
 using System.Globalization;
 using RideAudit.Document;
 using RideAudit.Formatting;
-using RideAudit.Report.Words;
-using RideAudit.Rules;
 using RideAudit.Report.Drawing;
 using RideAudit.Report.Flow;
 using RideAudit.Report.Fonts;
 using RideAudit.Report.Look;
 using RideAudit.Report.Text;
+using RideAudit.Report.Words;
+using RideAudit.Rules;
 
 namespace RideAudit.Report.Pages;
 

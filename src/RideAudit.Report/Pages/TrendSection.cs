@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using RideAudit.Document;
-using RideAudit.Plan;
 using RideAudit.Formatting;
+using RideAudit.Plan;
 using RideAudit.Report.Charts;
 using RideAudit.Report.Flow;
 using RideAudit.Report.Fonts;

@@ -1,7 +1,7 @@
-using RideAudit.Formatting;
 using System.Globalization;
 using NodaTime;
 using RideAudit.Document;
+using RideAudit.Formatting;
 using RideAudit.Rules;
 
 namespace RideAudit.Report.Words;

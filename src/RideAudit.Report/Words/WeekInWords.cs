@@ -1,5 +1,5 @@
-using RideAudit.Formatting;
 using RideAudit.Document;
+using RideAudit.Formatting;
 
 namespace RideAudit.Report.Words;
 

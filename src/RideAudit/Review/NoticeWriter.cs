@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
-using RideAudit.Formatting;
 using RideAudit.Document;
 using RideAudit.Figures;
+using RideAudit.Formatting;
 using RideAudit.Ingest;
 using RideAudit.Rides;
 

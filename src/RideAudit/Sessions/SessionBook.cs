@@ -1,8 +1,8 @@
+using NodaTime;
 using RideAudit.Figures;
 using RideAudit.Plan;
 using RideAudit.Plan.Blocks;
 using RideAudit.Plan.Table;
-using NodaTime;
 
 namespace RideAudit.Sessions;
 
