@@ -42,10 +42,10 @@ public static class FitContent
 
     private static FitContentKind SniffText(ReadOnlySpan<byte> bytes)
     {
-        ReadOnlySpan<byte> head = bytes[..Math.Min(bytes.Length, 1024)];
+        var head = bytes[..Math.Min(bytes.Length, 1024)];
         if (head.IndexOfAnyInRange((byte)0, (byte)8) >= 0)
             return FitContentKind.Unknown;
-        string text = System.Text.Encoding.UTF8.GetString(head).TrimStart();
+        var text = System.Text.Encoding.UTF8.GetString(head).TrimStart();
         if (text.StartsWith('<'))
             return SniffMarkup(text);
         if (text.StartsWith('{') || text.StartsWith('['))

@@ -17,7 +17,7 @@ public static class FitDecoder
 
     private static FitFile Decode(ReadOnlySpan<byte> bytes, FitDecodeOptions options, int gzipLayers)
     {
-        FitContentKind kind = FitContent.Sniff(bytes);
+        var kind = FitContent.Sniff(bytes);
         FileDecoder decoder = new(options);
         if (kind == FitContentKind.Fit)
             return decoder.Run(bytes, FitContent.MarkLength(bytes));
@@ -28,7 +28,7 @@ public static class FitDecoder
 
     private static FitFile DecodeInflated(ReadOnlySpan<byte> bytes, FitDecodeOptions options, int gzipLayers)
     {
-        GzipInflater.Outcome outcome = GzipInflater.Inflate(bytes, options.MaxInflatedBytes, out byte[] inflated);
+        var outcome = GzipInflater.Inflate(bytes, options.MaxInflatedBytes, out var inflated);
         if (outcome == GzipInflater.Outcome.TooLarge)
             return new FileDecoder(options).Unusable(new FitRejection(FitRejectionReason.NotFit, FitContentKind.Gzip, bytes.Length, $"this gzip file inflates to more than {options.MaxInflatedBytes} bytes"));
         if (inflated.Length == 0)
@@ -40,7 +40,7 @@ public static class FitDecoder
     {
         if (kind == FitContentKind.Empty)
             return new FitRejection(FitRejectionReason.NoData, kind, 0, "this file is empty");
-        bool isCutHeader = bytes.Length < FitConstants.ShortHeaderSize && bytes[0] is FitConstants.ShortHeaderSize or FitConstants.HeaderSize;
+        var isCutHeader = bytes.Length < FitConstants.ShortHeaderSize && bytes[0] is FitConstants.ShortHeaderSize or FitConstants.HeaderSize;
         if (isCutHeader && bytes.Length < FitConstants.HeaderSize)
             return new FitRejection(FitRejectionReason.NoData, FitContentKind.Fit, bytes.Length, "this file ends inside its header");
         return new FitRejection(FitRejectionReason.NotFit, kind, 0, $"this is {FitContent.Describe(kind)}, not a FIT file");

@@ -18,7 +18,7 @@ public static class FitTime
     /// <exception cref="ArgumentOutOfRangeException">The time is before the epoch or beyond what 32 bits hold.</exception>
     public static uint FromUnixSeconds(long unixSeconds)
     {
-        long fit = unixSeconds - EpochUnixSeconds;
+        var fit = unixSeconds - EpochUnixSeconds;
         if (fit < 0 || fit >= uint.MaxValue)
             throw new ArgumentOutOfRangeException(nameof(unixSeconds), unixSeconds, "The time is outside what FIT can hold: 1989-12-31 to 2126-02-06.");
         return (uint)fit;

@@ -50,7 +50,7 @@ internal sealed class RasterPage(SKCanvas canvas, FontSet fonts) : Surface(fonts
         using var builder = new SKTextBlobBuilder();
         ushort[] glyphs = [.. run.Glyphs.Select(glyph => (ushort)glyph.Id)];
         builder.AddPositionedRun(glyphs, font, [.. run.Glyphs.Select(glyph => new SKPoint(glyph.X, 0))]);
-        using SKTextBlob? blob = builder.Build();
+        using var blob = builder.Build();
         if (blob is not null)
             canvas.DrawText(blob, x, baseline, paint);
     }
@@ -59,10 +59,10 @@ internal sealed class RasterPage(SKCanvas canvas, FontSet fonts) : Surface(fonts
     protected override void Stroke(IReadOnlyList<Point[]> pieces, Pen pen)
     {
         using var paint = new SKPaint { Color = Of(pen.Colour), StrokeWidth = pen.Width, Style = SKPaintStyle.Stroke, IsAntialias = true };
-        using SKPathEffect? dashes = pen.Dash > 0 ? SKPathEffect.CreateDash([pen.Dash, pen.Gap], 0) : null;
+        using var dashes = pen.Dash > 0 ? SKPathEffect.CreateDash([pen.Dash, pen.Gap], 0) : null;
         paint.PathEffect = dashes;
         paint.StrokeJoin = pen.Rounded ? SKStrokeJoin.Round : SKStrokeJoin.Miter;
-        using SKPath path = PathOf(pieces, closed: false);
+        using var path = PathOf(pieces, closed: false);
         canvas.DrawPath(path, paint);
     }
 
@@ -70,13 +70,13 @@ internal sealed class RasterPage(SKCanvas canvas, FontSet fonts) : Surface(fonts
     protected override void Polygon(Point[] corners, Colour colour)
     {
         using var paint = new SKPaint { Color = Of(colour), IsAntialias = true };
-        using SKPath path = PathOf([corners], closed: true);
+        using var path = PathOf([corners], closed: true);
         canvas.DrawPath(path, paint);
     }
 
     private static SKTypeface Open(Face face)
     {
-        using SKData data = SKData.CreateCopy(face.Bytes);
+        using var data = SKData.CreateCopy(face.Bytes);
         return SKTypeface.FromData(data, face.Index) ?? throw new InvalidDataException($"{face.Name} cannot be drawn as pixels.");
     }
 
@@ -85,10 +85,10 @@ internal sealed class RasterPage(SKCanvas canvas, FontSet fonts) : Surface(fonts
     private static SKPath PathOf(IReadOnlyList<Point[]> pieces, bool closed)
     {
         using var builder = new SKPathBuilder();
-        foreach (Point[] piece in pieces)
+        foreach (var piece in pieces)
         {
             builder.MoveTo(piece[0].X, piece[0].Y);
-            foreach (Point point in piece.AsSpan(1))
+            foreach (var point in piece.AsSpan(1))
                 builder.LineTo(point.X, point.Y);
             if (closed)
                 builder.Close();

@@ -26,8 +26,8 @@ public static class ReviewPicture
         ArgumentNullException.ThrowIfNull(options);
         ArgumentOutOfRangeException.ThrowIfLessThan(scale, 1);
         ArgumentOutOfRangeException.ThrowIfGreaterThan(scale, LargestScale);
-        using SKBitmap bitmap = Draw(new ReviewPages(review, options, FontSet.OfThisMachine), 0, scale, FontSet.OfThisMachine);
-        using SKData png = bitmap.Encode(SKEncodedImageFormat.Png, 100);
+        using var bitmap = Draw(new ReviewPages(review, options, FontSet.OfThisMachine), 0, scale, FontSet.OfThisMachine);
+        using var png = bitmap.Encode(SKEncodedImageFormat.Png, 100);
         png.SaveTo(output);
     }
 
@@ -39,8 +39,8 @@ public static class ReviewPicture
     {
         ArgumentNullException.ThrowIfNull(review);
         ArgumentNullException.ThrowIfNull(output);
-        using SKBitmap bitmap = Draw(new CardPages(review, FontSet.OfThisMachine), 0, CardPages.Scale, FontSet.OfThisMachine);
-        using SKData png = bitmap.Encode(SKEncodedImageFormat.Png, 100);
+        using var bitmap = Draw(new CardPages(review, FontSet.OfThisMachine), 0, CardPages.Scale, FontSet.OfThisMachine);
+        using var png = bitmap.Encode(SKEncodedImageFormat.Png, 100);
         png.SaveTo(output);
     }
 

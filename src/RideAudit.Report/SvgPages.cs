@@ -17,8 +17,8 @@ public sealed record SvgPages(ImmutableArray<string> Pages, string FontFaces)
     {
         ArgumentOutOfRangeException.ThrowIfNegative(page);
         ArgumentOutOfRangeException.ThrowIfGreaterThanOrEqual(page, Pages.Length);
-        string drawn = Pages[page];
-        int inside = drawn.IndexOf('>', StringComparison.Ordinal) + 1;
+        var drawn = Pages[page];
+        var inside = drawn.IndexOf('>', StringComparison.Ordinal) + 1;
         return $"{drawn[..inside]}<style>{FontFaces}</style>{drawn[inside..]}";
     }
 }

@@ -9,15 +9,15 @@ internal static class Invariants
 
     public static FitFile Check(byte[] bytes)
     {
-        FitFile file = FitDecoder.Decode(bytes, Options);
+        var file = FitDecoder.Decode(bytes, Options);
         Require(file.IsUsable == file.Parts.Count > 0, "a usable file has parts, a refused one has none");
-        bool inflated = FitContent.Sniff(bytes) == FitContentKind.Gzip;
-        int most = inflated ? Options.MaxInflatedBytes : bytes.Length;
+        var inflated = FitContent.Sniff(bytes) == FitContentKind.Gzip;
+        var most = inflated ? Options.MaxInflatedBytes : bytes.Length;
         Require(file.Parts.Sum(p => (long)p.Records.Count) <= most, "no more records than bytes");
-        foreach (FitPart part in file.Parts)
+        foreach (var part in file.Parts)
             Check(part.Records);
         FitDecoder.Decode(bytes, Options with { Tolerance = DamageTolerance.UpToFirstBreak });
-        FitFile strict = FitDecoder.Decode(bytes, Options with { Tolerance = DamageTolerance.Strict });
+        var strict = FitDecoder.Decode(bytes, Options with { Tolerance = DamageTolerance.Strict });
         Require((strict.FaultCount > 0) == (file.FaultCount > 0), "strict finds a fault exactly where tolerant does");
         return file;
     }
@@ -25,11 +25,11 @@ internal static class Invariants
     private static void Check(RecordChannels records)
     {
         Require(records.InTimeOrder().Length == records.Count, "as many times as records");
-        foreach (float heartRate in records.HeartRate)
+        foreach (var heartRate in records.HeartRate)
             Require(float.IsNaN(heartRate) || heartRate is >= 1 and <= 254, "heart rate is 1 to 254 or missing");
-        foreach (float power in records.Power)
+        foreach (var power in records.Power)
             Require(float.IsNaN(power) || power is >= 0 and <= 65_534, "power is 0 to 65,534 or missing");
-        foreach (double distance in records.DistanceM)
+        foreach (var distance in records.DistanceM)
             Require(double.IsNaN(distance) || distance >= 0, "distance is not negative");
     }
 

@@ -1,4 +1,3 @@
-using RideAudit.Fit;
 using RideAudit.Fit.Fuzz;
 using SharpFuzz;
 
@@ -14,9 +13,9 @@ if (args.Length == 0)
 }
 else
 {
-    foreach (string path in args)
+    foreach (var path in args)
     {
-        FitFile file = Invariants.Check(File.ReadAllBytes(path));
+        var file = Invariants.Check(File.ReadAllBytes(path));
         Console.WriteLine($"{path}: {file.Parts.Sum(p => p.Records.Count)} records, {file.FaultCount} faults");
     }
 }

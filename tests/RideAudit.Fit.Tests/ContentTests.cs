@@ -19,7 +19,7 @@ public class ContentTests
     [Fact]
     public void A_refusal_says_in_words_what_the_file_is_instead()
     {
-        FitRejection rejection = FitDecoder.Decode("<html>"u8).Rejection!;
+        var rejection = FitDecoder.Decode("<html>"u8).Rejection!;
 
         Assert.Equal("this is a web page, not a FIT file", rejection.Detail);
         Assert.Equal(FitContentKind.WebPage, rejection.Kind);
@@ -32,9 +32,9 @@ public class ContentTests
     [Fact]
     public void A_gzip_file_that_is_cut_gives_what_is_there()
     {
-        byte[] whole = Hazards.Bytes.Gzip(Hazards.RideBuilder.Whole().Finish());
+        var whole = Hazards.Bytes.Gzip(Hazards.RideBuilder.Whole().Finish());
 
-        FitFile file = FitDecoder.Decode(whole[..500]);
+        var file = FitDecoder.Decode(whole[..500]);
 
         Assert.InRange(file.Parts[0].Records.Count, 20, 39);
         Assert.Contains(file.Faults, f => f.Code == FitFaultCode.Truncated);

@@ -20,10 +20,10 @@ public class OutsideDecoderTests
     [MemberData(nameof(Files))]
     public void The_official_decoder_gives_the_same_counts_and_sums(string name)
     {
-        byte[] bytes = File.ReadAllBytes(Path.Combine(HazardTable.Folder, "good", name));
-        IReadOnlyList<FitPart> parts = FitDecoder.Decode(bytes).Parts;
+        var bytes = File.ReadAllBytes(Path.Combine(HazardTable.Folder, "good", name));
+        var parts = FitDecoder.Decode(bytes).Parts;
 
-        foreach ((string field, JsonElement value) in Expected[name])
+        foreach ((var field, var value) in Expected[name])
         {
             if (field == "records")
                 Assert.Equal(value.GetInt32(), parts.Sum(p => p.Records.Count));
@@ -38,7 +38,7 @@ public class OutsideDecoderTests
     private static void AssertSum(JsonElement expected, double[] values)
     {
         Assert.Equal(expected.GetProperty("values").GetInt32(), values.Length);
-        double sum = expected.GetProperty("sum").GetDouble();
+        var sum = expected.GetProperty("sum").GetDouble();
         Assert.InRange(values.Sum(), sum - 0.005, sum + 0.005);
     }
 

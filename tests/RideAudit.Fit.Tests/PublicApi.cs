@@ -12,10 +12,10 @@ internal static class PublicApi
     public static string Describe(Assembly assembly)
     {
         StringBuilder text = new();
-        foreach (Type type in assembly.GetExportedTypes().OrderBy(t => t.FullName, StringComparer.Ordinal))
+        foreach (var type in assembly.GetExportedTypes().OrderBy(t => t.FullName, StringComparer.Ordinal))
         {
             text.Append(Kind(type)).Append(' ').Append(type.FullName).Append('\n');
-            foreach (string member in Members(type).Order(StringComparer.Ordinal))
+            foreach (var member in Members(type).Order(StringComparer.Ordinal))
                 text.Append("    ").Append(member).Append('\n');
         }
 
@@ -50,7 +50,7 @@ internal static class PublicApi
 
     private static string Property(PropertyInfo property)
     {
-        string set = property.SetMethod is not { IsPublic: true } setter ? ""
+        var set = property.SetMethod is not { IsPublic: true } setter ? ""
             : setter.ReturnParameter.GetRequiredCustomModifiers().Contains(typeof(IsExternalInit)) ? " init;" : " set;";
         return $"{(property.GetMethod!.IsStatic ? "static " : "")}{Name(property.PropertyType)} {property.Name} {{ get;{set} }}";
     }

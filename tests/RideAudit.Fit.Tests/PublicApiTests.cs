@@ -7,8 +7,8 @@ public class PublicApiTests
     [Fact]
     public void The_public_api_is_the_approved_one()
     {
-        string path = Path.Combine(Repository.TestProject, "approved-api.txt");
-        string actual = PublicApi.Describe(typeof(FitDecoder).Assembly);
+        var path = Path.Combine(Repository.TestProject, "approved-api.txt");
+        var actual = PublicApi.Describe(typeof(FitDecoder).Assembly);
         if (Repository.Updates)
             File.WriteAllText(path, actual);
 
@@ -18,7 +18,7 @@ public class PublicApiTests
     [Fact]
     public void Nothing_public_can_hold_a_position_or_a_name()
     {
-        string api = PublicApi.Describe(typeof(FitDecoder).Assembly);
+        var api = PublicApi.Describe(typeof(FitDecoder).Assembly);
         Assert.All(["Latitude", "Longitude", "SerialNumber", "FriendlyName"], word => Assert.DoesNotContain(word, api));
     }
 }

@@ -13,7 +13,7 @@ public class ReadmeTests
     [Fact]
     public void Every_example_of_the_readme_is_run_here()
     {
-        string code = Squeeze(File.ReadAllText(Here));
+        var code = Squeeze(File.ReadAllText(Here));
         string[] examples = [.. File.ReadAllText(Readme).Split("```csharp").Skip(1).Select(e => e.Split("```")[0])];
 
         Assert.Equal(2, examples.Length);
@@ -24,11 +24,11 @@ public class ReadmeTests
     [Fact]
     public void The_reading_example_prints_what_is_in_the_file()
     {
-        HazardCase truncated = HazardTable.All.Single(h => h.Row == "A03");
+        var truncated = HazardTable.All.Single(h => h.Row == "A03");
         using StringWriter output = new();
         ReadingExample(HazardTable.PathOf(truncated), output);
 
-        string[] lines = output.ToString().Trim().ReplaceLineEndings("\n").Split('\n');
+        var lines = output.ToString().Trim().ReplaceLineEndings("\n").Split('\n');
         Assert.Equal(FormattableString.Invariant($"{truncated.Records} records, {truncated.PowerSum / 1000:F1} kJ"), lines[0]);
         Assert.StartsWith("Salvage at byte ", lines[1]);
     }
@@ -39,17 +39,17 @@ public class ReadmeTests
 
     private static void ReadingExample(string path, TextWriter Console)
     {
-        FitFile file = FitDecoder.Decode(File.ReadAllBytes(path));
-        foreach (FitPart part in file.Parts.Where(p => p.IsActivity))
+        var file = FitDecoder.Decode(File.ReadAllBytes(path));
+        foreach (var part in file.Parts.Where(p => p.IsActivity))
         {
-            RecordChannels records = part.Records;
+            var records = part.Records;
             double work = 0;
-            for (int i = 0; i < records.Count; i++)
+            for (var i = 0; i < records.Count; i++)
                 work += float.IsNaN(records.Power[i]) ? 0 : records.Power[i] / 1000;
             Console.WriteLine(FormattableString.Invariant($"{records.Count} records, {work:F1} kJ"));
         }
 
-        foreach (FitFault fault in file.Faults) Console.WriteLine($"{fault.Action} at byte {fault.ByteOffset}: {fault.Detail}");
+        foreach (var fault in file.Faults) Console.WriteLine($"{fault.Action} at byte {fault.ByteOffset}: {fault.Detail}");
     }
 
     private static byte[] WritingExample(uint start)
@@ -57,7 +57,7 @@ public class ReadmeTests
         var writer = new FitWriter();
         writer.WriteFileId(new FitFileId(FitFileType.Activity, TimeCreated: start));
         writer.WriteRecord(new FitRecord(start, Power: 250, HeartRate: 140));
-        byte[] bytes = writer.Finish();
+        var bytes = writer.Finish();
         return bytes;
     }
 

@@ -19,7 +19,7 @@ public class TinyRideTests
     [Fact]
     public void It_is_read_as_two_other_decoders_read_it()
     {
-        FitPart part = Assert.Single(FitDecoder.Decode(File).Parts);
+        var part = Assert.Single(FitDecoder.Decode(File).Parts);
 
         Assert.Equal(FitCrcState.Agrees, part.Integrity.Crc);
         Assert.True(part.Integrity.EndedAtDataEnd);

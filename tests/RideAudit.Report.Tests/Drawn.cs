@@ -39,7 +39,7 @@ public static class Drawn
     /// <summary>All text of a sample with its appendix.</summary>
     public static string Whole(string name)
     {
-        using PdfDocument document = Open(Write(Sample(name), PaperOf(name), appendix: true));
+        using var document = Open(Write(Sample(name), PaperOf(name), appendix: true));
         return string.Join(' ', document.GetPages().Select(TextOf));
     }
 
@@ -60,11 +60,11 @@ public static class Drawn
     /// <summary>Lines of a page, top to bottom: letters of one baseline, left to right, a gap as a space.</summary>
     public static IEnumerable<string> Lines(Page page)
     {
-        foreach (IGrouping<double, Letter> line in page.Letters.GroupBy(letter => Math.Round(letter.StartBaseLine.Y, 1)).OrderByDescending(line => line.Key))
+        foreach (var line in page.Letters.GroupBy(letter => Math.Round(letter.StartBaseLine.Y, 1)).OrderByDescending(line => line.Key))
         {
             var text = new System.Text.StringBuilder();
             Letter? before = null;
-            foreach (Letter letter in line.OrderBy(letter => letter.StartBaseLine.X))
+            foreach (var letter in line.OrderBy(letter => letter.StartBaseLine.X))
             {
                 if (before is not null && letter.StartBaseLine.X - before.EndBaseLine.X > 1)
                     text.Append(' ');

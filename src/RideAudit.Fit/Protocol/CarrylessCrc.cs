@@ -25,9 +25,9 @@ internal static class CarrylessCrc
 
     public static ushort Append(ushort crc, ReadOnlySpan<byte> bytes)
     {
-        ReadOnlySpan<Vector128<ulong>> lanes = MemoryMarshal.Cast<byte, Vector128<ulong>>(bytes);
+        var lanes = MemoryMarshal.Cast<byte, Vector128<ulong>>(bytes);
         Vector128<ulong> a = lanes[0] ^ Vector128.CreateScalar((ulong)crc), b = lanes[1], c = lanes[2], d = lanes[3];
-        int i = 4;
+        var i = 4;
         for (; i + 4 <= lanes.Length; i += 4)
         {
             a = Fold(a, FoldBlock) ^ lanes[i];
@@ -40,7 +40,7 @@ internal static class CarrylessCrc
         c ^= Fold(b, FoldLane);
         d ^= Fold(c, FoldLane);
         Span<Vector128<ulong>> last = [d];
-        ushort folded = FitCrc.AppendByTables(0, MemoryMarshal.AsBytes(last));
+        var folded = FitCrc.AppendByTables(0, MemoryMarshal.AsBytes(last));
         return FitCrc.AppendByTables(folded, bytes[(i * LaneBytes)..]);
     }
 
@@ -54,7 +54,7 @@ internal static class CarrylessCrc
         const int degree = 16;
         const uint polynomial = 0x1_8005;
         uint remainder = 1;
-        for (int i = 0; i < exponent; i++)
+        for (var i = 0; i < exponent; i++)
         {
             remainder <<= 1;
             if ((remainder >> degree) != 0)

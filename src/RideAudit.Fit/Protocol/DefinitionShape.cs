@@ -36,8 +36,8 @@ internal readonly record struct DefinitionShape
         if (bytes.Length <= countAt)
             return false;
         int fieldCount = bytes[countAt];
-        int length = countAt + 1 + (FitConstants.FieldDefinitionSize * fieldCount);
-        int developerCount = 0;
+        var length = countAt + 1 + (FitConstants.FieldDefinitionSize * fieldCount);
+        var developerCount = 0;
         if (new RecordHeader(bytes[0]).HasDeveloperFields)
         {
             if (length >= bytes.Length)
@@ -57,14 +57,14 @@ internal readonly record struct DefinitionShape
 
     public ReadOnlySpan<byte> DeveloperFields(ReadOnlySpan<byte> bytes)
     {
-        int start = FitConstants.DefinitionPrefixSize + 1 + (FitConstants.FieldDefinitionSize * FieldCount);
+        var start = FitConstants.DefinitionPrefixSize + 1 + (FitConstants.FieldDefinitionSize * FieldCount);
         return start < Length ? bytes[(start + 1)..Length] : [];
     }
 
     public static byte WidestOf(ReadOnlySpan<byte> triples, byte number)
     {
         byte widest = 0;
-        for (int i = 0; i < triples.Length; i += FitConstants.FieldDefinitionSize)
+        for (var i = 0; i < triples.Length; i += FitConstants.FieldDefinitionSize)
         {
             if (triples[i] == number)
                 widest = Math.Max(widest, triples[i + 1]);
@@ -75,7 +75,7 @@ internal readonly record struct DefinitionShape
 
     private static DefinitionShape Judge(ReadOnlySpan<byte> bytes, int fieldCount, int developerCount)
     {
-        bool bigEndian = bytes[2] == 1;
+        var bigEndian = bytes[2] == 1;
         DefinitionShape shape = new()
         {
             Length = bytes.Length,
@@ -83,9 +83,9 @@ internal readonly record struct DefinitionShape
             BigEndian = bigEndian,
             Global = bigEndian ? BinaryPrimitives.ReadUInt16BigEndian(bytes[3..]) : BinaryPrimitives.ReadUInt16LittleEndian(bytes[3..]),
         };
-        int developerSize = 0;
-        ReadOnlySpan<byte> developer = shape.DeveloperFields(bytes);
-        for (int i = 0; i < developerCount; i++)
+        var developerSize = 0;
+        var developer = shape.DeveloperFields(bytes);
+        for (var i = 0; i < developerCount; i++)
             developerSize += developer[(i * FitConstants.FieldDefinitionSize) + 1];
         return MeasureFields(shape, shape.Fields(bytes), developerSize, bytes[2] <= 1);
     }
@@ -97,10 +97,10 @@ internal readonly record struct DefinitionShape
         int size = 0, timeOffset = -1, unknownTypes = 0, repeats = 0, widened = 0;
         Span<bool> seen = stackalloc bool[256];
         seen.Clear();
-        for (int i = 0; i < triples.Length; i += FitConstants.FieldDefinitionSize)
+        for (var i = 0; i < triples.Length; i += FitConstants.FieldDefinitionSize)
         {
             byte number = triples[i], fieldSize = triples[i + 1];
-            unknownTypes += FitBaseTypes.TryParse(triples[i + 2], out FitBaseType type) ? 0 : 1;
+            unknownTypes += FitBaseTypes.TryParse(triples[i + 2], out var type) ? 0 : 1;
             repeats += seen[number] ? 1 : 0;
             if (number == FitConstants.TimestampField && timeOffset < 0 && fieldSize >= 4 && fieldSize % 4 == 0 && type == FitBaseType.UInt32)
                 timeOffset = size;
@@ -109,7 +109,7 @@ internal readonly record struct DefinitionShape
             size += fieldSize;
         }
 
-        for (int i = 0; i < triples.Length; i += FitConstants.FieldDefinitionSize)
+        for (var i = 0; i < triples.Length; i += FitConstants.FieldDefinitionSize)
             widened += widest[triples[i]];
         return shape with
         {

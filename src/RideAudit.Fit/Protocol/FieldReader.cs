@@ -10,10 +10,10 @@ internal static class FieldReader
     public static bool TryReadNumber(ReadOnlySpan<byte> element, FitBaseType type, bool bigEndian, out double value)
     {
         value = double.NaN;
-        int size = FitBaseTypes.SizeOf(type);
+        var size = FitBaseTypes.SizeOf(type);
         if (element.Length < size || type == FitBaseType.String)
             return false;
-        ulong bits = ReadBits(element, size, bigEndian);
+        var bits = ReadBits(element, size, bigEndian);
         if (bits == FitBaseTypes.InvalidOf(type))
             return false;
         value = type switch
@@ -32,7 +32,7 @@ internal static class FieldReader
     /// <summary>Text up to the first 0 or the field's end; bad bytes become U+FFFD.</summary>
     public static string ReadText(ReadOnlySpan<byte> field)
     {
-        int end = field.IndexOf((byte)0);
+        var end = field.IndexOf((byte)0);
         return Encoding.UTF8.GetString(end < 0 ? field : field[..end]);
     }
 

@@ -23,8 +23,8 @@ internal static class FitCrc
         ReadOnlySpan<ushort> t = Tables;
         while (bytes.Length >= Slices && t.Length == 256 * Slices)
         {
-            ulong low = BinaryPrimitives.ReadUInt64LittleEndian(bytes) ^ crc;
-            ulong high = BinaryPrimitives.ReadUInt64LittleEndian(bytes[8..]);
+            var low = BinaryPrimitives.ReadUInt64LittleEndian(bytes) ^ crc;
+            var high = BinaryPrimitives.ReadUInt64LittleEndian(bytes[8..]);
             crc = (ushort)(
                 t[(15 * 256) + (byte)low] ^ t[(14 * 256) + (byte)(low >> 8)]
                 ^ t[(13 * 256) + (byte)(low >> 16)] ^ t[(12 * 256) + (byte)(low >> 24)]
@@ -37,23 +37,23 @@ internal static class FitCrc
             bytes = bytes[Slices..];
         }
 
-        foreach (byte b in bytes)
+        foreach (var b in bytes)
             crc = (ushort)((crc >> 8) ^ t[(byte)(crc ^ b)]);
         return crc;
     }
 
     private static ushort[] BuildTables()
     {
-        ushort[] tables = new ushort[256 * Slices];
-        for (int value = 0; value < 256; value++)
+        var tables = new ushort[256 * Slices];
+        for (var value = 0; value < 256; value++)
         {
-            ushort crc = (ushort)value;
-            for (int bit = 0; bit < 8; bit++)
+            var crc = (ushort)value;
+            for (var bit = 0; bit < 8; bit++)
                 crc = (ushort)((crc & 1) != 0 ? (crc >> 1) ^ ReflectedPolynomial : crc >> 1);
             tables[value] = crc;
         }
 
-        for (int i = 256; i < tables.Length; i++)
+        for (var i = 256; i < tables.Length; i++)
             tables[i] = (ushort)((tables[i - 256] >> 8) ^ tables[(byte)tables[i - 256]]);
         return tables;
     }

@@ -9,14 +9,14 @@ internal class MessageDefinition
     /// <param name="widenRepeats">Step over repeated fields by the largest of their sizes.</param>
     public MessageDefinition(ReadOnlySpan<byte> bytes, in DefinitionShape shape, bool widenRepeats)
     {
-        int offset = 0;
+        var offset = 0;
         Global = shape.Global;
         BigEndian = shape.BigEndian;
         Fields = ReadFields(shape.Fields(bytes), widenRepeats, ref offset);
         DeveloperFields = ReadDeveloperFields(shape.DeveloperFields(bytes), ref offset);
         DataSize = offset;
         TimeField = Array.FindIndex(Fields, f => f.Number == FitConstants.TimestampField && f.IsUsable);
-        int at = TimeField;
+        var at = TimeField;
         TimeOffset = at >= 0 && Fields[at] is { Type: FitBaseType.UInt32, Elements: > 0 } ? Fields[at].Offset : -1;
     }
 
@@ -39,13 +39,13 @@ internal class MessageDefinition
 
     private static FieldSlot[] ReadFields(ReadOnlySpan<byte> triples, bool widenRepeats, ref int offset)
     {
-        FieldSlot[] fields = new FieldSlot[triples.Length / FitConstants.FieldDefinitionSize];
-        for (int i = 0; i < fields.Length; i++)
+        var fields = new FieldSlot[triples.Length / FitConstants.FieldDefinitionSize];
+        for (var i = 0; i < fields.Length; i++)
         {
-            ReadOnlySpan<byte> triple = triples.Slice(i * FitConstants.FieldDefinitionSize, FitConstants.FieldDefinitionSize);
-            bool known = FitBaseTypes.TryParse(triple[2], out FitBaseType type);
-            byte size = widenRepeats ? DefinitionShape.WidestOf(triples, triple[0]) : triple[1];
-            bool usable = known && size > 0 && size % FitBaseTypes.SizeOf(type) == 0;
+            var triple = triples.Slice(i * FitConstants.FieldDefinitionSize, FitConstants.FieldDefinitionSize);
+            var known = FitBaseTypes.TryParse(triple[2], out var type);
+            var size = widenRepeats ? DefinitionShape.WidestOf(triples, triple[0]) : triple[1];
+            var usable = known && size > 0 && size % FitBaseTypes.SizeOf(type) == 0;
             fields[i] = new FieldSlot(triple[0], size, triple[2], type, usable, offset);
             offset += size;
         }
@@ -57,10 +57,10 @@ internal class MessageDefinition
     {
         if (triples.IsEmpty)
             return [];
-        DeveloperSlot[] fields = new DeveloperSlot[triples.Length / FitConstants.FieldDefinitionSize];
-        for (int i = 0; i < fields.Length; i++)
+        var fields = new DeveloperSlot[triples.Length / FitConstants.FieldDefinitionSize];
+        for (var i = 0; i < fields.Length; i++)
         {
-            ReadOnlySpan<byte> triple = triples.Slice(i * FitConstants.FieldDefinitionSize, FitConstants.FieldDefinitionSize);
+            var triple = triples.Slice(i * FitConstants.FieldDefinitionSize, FitConstants.FieldDefinitionSize);
             fields[i] = new DeveloperSlot(triple[0], triple[1], triple[2], offset);
             offset += triple[1];
         }

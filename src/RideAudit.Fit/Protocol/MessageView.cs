@@ -3,17 +3,17 @@ namespace RideAudit.Fit.Protocol;
 /// <summary>A data message seen through its definition.</summary>
 internal readonly ref struct MessageView(MessageDefinition definition, ReadOnlySpan<byte> data)
 {
-    private readonly ReadOnlySpan<byte> data = data;
+    private readonly ReadOnlySpan<byte> _data = data;
 
     public MessageDefinition Definition { get; } = definition;
 
     /// <summary>The first valid number among a field's declarations, by its element; false if there is none.</summary>
     public bool TryNumber(byte number, out double value, int element = 0)
     {
-        foreach (ref readonly MessageDefinition.FieldSlot slot in Definition.Fields.AsSpan())
+        foreach (ref readonly var slot in Definition.Fields.AsSpan())
         {
             if (slot.Number == number && element < slot.Elements
-                && FieldReader.TryReadNumber(data[(slot.Offset + (element * slot.ElementSize))..], slot.Type, Definition.BigEndian, out value))
+                && FieldReader.TryReadNumber(_data[(slot.Offset + (element * slot.ElementSize))..], slot.Type, Definition.BigEndian, out value))
                 return true;
         }
 
@@ -23,7 +23,7 @@ internal readonly ref struct MessageView(MessageDefinition definition, ReadOnlyS
 
     /// <summary>A number within limits after scaling; null if absent, invalid or outside.</summary>
     public double? Number(byte number, double scale = 1, double min = 0, double max = uint.MaxValue) =>
-        TryNumber(number, out double raw) && raw / scale >= min && raw / scale <= max ? raw / scale : null;
+        TryNumber(number, out var raw) && raw / scale >= min && raw / scale <= max ? raw / scale : null;
 
     public int? Int(byte number, int max = int.MaxValue) => (int?)Number(number, 1, 0, max);
 
@@ -39,7 +39,7 @@ internal readonly ref struct MessageView(MessageDefinition definition, ReadOnlyS
     /// <summary>How many elements a field has; 0 if it is absent.</summary>
     public int Elements(byte number)
     {
-        foreach (ref readonly MessageDefinition.FieldSlot slot in Definition.Fields.AsSpan())
+        foreach (ref readonly var slot in Definition.Fields.AsSpan())
         {
             if (slot.Number == number)
                 return slot.Elements;
@@ -51,10 +51,10 @@ internal readonly ref struct MessageView(MessageDefinition definition, ReadOnlyS
     /// <summary>A field's bytes as declared; empty if it is absent.</summary>
     public ReadOnlySpan<byte> Bytes(byte number)
     {
-        foreach (ref readonly MessageDefinition.FieldSlot slot in Definition.Fields.AsSpan())
+        foreach (ref readonly var slot in Definition.Fields.AsSpan())
         {
             if (slot.Number == number)
-                return data.Slice(slot.Offset, slot.Size);
+                return _data.Slice(slot.Offset, slot.Size);
         }
 
         return [];
@@ -62,5 +62,5 @@ internal readonly ref struct MessageView(MessageDefinition definition, ReadOnlyS
 
     public string Text(byte number) => FieldReader.ReadText(Bytes(number));
 
-    public ReadOnlySpan<byte> Developer(in MessageDefinition.DeveloperSlot slot) => data.Slice(slot.Offset, slot.Size);
+    public ReadOnlySpan<byte> Developer(in MessageDefinition.DeveloperSlot slot) => _data.Slice(slot.Offset, slot.Size);
 }

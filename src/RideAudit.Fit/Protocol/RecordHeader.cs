@@ -16,8 +16,8 @@ internal readonly record struct RecordHeader(byte Value)
     /// <summary>The time a compressed header means: the offset replaces the low five bits of the last time, one span later if it fell.</summary>
     public static uint ResolveTime(uint last, byte header)
     {
-        uint offset = (uint)header & FitConstants.TimeOffsetMask;
-        uint time = (last & ~(uint)FitConstants.TimeOffsetMask) + offset;
+        var offset = (uint)header & FitConstants.TimeOffsetMask;
+        var time = (last & ~(uint)FitConstants.TimeOffsetMask) + offset;
         return offset < (last & FitConstants.TimeOffsetMask) ? time + FitConstants.TimeOffsetSpan : time;
     }
 }

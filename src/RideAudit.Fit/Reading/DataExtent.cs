@@ -14,16 +14,16 @@ internal readonly record struct DataExtent(int End, FitCrcState? Crc, FitFault? 
 
     public static DataExtent Find(ReadOnlySpan<byte> bytes, int start, FitHeader header, bool mayLookBeyond)
     {
-        int dataStart = start + header.Size;
-        long declaredEnd = (long)dataStart + header.DataSize;
+        var dataStart = start + header.Size;
+        var declaredEnd = (long)dataStart + header.DataSize;
         if (header.DataSize == 0 && dataStart + FitConstants.CrcSize < bytes.Length)
             return Unknown(bytes, start, FitFaultCode.DataSizeZero, "the header says 0 bytes of data: the recording was never closed; read to the end of the file");
         if (declaredEnd > bytes.Length)
             return Unknown(bytes, start, FitFaultCode.DataSizeTooLarge, $"the header says {header.DataSize} bytes of data, the file has {bytes.Length - dataStart}");
-        int end = (int)declaredEnd;
+        var end = (int)declaredEnd;
         if (end + FitConstants.CrcSize > bytes.Length)
             return new DataExtent(end, FitCrcState.Missing, null);
-        FitCrcState crc = Test(bytes, start, end);
+        var crc = Test(bytes, start, end);
         if (crc == FitCrcState.Differs && mayLookBeyond && GoesOn(bytes, dataStart, end))
             return Unknown(bytes, start, FitFaultCode.DataSizeTooSmall, $"the header says {header.DataSize} bytes of data, but messages go on behind them");
         return new DataExtent(end, crc, null);
@@ -34,7 +34,7 @@ internal readonly record struct DataExtent(int End, FitCrcState? Crc, FitFault? 
     {
         if (end + FitConstants.CrcSize > bytes.Length)
             return FitCrcState.Missing;
-        ushort stored = BinaryPrimitives.ReadUInt16LittleEndian(bytes[end..]);
+        var stored = BinaryPrimitives.ReadUInt16LittleEndian(bytes[end..]);
         return FitCrc.Compute(bytes[start..end]) == stored ? FitCrcState.Agrees : FitCrcState.Differs;
     }
 
@@ -43,7 +43,7 @@ internal readonly record struct DataExtent(int End, FitCrcState? Crc, FitFault? 
 
     private static bool GoesOn(ReadOnlySpan<byte> bytes, int dataStart, int end)
     {
-        int behind = end + FitConstants.CrcSize;
+        var behind = end + FitConstants.CrcSize;
         if (behind >= bytes.Length || FitHeader.LooksLikeOne(bytes[behind..]))
             return false;
         Span<StreamWalker.LocalShape> locals = stackalloc StreamWalker.LocalShape[FitConstants.LocalTypes];

@@ -15,7 +15,7 @@ internal sealed record DeveloperDescription(
     private static readonly string[] OtherPowers = ["form", "air", "lactate", "critical", "threshold", "normal", "average", "avg", "max", "target", "lap"];
 
     /// <summary>The described type; bytes if none is given, null if it is unknown.</summary>
-    public FitBaseType? Type => TypeCode is not { } code ? FitBaseType.Byte : FitBaseTypes.TryParse(code, out FitBaseType type) ? type : null;
+    public FitBaseType? Type => TypeCode is not { } code ? FitBaseType.Byte : FitBaseTypes.TryParse(code, out var type) ? type : null;
 
     /// <summary>True if the field is the rider's power.</summary>
     /// <remarks>The native mapping counts only if it means the record message or none, and unit or name agree; names of other powers ("form power", "air power") never do.</remarks>
@@ -23,12 +23,12 @@ internal sealed record DeveloperDescription(
     {
         get
         {
-            bool isWatts = Units.Trim().ToUpperInvariant() is "W" or "WATT" or "WATTS";
-            string name = Name.Trim();
+            var isWatts = Units.Trim().ToUpperInvariant() is "W" or "WATT" or "WATTS";
+            var name = Name.Trim();
             if (Array.Exists(OtherPowers, other => name.Contains(other, StringComparison.OrdinalIgnoreCase)))
                 return false;
-            bool namesPower = name.Contains("power", StringComparison.OrdinalIgnoreCase);
-            bool mapsToPower = NativeField == RecordField.Power && NativeMessage is (null or GlobalMessage.Record);
+            var namesPower = name.Contains("power", StringComparison.OrdinalIgnoreCase);
+            var mapsToPower = NativeField == RecordField.Power && NativeMessage is (null or GlobalMessage.Record);
             return (mapsToPower && (isWatts || namesPower))
                 || (isWatts && name.Equals("power", StringComparison.OrdinalIgnoreCase));
         }
@@ -36,7 +36,7 @@ internal sealed record DeveloperDescription(
 
     public static DeveloperDescription Read(in MessageView message)
     {
-        double scale = message.Number(6, 1, 0, 254) ?? 1;
+        var scale = message.Number(6, 1, 0, 254) ?? 1;
         return new DeveloperDescription(
             message.Byte(2),
             message.Text(3),

@@ -5,9 +5,9 @@ namespace RideAudit.Fit.Reading;
 /// <summary>The developer fields of a part. Descriptions are found when data are read, by index and number; an application id is optional.</summary>
 internal sealed class DeveloperFields
 {
-    private readonly Dictionary<int, DeveloperDescription> descriptions = [];
-    private readonly Dictionary<byte, string> applications = [];
-    private readonly Dictionary<int, long> usedByRecords = [];
+    private readonly Dictionary<int, DeveloperDescription> _descriptions = [];
+    private readonly Dictionary<byte, string> _applications = [];
+    private readonly Dictionary<int, long> _usedByRecords = [];
 
     /// <summary>Changes whenever a description does.</summary>
     public int Version { get; private set; }
@@ -19,8 +19,8 @@ internal sealed class DeveloperFields
     public DeveloperFields ForSecondReading()
     {
         DeveloperFields copy = new() { Version = 1 };
-        foreach ((int key, DeveloperDescription description) in descriptions)
-            copy.descriptions[key] = description;
+        foreach ((var key, var description) in _descriptions)
+            copy._descriptions[key] = description;
         return copy;
     }
 
@@ -29,18 +29,18 @@ internal sealed class DeveloperFields
     {
         if (message.Byte(3) is not { } index)
             return;
-        ReadOnlySpan<byte> id = message.Bytes(1);
+        var id = message.Bytes(1);
         if (id.IsEmpty || !id.ContainsAnyExcept((byte)0xFF))
             return;
-        string application = Convert.ToHexString(id);
-        if (applications.TryGetValue(index, out string? earlier) && earlier != application)
+        var application = Convert.ToHexString(id);
+        if (_applications.TryGetValue(index, out var earlier) && earlier != application)
         {
-            foreach (int key in descriptions.Keys.Where(k => k >> 8 == index).ToArray())
-                descriptions.Remove(key);
+            foreach (var key in _descriptions.Keys.Where(k => k >> 8 == index).ToArray())
+                _descriptions.Remove(key);
             Version++;
         }
 
-        applications[index] = application;
+        _applications[index] = application;
     }
 
     /// <summary>A field_description.</summary>
@@ -49,20 +49,20 @@ internal sealed class DeveloperFields
     {
         if (message.Byte(0) is not { } index || message.Byte(1) is not { } number)
             return null;
-        int key = (index << 8) | number;
-        DeveloperDescription description = DeveloperDescription.Read(message);
-        PowerCameLate |= description.IsPower && usedByRecords.ContainsKey(key) && !descriptions.ContainsKey(key);
-        descriptions[key] = description;
+        var key = (index << 8) | number;
+        var description = DeveloperDescription.Read(message);
+        PowerCameLate |= description.IsPower && _usedByRecords.ContainsKey(key) && !_descriptions.ContainsKey(key);
+        _descriptions[key] = description;
         Version++;
         return description;
     }
 
     /// <summary>Notes that data messages use a field.</summary>
-    public void NoteUse(int key, long offset) => usedByRecords.TryAdd(key, offset);
+    public void NoteUse(int key, long offset) => _usedByRecords.TryAdd(key, offset);
 
-    public bool TryFind(int key, out DeveloperDescription? description) => descriptions.TryGetValue(key, out description);
+    public bool TryFind(int key, out DeveloperDescription? description) => _descriptions.TryGetValue(key, out description);
 
     /// <summary>Fields that are used and were never described, with the place of their first use.</summary>
     public IEnumerable<(int Key, long Offset)> Undescribed() =>
-        usedByRecords.Where(use => !descriptions.ContainsKey(use.Key)).Select(use => (use.Key, use.Value));
+        _usedByRecords.Where(use => !_descriptions.ContainsKey(use.Key)).Select(use => (use.Key, use.Value));
 }

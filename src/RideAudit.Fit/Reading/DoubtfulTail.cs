@@ -13,10 +13,10 @@ internal static class DoubtfulTail
     /// <returns>How many messages were dropped.</returns>
     public static int Drop(PartContent content)
     {
-        int dropped = DropRecords(content.Records);
+        var dropped = DropRecords(content.Records);
         if (LastTime(content.Records.Times) is not { } reference)
             return dropped;
-        int from = content.Messages - MessagesLookedAt;
+        var from = content.Messages - MessagesLookedAt;
         dropped += content.Events.RemoveAll(e => e.FileOrder >= from && IsFar(e.Timestamp, reference));
         dropped += content.Laps.RemoveAll(l => l.FileOrder >= from && IsFar(l.Timestamp, reference));
         dropped += content.Sessions.RemoveAll(s => s.FileOrder >= from && IsFar(s.Timestamp, reference));
@@ -32,8 +32,8 @@ internal static class DoubtfulTail
     /// <summary>The last known time among the last records; null if there is none.</summary>
     public static uint? LastTime(ReadOnlySpan<uint> times)
     {
-        int farthest = Math.Max(0, times.Length - RecordsSearchedForTime);
-        for (int i = times.Length - 1; i >= farthest; i--)
+        var farthest = Math.Max(0, times.Length - RecordsSearchedForTime);
+        for (var i = times.Length - 1; i >= farthest; i--)
         {
             if (times[i] != RecordChannels.NoTime)
                 return times[i];
@@ -45,24 +45,24 @@ internal static class DoubtfulTail
     /// <summary>The last time that does not jump from the one before it, looking at the last few records only.</summary>
     public static uint? LastSoundTime(RecordColumns records)
     {
-        ReadOnlySpan<uint> times = records.Times;
-        int jump = FirstJump(times);
+        var times = records.Times;
+        var jump = FirstJump(times);
         return LastTime(jump < 0 ? times : times[..jump]);
     }
 
     private static int DropRecords(RecordColumns records)
     {
-        int jump = FirstJump(records.Times);
+        var jump = FirstJump(records.Times);
         if (jump < 0)
             return 0;
-        int dropped = records.Count - jump;
+        var dropped = records.Count - jump;
         records.Truncate(jump);
         return dropped;
     }
 
     private static int FirstJump(ReadOnlySpan<uint> times)
     {
-        for (int i = Math.Max(1, times.Length - MessagesLookedAt); i < times.Length; i++)
+        for (var i = Math.Max(1, times.Length - MessagesLookedAt); i < times.Length; i++)
         {
             if (times[i - 1] != RecordChannels.NoTime && times[i] != RecordChannels.NoTime && IsFar(times[i], times[i - 1]))
                 return i;

@@ -12,17 +12,17 @@ internal static class GzipInflater
         using MemoryStream input = new(bytes.ToArray(), writable: false);
         using GZipStream gzip = new(input, CompressionMode.Decompress);
         using MemoryStream output = new();
-        Outcome outcome = Copy(gzip, output, maxBytes);
+        var outcome = Copy(gzip, output, maxBytes);
         inflated = output.ToArray();
         return outcome;
     }
 
     private static Outcome Copy(GZipStream gzip, MemoryStream output, int maxBytes)
     {
-        byte[] chunk = new byte[ChunkBytes];
+        var chunk = new byte[ChunkBytes];
         try
         {
-            for (int read = gzip.Read(chunk); read > 0; read = gzip.Read(chunk))
+            for (var read = gzip.Read(chunk); read > 0; read = gzip.Read(chunk))
             {
                 if (output.Length + read > maxBytes)
                     return Outcome.TooLarge;

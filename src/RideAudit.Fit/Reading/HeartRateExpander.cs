@@ -14,15 +14,15 @@ internal sealed class HeartRateExpander(HeartRateSeries series)
     private const double FractionsPerSecond = 32768;
     private const uint ShortMask = 0xFFF;
 
-    private bool hasAnchor;
-    private double anchorSeconds;
-    private long anchorTicks;
-    private long ticks;
+    private bool _hasAnchor;
+    private double _anchorSeconds;
+    private long _anchorTicks;
+    private long _ticks;
 
     /// <summary>Reads one message; false if its times cannot be placed because no anchor came before.</summary>
     public bool Read(in MessageView message)
     {
-        if (message.Elements(EventTimeField) > 0 && message.TryNumber(EventTimeField, out double first))
+        if (message.Elements(EventTimeField) > 0 && message.TryNumber(EventTimeField, out var first))
             ReadFullTimes(in message, first);
         return message.Elements(ShortEventTimeField) == 0 || ReadShortTimes(in message);
     }
@@ -31,34 +31,34 @@ internal sealed class HeartRateExpander(HeartRateSeries series)
     {
         if (message.Time(FitConstants.TimestampField) is { } time)
         {
-            anchorSeconds = time + ((message.Number(FractionField) ?? 0) / FractionsPerSecond);
-            anchorTicks = ticks = (long)first;
-            hasAnchor = true;
+            _anchorSeconds = time + ((message.Number(FractionField) ?? 0) / FractionsPerSecond);
+            _anchorTicks = _ticks = (long)first;
+            _hasAnchor = true;
         }
 
-        for (int i = 0; hasAnchor && i < message.Elements(EventTimeField); i++)
+        for (var i = 0; _hasAnchor && i < message.Elements(EventTimeField); i++)
         {
-            if (!message.TryNumber(EventTimeField, out double value, i))
+            if (!message.TryNumber(EventTimeField, out var value, i))
                 continue;
-            ticks += unchecked((uint)(long)value - (uint)ticks);
+            _ticks += unchecked((uint)(long)value - (uint)_ticks);
             AddBeat(in message, i);
         }
     }
 
     private bool ReadShortTimes(in MessageView message)
     {
-        if (!hasAnchor)
+        if (!_hasAnchor)
             return false;
-        ReadOnlySpan<byte> packed = message.Bytes(ShortEventTimeField);
-        int count = packed.Length * 2 / 3;
-        for (int i = 0; i < count; i++)
+        var packed = message.Bytes(ShortEventTimeField);
+        var count = packed.Length * 2 / 3;
+        for (var i = 0; i < count; i++)
         {
-            int at = i / 2 * 3;
-            uint value = i % 2 == 0
+            var at = i / 2 * 3;
+            var value = i % 2 == 0
                 ? packed[at] | ((packed[at + 1] & 0x0Fu) << 8)
                 : (uint)(packed[at + 1] >> 4) | ((uint)packed[at + 2] << 4);
-            uint step = (value - (uint)ticks) & ShortMask;
-            ticks += step;
+            var step = (value - (uint)_ticks) & ShortMask;
+            _ticks += step;
             if (step != 0)
                 AddBeat(in message, i);
         }
@@ -68,7 +68,7 @@ internal sealed class HeartRateExpander(HeartRateSeries series)
 
     private void AddBeat(in MessageView message, int element)
     {
-        if (message.TryNumber(BeatsField, out double beats, element) && beats is >= 1 and < byte.MaxValue)
-            series.Add(anchorSeconds + ((ticks - anchorTicks) / TicksPerSecond), (byte)beats);
+        if (message.TryNumber(BeatsField, out var beats, element) && beats is >= 1 and < byte.MaxValue)
+            series.Add(_anchorSeconds + ((_ticks - _anchorTicks) / TicksPerSecond), (byte)beats);
     }
 }

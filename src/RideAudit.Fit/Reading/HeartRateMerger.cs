@@ -13,12 +13,12 @@ internal static class HeartRateMerger
     {
         if (series.Count == 0)
             return 0;
-        double[] seconds = series.Seconds.ToArray();
-        byte[] beats = series.BeatsPerMinute.ToArray();
+        var seconds = series.Seconds.ToArray();
+        var beats = series.BeatsPerMinute.ToArray();
         Array.Sort(seconds, beats);
-        Span<float> heartRates = columns.Writable(RecordColumn.HeartRate);
-        int merged = 0;
-        for (int i = 0; i < heartRates.Length; i++)
+        var heartRates = columns.Writable(RecordColumn.HeartRate);
+        var merged = 0;
+        for (var i = 0; i < heartRates.Length; i++)
         {
             if (!float.IsNaN(heartRates[i]) || columns.Times[i] == RecordChannels.NoTime)
                 continue;
@@ -31,12 +31,12 @@ internal static class HeartRateMerger
 
     private static float ValueAt(uint time, double[] seconds, byte[] beats)
     {
-        int end = FirstAfter(seconds, time);
-        int start = FirstAfter(seconds, time - 1.0);
+        var end = FirstAfter(seconds, time);
+        var start = FirstAfter(seconds, time - 1.0);
         if (start == end)
             return end > 0 && time - seconds[end - 1] <= HoldSeconds ? beats[end - 1] : float.NaN;
-        int sum = 0;
-        for (int i = start; i < end; i++)
+        var sum = 0;
+        for (var i = start; i < end; i++)
             sum += beats[i];
         return (float)sum / (end - start);
     }
@@ -46,7 +46,7 @@ internal static class HeartRateMerger
         int low = 0, high = seconds.Length;
         while (low < high)
         {
-            int middle = (low + high) >>> 1;
+            var middle = (low + high) >>> 1;
             if (seconds[middle] > time)
                 high = middle;
             else

@@ -13,7 +13,7 @@ internal sealed class MessageClock
     /// <summary>The time a message carries itself; <see cref="RecordChannels.NoTime"/> if none can be told.</summary>
     public uint Read(MessageDefinition definition, RecordHeader header, ReadOnlySpan<byte> data)
     {
-        uint time = definition.TimeField < 0 ? RecordChannels.NoTime : ReadField(definition, data);
+        var time = definition.TimeField < 0 ? RecordChannels.NoTime : ReadField(definition, data);
         if (time == RecordChannels.NoTime && header.IsCompressed && Last != RecordChannels.NoTime)
             time = RecordHeader.ResolveTime(Last, header.Value);
         if (time != RecordChannels.NoTime)
@@ -28,11 +28,11 @@ internal sealed class MessageClock
     /// <returns>How many times were read; 0 if the first is unknown.</returns>
     public int ReadRun(MessageDefinition definition, in RecordBlock block, Span<uint> times, uint nearSeconds)
     {
-        RecordSlot.SlotKind kind = definition.BigEndian ? RecordSlot.SlotKind.BigLong : RecordSlot.SlotKind.Long;
+        var kind = definition.BigEndian ? RecordSlot.SlotKind.BigLong : RecordSlot.SlotKind.Long;
         RawGather.Gather(kind, in block, definition.TimeOffset, times[..block.Count]);
         if (times[0] == RecordChannels.NoTime)
             return 0;
-        int count = 1;
+        var count = 1;
         while (count < block.Count && times[count] != RecordChannels.NoTime && IsNear(times[count], times[count - 1], nearSeconds))
             count++;
         Last = times[count - 1];
@@ -44,7 +44,7 @@ internal sealed class MessageClock
     {
         if (definition.TimeOffset >= 0)
         {
-            ReadOnlySpan<byte> at = data[definition.TimeOffset..];
+            var at = data[definition.TimeOffset..];
             return definition.BigEndian ? BinaryPrimitives.ReadUInt32BigEndian(at) : BinaryPrimitives.ReadUInt32LittleEndian(at);
         }
 

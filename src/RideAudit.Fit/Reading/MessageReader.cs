@@ -7,25 +7,25 @@ namespace RideAudit.Fit.Reading;
 internal sealed class MessageReader
 {
     private const uint JumpSeconds = 86_400;
-    private readonly FaultLog log;
-    private readonly DecodeBudget budget;
-    private readonly DeveloperFields developerFields;
-    private readonly MessageClock clock = new();
-    private readonly RecordReader records;
-    private readonly HeartRateExpander heartRates;
-    private readonly HashSet<int> reportedDeveloperFields = [];
-    private uint lastRecordTime = RecordChannels.NoTime;
-    private int recordsWithoutTime;
-    private long firstWithoutTime;
-    private bool anchorReported;
+    private readonly FaultLog _log;
+    private readonly DecodeBudget _budget;
+    private readonly DeveloperFields _developerFields;
+    private readonly MessageClock _clock = new();
+    private readonly RecordReader _records;
+    private readonly HeartRateExpander _heartRates;
+    private readonly HashSet<int> _reportedDeveloperFields = [];
+    private uint _lastRecordTime = RecordChannels.NoTime;
+    private int _recordsWithoutTime;
+    private long _firstWithoutTime;
+    private bool _anchorReported;
 
     public MessageReader(FaultLog log, DecodeBudget budget, DeveloperFields developerFields)
     {
-        this.log = log;
-        this.budget = budget;
-        this.developerFields = developerFields;
-        records = new RecordReader(Content.Records);
-        heartRates = new HeartRateExpander(Content.HeartRate);
+        _log = log;
+        _budget = budget;
+        _developerFields = developerFields;
+        _records = new RecordReader(Content.Records);
+        _heartRates = new HeartRateExpander(Content.HeartRate);
     }
 
     public PartContent Content { get; } = new();
@@ -38,57 +38,57 @@ internal sealed class MessageReader
     /// <returns>How many were read.</returns>
     public int ReadRecords(LocalDefinition definition, ReadOnlySpan<byte> bytes, int offset, int most)
     {
-        RecordPlan plan = definition.Plan ??= RecordPlan.Make(definition);
-        if (definition.DeveloperFields.Length > 0 && plan.DeveloperVersion != developerFields.Version)
+        var plan = definition.Plan ??= RecordPlan.Make(definition);
+        if (definition.DeveloperFields.Length > 0 && plan.DeveloperVersion != _developerFields.Version)
             ResolveDeveloperPower(plan, definition, offset);
-        int stride = 1 + definition.DataSize;
+        var stride = 1 + definition.DataSize;
         RecordHeader header = new(bytes[offset]);
-        bool single = header.IsCompressed || definition.TimeOffset < 0;
-        int count = single ? 1 : RecordBlock.CountFrom(bytes[offset..], stride, most);
+        var single = header.IsCompressed || definition.TimeOffset < 0;
+        var count = single ? 1 : RecordBlock.CountFrom(bytes[offset..], stride, most);
         RecordBlock block = new(bytes.Slice(offset, count * stride), stride, count);
         Span<uint> times = stackalloc uint[RecordBlock.MaxCount];
-        count = single ? 0 : clock.ReadRun(definition, in block, times, JumpSeconds);
+        count = single ? 0 : _clock.ReadRun(definition, in block, times, JumpSeconds);
         if (count == 0)
         {
             times[0] = ReadSingleTime(definition, header, block.At(0, 0), offset);
             count = 1;
         }
 
-        lastRecordTime = times[count - 1];
-        records.Read(plan, new RecordBlock(block.Bytes, stride, count), definition.BigEndian, times[..count]);
+        _lastRecordTime = times[count - 1];
+        _records.Read(plan, new RecordBlock(block.Bytes, stride, count), definition.BigEndian, times[..count]);
         Content.LastRecordOrder = Content.Messages + count - 1;
         return count;
     }
 
     private uint ReadSingleTime(MessageDefinition definition, RecordHeader header, ReadOnlySpan<byte> data, int offset)
     {
-        uint time = clock.Read(definition, header, data);
+        var time = _clock.Read(definition, header, data);
         if (time == RecordChannels.NoTime && !header.IsCompressed)
-            time = clock.Last;
-        if (time == RecordChannels.NoTime && recordsWithoutTime++ == 0)
-            firstWithoutTime = offset;
+            time = _clock.Last;
+        if (time == RecordChannels.NoTime && _recordsWithoutTime++ == 0)
+            _firstWithoutTime = offset;
         return time;
     }
 
     /// <summary>The time of a record if it is more than a day from the last record's; null if it is not.</summary>
     public uint? JumpsTo(MessageDefinition definition, ReadOnlySpan<byte> data)
     {
-        if (definition.TimeOffset < 0 || lastRecordTime == RecordChannels.NoTime)
+        if (definition.TimeOffset < 0 || _lastRecordTime == RecordChannels.NoTime)
             return null;
-        uint time = MessageClock.ReadField(definition, data);
-        return MessageClock.IsNear(time, lastRecordTime, JumpSeconds) || time == RecordChannels.NoTime ? null : time;
+        var time = MessageClock.ReadField(definition, data);
+        return MessageClock.IsNear(time, _lastRecordTime, JumpSeconds) || time == RecordChannels.NoTime ? null : time;
     }
 
     /// <summary>Reads any other message; false if the limit is reached and it was not kept.</summary>
     public bool ReadOther(MessageDefinition definition, RecordHeader header, ReadOnlySpan<byte> data, int offset)
     {
-        uint time = clock.Read(definition, header, data);
+        var time = _clock.Read(definition, header, data);
         MessageView message = new(definition, data);
         if (ReadSingle(in message, offset))
             return true;
-        if (budget.OtherMessages <= 0)
+        if (_budget.OtherMessages <= 0)
             return !IsListed(definition.Global);
-        budget.OtherMessages -= IsListed(definition.Global) ? 1 : 0;
+        _budget.OtherMessages -= IsListed(definition.Global) ? 1 : 0;
         ReadListed(in message, time == RecordChannels.NoTime ? null : time, offset);
         return true;
     }
@@ -96,10 +96,10 @@ internal sealed class MessageReader
     /// <summary>Reports what can only be said at the end.</summary>
     public void Finish(long partStart)
     {
-        if (recordsWithoutTime > 0)
-            log.Add(firstWithoutTime, FitFaultCode.RecordWithoutTime, FitFaultAction.Skip, $"{recordsWithoutTime} records have no time and none before them; no timeline can place them");
-        foreach ((int key, long offset) in developerFields.Undescribed())
-            log.Add(Math.Max(partStart, offset), FitFaultCode.DeveloperFieldUndescribed, FitFaultAction.Skip, $"developer field {key & 0xFF} of index {key >> 8} is never described");
+        if (_recordsWithoutTime > 0)
+            _log.Add(_firstWithoutTime, FitFaultCode.RecordWithoutTime, FitFaultAction.Skip, $"{_recordsWithoutTime} records have no time and none before them; no timeline can place them");
+        foreach ((var key, var offset) in _developerFields.Undescribed())
+            _log.Add(Math.Max(partStart, offset), FitFaultCode.DeveloperFieldUndescribed, FitFaultAction.Skip, $"developer field {key & 0xFF} of index {key >> 8} is never described");
     }
 
     private static bool IsListed(ushort global) => global is GlobalMessage.Session or GlobalMessage.Lap or GlobalMessage.Event
@@ -115,7 +115,7 @@ internal sealed class MessageReader
             case GlobalMessage.Sport: Content.Sport = SummaryReader.Sport(message); return true;
             case GlobalMessage.Workout: Content.Workout = SummaryReader.Workout(message); return true;
             case GlobalMessage.UserProfile: Content.UserProfile = SummaryReader.UserProfile(message); return true;
-            case GlobalMessage.DeveloperDataId: developerFields.Identify(message); return true;
+            case GlobalMessage.DeveloperDataId: _developerFields.Identify(message); return true;
             case GlobalMessage.FieldDescription: ReadDescription(message, offset); return true;
             default: return false;
         }
@@ -138,32 +138,32 @@ internal sealed class MessageReader
 
     private void ReadDeviceSettings(in MessageView message, int offset)
     {
-        if (!SummaryReader.TryDeviceSettings(message, out FitDeviceSettings settings))
-            log.Add(offset, FitFaultCode.LocalTimeOutOfRange, FitFaultAction.Skip, "the device's time offset is none that a zone on earth has");
+        if (!SummaryReader.TryDeviceSettings(message, out var settings))
+            _log.Add(offset, FitFaultCode.LocalTimeOutOfRange, FitFaultAction.Skip, "the device's time offset is none that a zone on earth has");
         Content.DeviceSettings.Add(settings);
     }
 
     private void ReadHeartRate(in MessageView message, int offset)
     {
-        if (heartRates.Read(message) || anchorReported)
+        if (_heartRates.Read(message) || _anchorReported)
             return;
-        anchorReported = true;
-        log.Add(offset, FitFaultCode.HeartRateWithoutAnchor, FitFaultAction.Skip, "heart-rate times without a full time before them cannot be placed");
+        _anchorReported = true;
+        _log.Add(offset, FitFaultCode.HeartRateWithoutAnchor, FitFaultAction.Skip, "heart-rate times without a full time before them cannot be placed");
     }
 
     private void ReadDescription(in MessageView message, int offset)
     {
-        if (developerFields.Describe(message) is { Type: null } unknown)
-            log.Add(offset, FitFaultCode.DeveloperBaseTypeUnknown, FitFaultAction.Skip, $"a developer field is described with the unknown base type 0x{unknown.TypeCode:X2}");
+        if (_developerFields.Describe(message) is { Type: null } unknown)
+            _log.Add(offset, FitFaultCode.DeveloperBaseTypeUnknown, FitFaultAction.Skip, $"a developer field is described with the unknown base type 0x{unknown.TypeCode:X2}");
     }
 
     private void ResolveDeveloperPower(RecordPlan plan, MessageDefinition definition, int offset)
     {
-        plan.DeveloperVersion = developerFields.Version;
+        plan.DeveloperVersion = _developerFields.Version;
         plan.DeveloperPower = null;
-        foreach (MessageDefinition.DeveloperSlot slot in definition.DeveloperFields)
+        foreach (var slot in definition.DeveloperFields)
         {
-            if (!developerFields.TryFind(slot.Key, out DeveloperDescription? description) || description!.Type is not { } type)
+            if (!_developerFields.TryFind(slot.Key, out var description) || description!.Type is not { } type)
                 continue;
             if (slot.Size < FitBaseTypes.SizeOf(type) || slot.Size % FitBaseTypes.SizeOf(type) != 0)
                 ReportSize(slot, type, offset);
@@ -174,7 +174,7 @@ internal sealed class MessageReader
 
     private void ReportSize(MessageDefinition.DeveloperSlot slot, FitBaseType type, int offset)
     {
-        if (reportedDeveloperFields.Add(slot.Key))
-            log.Add(offset, FitFaultCode.DeveloperFieldSizeMismatch, FitFaultAction.Skip, $"developer field {slot.Number} of index {slot.Index} has {slot.Size} bytes, which its described type {type} does not divide");
+        if (_reportedDeveloperFields.Add(slot.Key))
+            _log.Add(offset, FitFaultCode.DeveloperFieldSizeMismatch, FitFaultAction.Skip, $"developer field {slot.Number} of index {slot.Index} has {slot.Size} bytes, which its described type {type} does not divide");
     }
 }

@@ -7,9 +7,9 @@ internal static class PartAssembly
 {
     public static IReadOnlyList<FitPart> Assemble(List<PartDraft> drafts)
     {
-        int?[] continues = new int?[drafts.Count];
+        var continues = new int?[drafts.Count];
         int? activity = null;
-        for (int i = 0; i < drafts.Count; i++)
+        for (var i = 0; i < drafts.Count; i++)
         {
             if (drafts[i].HasRecords)
                 activity = i;
@@ -26,7 +26,7 @@ internal static class PartAssembly
 
     private static FitPart Finish(PartDraft draft, int index, int? continues)
     {
-        PartContent content = draft.Content;
+        var content = draft.Content;
         return new FitPart
         {
             Index = index,

@@ -1,4 +1,3 @@
-using RideAudit.Fit.Messages;
 using RideAudit.Fit.Protocol;
 
 namespace RideAudit.Fit.Reading;
@@ -8,13 +7,13 @@ internal sealed class PartDecoder(FaultLog log, DecodeBudget budget, FitDecodeOp
 {
     private const int RowsMadeAtOnce = 1 << 17;
     private const int BytesDoubtedBeforeBreak = 512;
-    private readonly LocalDefinitions locals = new(log, developerFields);
-    private readonly MessageReader messages = new(log, budget, developerFields);
-    private bool limitReported;
-    private int? nextHeader;
-    private FitFaultCode breakCode;
+    private readonly LocalDefinitions _locals = new(log, developerFields);
+    private readonly MessageReader _messages = new(log, budget, developerFields);
+    private bool _limitReported;
+    private int? _nextHeader;
+    private FitFaultCode _breakCode;
 
-    public PartContent Content => messages.Content;
+    public PartContent Content => _messages.Content;
 
     public DeveloperFields Developer => developerFields;
 
@@ -37,37 +36,37 @@ internal sealed class PartDecoder(FaultLog log, DecodeBudget budget, FitDecodeOp
             if (crcMayFollow && end - Position == FitConstants.CrcSize)
                 break;
             RecordHeader header = new(bytes[Position]);
-            bool read = header.IsDefinition ? ReadDefinition(bytes, end) : ReadData(bytes, header, end);
+            var read = header.IsDefinition ? ReadDefinition(bytes, end) : ReadData(bytes, header, end);
             if (!read && !PassBreak(bytes, end))
                 break;
         }
 
-        locals.CountUses(Content);
-        messages.Finish(start);
+        _locals.CountUses(Content);
+        _messages.Finish(start);
     }
 
     private bool ReadDefinition(ReadOnlySpan<byte> bytes, int end)
     {
-        LocalDefinitions.Outcome outcome = locals.Read(bytes, Position, end, Content, out int length);
+        var outcome = _locals.Read(bytes, Position, end, Content, out var length);
         if (outcome == LocalDefinitions.Outcome.Read)
             Position += length;
-        breakCode = outcome == LocalDefinitions.Outcome.Corrupt ? FitFaultCode.CorruptDefinition : FitFaultCode.Truncated;
+        _breakCode = outcome == LocalDefinitions.Outcome.Corrupt ? FitFaultCode.CorruptDefinition : FitFaultCode.Truncated;
         return outcome == LocalDefinitions.Outcome.Read;
     }
 
     private bool ReadData(ReadOnlySpan<byte> bytes, RecordHeader header, int end)
     {
-        LocalDefinition? definition = locals[header.LocalType];
+        var definition = _locals[header.LocalType];
         if (definition is null || definition.DataSize > end - Position - 1)
         {
-            breakCode = definition is null ? FitFaultCode.UndefinedLocalType : FitFaultCode.Truncated;
+            _breakCode = definition is null ? FitFaultCode.UndefinedLocalType : FitFaultCode.Truncated;
             return false;
         }
 
-        ReadOnlySpan<byte> data = bytes.Slice(Position + 1, definition.DataSize);
+        var data = bytes.Slice(Position + 1, definition.DataSize);
         if (definition.Global == GlobalMessage.Record)
             return ReadRecords(definition, bytes, data, end);
-        if (!messages.ReadOther(definition, header, data, Position))
+        if (!_messages.ReadOther(definition, header, data, Position))
             ReportLimit();
         Advance(definition, 1);
         return true;
@@ -75,12 +74,12 @@ internal sealed class PartDecoder(FaultLog log, DecodeBudget budget, FitDecodeOp
 
     private bool ReadRecords(LocalDefinition definition, ReadOnlySpan<byte> bytes, ReadOnlySpan<byte> data, int end)
     {
-        if (messages.JumpsTo(definition, data) is { } time && HasSlipped(bytes, end, time))
+        if (_messages.JumpsTo(definition, data) is { } time && HasSlipped(bytes, end, time))
             return false;
-        int read = 1;
+        var read = 1;
         if (budget.Records > 0)
         {
-            read = messages.ReadRecords(definition, bytes[..end], Position, MakeRoom(definition, end));
+            read = _messages.ReadRecords(definition, bytes[..end], Position, MakeRoom(definition, end));
             budget.Records -= read;
         }
         else
@@ -102,7 +101,7 @@ internal sealed class PartDecoder(FaultLog log, DecodeBudget budget, FitDecodeOp
     /// <summary>Makes room for records and says how many may be read.</summary>
     private int MakeRoom(LocalDefinition definition, int end)
     {
-        RecordColumns records = Content.Records;
+        var records = Content.Records;
         if (records.Count == records.Capacity)
             records.Grow(Math.Min(((end - Position) / (1 + definition.DataSize)) + 1, Math.Min(RowsMadeAtOnce, budget.Records)));
         return Math.Min(records.Capacity - records.Count, budget.Records);
@@ -110,19 +109,19 @@ internal sealed class PartDecoder(FaultLog log, DecodeBudget budget, FitDecodeOp
 
     private void ReportLimit()
     {
-        if (!limitReported)
+        if (!_limitReported)
             log.Add(Position, FitFaultCode.LimitReached, FitFaultAction.Salvage, "more messages than the limit allows; the rest is not kept");
-        limitReported = true;
+        _limitReported = true;
     }
 
     /// <summary>Deals with a place where the stream makes no sense; true if reading can go on.</summary>
     private bool PassBreak(ReadOnlySpan<byte> bytes, int end)
     {
-        int brokenAt = Position;
+        var brokenAt = Position;
         WasClean = false;
-        int next = options.Tolerance == DamageTolerance.Tolerant && !Content.IsClosed ? FindNext(bytes, end) : -1;
-        bool isLast = next < 0;
-        log.Add(brokenAt, breakCode, FitFaultAction.Salvage, BreakText.Describe(breakCode, bytes[brokenAt], isLast));
+        var next = options.Tolerance == DamageTolerance.Tolerant && !Content.IsClosed ? FindNext(bytes, end) : -1;
+        var isLast = next < 0;
+        log.Add(brokenAt, _breakCode, FitFaultAction.Salvage, BreakText.Describe(_breakCode, bytes[brokenAt], isLast));
         DropDoubtful(brokenAt);
         if (isLast)
             return false;
@@ -135,22 +134,22 @@ internal sealed class PartDecoder(FaultLog log, DecodeBudget budget, FitDecodeOp
 
     private void DropDoubtful(int offset)
     {
-        int dropped = DoubtfulTail.Drop(Content);
+        var dropped = DoubtfulTail.Drop(Content);
         if (dropped > 0)
             log.Add(offset, FitFaultCode.DoubtfulMessagesDropped, FitFaultAction.Skip, $"{dropped} messages before the break had times more than a day off and were dropped");
     }
 
     private int FindNext(ReadOnlySpan<byte> bytes, int end)
     {
-        int header = FindHeader(bytes, end);
-        int searchEnd = header >= 0 ? header : end;
-        int resumed = FindSense(bytes, searchEnd);
-        if (locals.RollBack(Math.Max(0, Position - BytesDoubtedBeforeBreak)) is { } inForce)
+        var header = FindHeader(bytes, end);
+        var searchEnd = header >= 0 ? header : end;
+        var resumed = FindSense(bytes, searchEnd);
+        if (_locals.RollBack(Math.Max(0, Position - BytesDoubtedBeforeBreak)) is { } inForce)
         {
-            int withEarlier = FindSense(bytes, searchEnd);
+            var withEarlier = FindSense(bytes, searchEnd);
             if (withEarlier >= 0 && (resumed < 0 || withEarlier < resumed))
                 return withEarlier;
-            locals.Restore(inForce);
+            _locals.Restore(inForce);
         }
 
         return resumed >= 0 ? resumed : header;
@@ -159,16 +158,16 @@ internal sealed class PartDecoder(FaultLog log, DecodeBudget budget, FitDecodeOp
     /// <summary>The next header at or behind the position; looked for once, not again at every break.</summary>
     private int FindHeader(ReadOnlySpan<byte> bytes, int end)
     {
-        if (nextHeader is { } known && (known < 0 || known >= Position))
+        if (_nextHeader is { } known && (known < 0 || known >= Position))
             return known;
-        nextHeader = PartSearch.FindHeader(bytes, Position, end);
-        return nextHeader.Value;
+        _nextHeader = PartSearch.FindHeader(bytes, Position, end);
+        return _nextHeader.Value;
     }
 
     private int FindSense(ReadOnlySpan<byte> bytes, int end)
     {
         Span<StreamWalker.LocalShape> shapes = stackalloc StreamWalker.LocalShape[FitConstants.LocalTypes];
-        locals.CopyShapes(shapes);
+        _locals.CopyShapes(shapes);
         return Resynchroniser.Find(bytes, Position + 1, end, shapes, TimeWindow.AroundLastOf(Content.Records), budget);
     }
 
@@ -176,8 +175,8 @@ internal sealed class PartDecoder(FaultLog log, DecodeBudget budget, FitDecodeOp
     private bool HasSlipped(ReadOnlySpan<byte> bytes, int end, uint time)
     {
         Span<StreamWalker.LocalShape> shapes = stackalloc StreamWalker.LocalShape[FitConstants.LocalTypes];
-        locals.CopyShapes(shapes);
-        breakCode = FitFaultCode.StreamSlipped;
+        _locals.CopyShapes(shapes);
+        _breakCode = FitFaultCode.StreamSlipped;
         return !Resynchroniser.MakesSense(bytes, Position, end, shapes, TimeWindow.Around(time))
             && (options.Tolerance != DamageTolerance.Tolerant || FindSense(bytes, end) >= 0);
     }
@@ -187,7 +186,7 @@ internal sealed class PartDecoder(FaultLog log, DecodeBudget budget, FitDecodeOp
     {
         public static string Describe(FitFaultCode code, byte header, bool isLast)
         {
-            string what = code switch
+            var what = code switch
             {
                 FitFaultCode.UndefinedLocalType => $"a message of local type {new Protocol.RecordHeader(header).LocalType} that was never defined",
                 FitFaultCode.StreamSlipped => "a record whose time is more than a day off, and messages behind it that make no sense",

@@ -16,7 +16,7 @@ internal static class PartJudgement
     /// <summary>True if the first record that has a time has one before any date.</summary>
     public static bool IsClockUnset(PartContent content)
     {
-        foreach (uint time in content.Records.Times)
+        foreach (var time in content.Records.Times)
         {
             if (time != Messages.RecordChannels.NoTime)
                 return !FitTime.IsDate(time);

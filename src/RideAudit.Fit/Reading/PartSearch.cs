@@ -8,13 +8,13 @@ internal static class PartSearch
     /// <summary>The first offset between two others at which a header stands; -1 if there is none.</summary>
     public static int FindHeader(ReadOnlySpan<byte> bytes, int from, int end)
     {
-        int at = from;
+        var at = from;
         while (at < end)
         {
-            int found = bytes[at..end].IndexOf(FitConstants.Signature);
+            var found = bytes[at..end].IndexOf(FitConstants.Signature);
             if (found < 0)
                 return -1;
-            int header = at + found - FitConstants.SignatureOffset;
+            var header = at + found - FitConstants.SignatureOffset;
             if (header >= from && FitHeader.LooksLikeOne(bytes[header..]))
                 return header;
             at += found + 1;

@@ -19,35 +19,35 @@ internal static class RawGather
 
     private static void Bytes(in RecordBlock block, int offset, Span<uint> raw)
     {
-        ReadOnlySpan<byte> bytes = block.Bytes;
+        var bytes = block.Bytes;
         for (int i = 0, at = offset + 1; i < raw.Length; i++, at += block.Stride)
             raw[i] = bytes[at];
     }
 
     private static void Words(in RecordBlock block, int offset, Span<uint> raw)
     {
-        ReadOnlySpan<byte> bytes = block.Bytes;
+        var bytes = block.Bytes;
         for (int i = 0, at = offset + 1; i < raw.Length; i++, at += block.Stride)
             raw[i] = BinaryPrimitives.ReadUInt16LittleEndian(bytes[at..]);
     }
 
     private static void Longs(in RecordBlock block, int offset, Span<uint> raw)
     {
-        ReadOnlySpan<byte> bytes = block.Bytes;
+        var bytes = block.Bytes;
         for (int i = 0, at = offset + 1; i < raw.Length; i++, at += block.Stride)
             raw[i] = BinaryPrimitives.ReadUInt32LittleEndian(bytes[at..]);
     }
 
     private static void BigWords(in RecordBlock block, int offset, Span<uint> raw)
     {
-        ReadOnlySpan<byte> bytes = block.Bytes;
+        var bytes = block.Bytes;
         for (int i = 0, at = offset + 1; i < raw.Length; i++, at += block.Stride)
             raw[i] = BinaryPrimitives.ReadUInt16BigEndian(bytes[at..]);
     }
 
     private static void BigLongs(in RecordBlock block, int offset, Span<uint> raw)
     {
-        ReadOnlySpan<byte> bytes = block.Bytes;
+        var bytes = block.Bytes;
         for (int i = 0, at = offset + 1; i < raw.Length; i++, at += block.Stride)
             raw[i] = BinaryPrimitives.ReadUInt32BigEndian(bytes[at..]);
     }

@@ -24,10 +24,10 @@ internal readonly ref struct RecordBlock(ReadOnlySpan<byte> bytes, int stride, i
     /// <param name="most">Most messages to count, at least 1; the first is taken to fit.</param>
     public static int CountFrom(ReadOnlySpan<byte> bytes, int stride, int most)
     {
-        int limit = Math.Min(Math.Min(most, MaxCount), bytes.Length / stride);
-        byte header = bytes[0];
-        int count = 1;
-        for (int at = stride; count < limit && bytes[at] == header; at += stride)
+        var limit = Math.Min(Math.Min(most, MaxCount), bytes.Length / stride);
+        var header = bytes[0];
+        var count = 1;
+        for (var at = stride; count < limit && bytes[at] == header; at += stride)
             count++;
         return count;
     }

@@ -29,10 +29,10 @@ internal sealed class RecordPlan
     public static RecordPlan Make(MessageDefinition definition)
     {
         List<(int Rank, int Order, RecordSlot Slot)> found = [];
-        for (int i = 0; i < definition.Fields.Length; i++)
+        for (var i = 0; i < definition.Fields.Length; i++)
         {
-            ref readonly MessageDefinition.FieldSlot field = ref definition.Fields[i];
-            if (field.IsUsable && FieldProfile.TryFind(field.Number, out FieldProfile profile) && field.Size >= SmallestSize(profile.Column))
+            ref readonly var field = ref definition.Fields[i];
+            if (field.IsUsable && FieldProfile.TryFind(field.Number, out var profile) && field.Size >= SmallestSize(profile.Column))
                 found.Add((profile.Rank, -i, SlotFor(in field, definition.BigEndian, profile)));
         }
 
@@ -43,11 +43,11 @@ internal sealed class RecordPlan
 
     private static RecordSlot SlotFor(in MessageDefinition.FieldSlot field, bool bigEndian, FieldProfile profile)
     {
-        RecordSlot.SlotKind kind = KindFor(in field, bigEndian, profile.Column);
-        bool zeroIsInvalid = field.Type is FitBaseType.UInt8Z or FitBaseType.UInt16Z or FitBaseType.UInt32Z;
-        uint lowest = Math.Max(profile.Lowest, zeroIsInvalid ? 1u : 0u);
-        uint highestOfType = (uint)((1UL << (8 * Math.Min(field.ElementSize, 4))) - (zeroIsInvalid ? 1UL : 2UL));
-        uint highest = Math.Min(profile.Highest, highestOfType);
+        var kind = KindFor(in field, bigEndian, profile.Column);
+        var zeroIsInvalid = field.Type is FitBaseType.UInt8Z or FitBaseType.UInt16Z or FitBaseType.UInt32Z;
+        var lowest = Math.Max(profile.Lowest, zeroIsInvalid ? 1u : 0u);
+        var highestOfType = (uint)((1UL << (8 * Math.Min(field.ElementSize, 4))) - (zeroIsInvalid ? 1UL : 2UL));
+        var highest = Math.Min(profile.Highest, highestOfType);
         return new RecordSlot(kind, profile.Column, field.Offset, lowest, highest - lowest + 1, profile.Scale, profile.Subtract, field.Type);
     }
 

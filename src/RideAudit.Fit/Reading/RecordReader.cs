@@ -7,8 +7,8 @@ namespace RideAudit.Fit.Reading;
 internal sealed class RecordReader(RecordColumns columns)
 {
     private const double HighestPower = 0xFFFE;
-    private WrappingCounter distance = new(12);
-    private WrappingCounter accumulatedPower = new(16);
+    private WrappingCounter _distance = new(12);
+    private WrappingCounter _accumulatedPower = new(16);
 
     /// <summary>Reads a block into the next rows, for which there must be room.</summary>
     /// <param name="plan">Which fields are kept, and how they are read.</param>
@@ -20,7 +20,7 @@ internal sealed class RecordReader(RecordColumns columns)
         times.CopyTo(columns.TimeArray.AsSpan(columns.Count));
         Span<uint> raw = stackalloc uint[RecordBlock.MaxCount];
         raw = raw[..block.Count];
-        foreach (ref readonly RecordSlot slot in plan.Slots.AsSpan())
+        foreach (ref readonly var slot in plan.Slots.AsSpan())
         {
             if (slot.Kind >= RecordSlot.SlotKind.General)
             {
@@ -49,9 +49,9 @@ internal sealed class RecordReader(RecordColumns columns)
 
     private static void StoreSingles(in RecordSlot slot, ReadOnlySpan<uint> raw, Span<float> rows)
     {
-        (uint lowest, uint valid) = (slot.Lowest, slot.ValidCount);
-        (double scale, double subtract) = (slot.Scale, slot.Subtract);
-        for (int i = 0; i < raw.Length && i < rows.Length; i++)
+        (var lowest, var valid) = (slot.Lowest, slot.ValidCount);
+        (var scale, var subtract) = (slot.Scale, slot.Subtract);
+        for (var i = 0; i < raw.Length && i < rows.Length; i++)
         {
             if (raw[i] - lowest < valid)
                 rows[i] = slot.IsScaled ? (float)((raw[i] / scale) - subtract) : raw[i];
@@ -60,7 +60,7 @@ internal sealed class RecordReader(RecordColumns columns)
 
     private static void StoreDistances(in RecordSlot slot, ReadOnlySpan<uint> raw, Span<double> rows)
     {
-        for (int i = 0; i < raw.Length && i < rows.Length; i++)
+        for (var i = 0; i < raw.Length && i < rows.Length; i++)
         {
             if (raw[i] - slot.Lowest < slot.ValidCount)
                 rows[i] = raw[i] / slot.Scale;
@@ -69,7 +69,7 @@ internal sealed class RecordReader(RecordColumns columns)
 
     private void StoreSpecials(in RecordSlot slot, ReadOnlySpan<uint> raw)
     {
-        for (int i = 0; i < raw.Length; i++)
+        for (var i = 0; i < raw.Length; i++)
         {
             if (raw[i] - slot.Lowest < slot.ValidCount)
                 StoreSpecial(in slot, columns.Count + i, raw[i]);
@@ -78,13 +78,13 @@ internal sealed class RecordReader(RecordColumns columns)
 
     private void StoreSpecial(in RecordSlot slot, int row, double raw)
     {
-        double value = (raw / slot.Scale) - slot.Subtract;
+        var value = (raw / slot.Scale) - slot.Subtract;
         switch (slot.Column)
         {
             case RecordColumn.Distance: columns.DistanceArray[row] = value; break;
             case RecordColumn.CadenceFraction: columns.Single(RecordColumn.Cadence)[row] += (float)value; break;
             case RecordColumn.AccumulatedPower: columns.AccumulatedPowers()[row] = value; break;
-            case RecordColumn.CompressedAccumulatedPower: columns.AccumulatedPowers()[row] = accumulatedPower.Advance((uint)value); break;
+            case RecordColumn.CompressedAccumulatedPower: columns.AccumulatedPowers()[row] = _accumulatedPower.Advance((uint)value); break;
             case RecordColumn.Balance: columns.Balances()[row] = (byte)value; break;
             default: columns.Single(slot.Column)[row] = (float)value; break;
         }
@@ -92,13 +92,13 @@ internal sealed class RecordReader(RecordColumns columns)
 
     private void ReadUnusual(in RecordSlot slot, in RecordBlock block, bool bigEndian)
     {
-        double highest = slot.Lowest + (double)slot.ValidCount - 1;
-        for (int i = 0; i < block.Count; i++)
+        var highest = slot.Lowest + (double)slot.ValidCount - 1;
+        for (var i = 0; i < block.Count; i++)
         {
-            ReadOnlySpan<byte> at = block.At(i, slot.Offset);
+            var at = block.At(i, slot.Offset);
             if (slot.Kind == RecordSlot.SlotKind.CompressedSpeedDistance)
                 ReadCompressedSpeedDistance(at, columns.Count + i);
-            else if (FieldReader.TryReadNumber(at, slot.Type, bigEndian, out double raw) && raw >= slot.Lowest && raw <= highest)
+            else if (FieldReader.TryReadNumber(at, slot.Type, bigEndian, out var raw) && raw >= slot.Lowest && raw <= highest)
                 StoreSpecial(in slot, columns.Count + i, raw);
         }
     }
@@ -108,16 +108,16 @@ internal sealed class RecordReader(RecordColumns columns)
         if (at[0] == byte.MaxValue && at[1] == byte.MaxValue && at[2] == byte.MaxValue)
             return;
         columns.Single(RecordColumn.Speed)[row] = (float)((at[0] | ((at[1] & 0x0F) << 8)) / 100.0);
-        columns.DistanceArray[row] = distance.Advance((uint)((at[1] >> 4) | (at[2] << 4))) / 16.0;
+        columns.DistanceArray[row] = _distance.Advance((uint)((at[1] >> 4) | (at[2] << 4))) / 16.0;
     }
 
     private void ReadDeveloperPower(RecordPlan.DeveloperPowerSlot slot, in RecordBlock block, bool bigEndian)
     {
-        for (int i = 0; i < block.Count; i++)
+        for (var i = 0; i < block.Count; i++)
         {
-            if (!FieldReader.TryReadNumber(block.At(i, slot.Offset), slot.Type, bigEndian, out double raw))
+            if (!FieldReader.TryReadNumber(block.At(i, slot.Offset), slot.Type, bigEndian, out var raw))
                 continue;
-            double watts = (raw / slot.Scale) - slot.Subtract;
+            var watts = (raw / slot.Scale) - slot.Subtract;
             if (watts is >= 0 and <= HighestPower)
                 columns.DeveloperPowers()[columns.Count + i] = (float)watts;
         }
@@ -126,17 +126,17 @@ internal sealed class RecordReader(RecordColumns columns)
     /// <summary>A counter of few bits that starts over when it is full; the first value seen is where it begins.</summary>
     internal struct WrappingCounter(int bits)
     {
-        private readonly uint mask = (uint)((1UL << bits) - 1);
-        private uint last;
-        private bool hasValue;
+        private readonly uint _mask = (uint)((1UL << bits) - 1);
+        private uint _last;
+        private bool _hasValue;
 
         public long Total { get; private set; }
 
         public long Advance(uint value)
         {
-            Total = hasValue ? Total + ((value - last) & mask) : value;
-            last = value;
-            hasValue = true;
+            Total = _hasValue ? Total + ((value - _last) & _mask) : value;
+            _last = value;
+            _hasValue = true;
             return Total;
         }
     }

@@ -21,7 +21,7 @@ internal static class Resynchroniser
     public static int Find(ReadOnlySpan<byte> bytes, int from, int end, ReadOnlySpan<StreamWalker.LocalShape> locals, TimeWindow window, DecodeBudget budget)
     {
         Span<StreamWalker.LocalShape> trial = stackalloc StreamWalker.LocalShape[FitConstants.LocalTypes];
-        for (int at = from; at < end && budget.SearchBytes > 0; at++, budget.SearchBytes--)
+        for (var at = from; at < end && budget.SearchBytes > 0; at++, budget.SearchBytes--)
         {
             if (!MayBegin(bytes[at..end], locals, window))
                 continue;
@@ -39,7 +39,7 @@ internal static class Resynchroniser
         RecordHeader header = new(bytes[0]);
         if (header.IsDefinition)
             return bytes.Length > FitConstants.DefinitionPrefixSize && bytes[1] == 0 && bytes[2] <= 1;
-        StreamWalker.LocalShape shape = locals[header.LocalType];
+        var shape = locals[header.LocalType];
         return !header.IsCompressed && shape.TimeOffset >= 0 && shape.Size < bytes.Length && window.Holds(shape.TimeIn(bytes[1..]));
     }
 

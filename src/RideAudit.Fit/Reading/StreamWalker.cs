@@ -6,10 +6,10 @@ namespace RideAudit.Fit.Reading;
 /// <summary>Walks messages by their sizes without reading them, to see whether a stretch of bytes makes sense.</summary>
 internal ref struct StreamWalker(ReadOnlySpan<byte> bytes, int end, Span<StreamWalker.LocalShape> locals, TimeWindow window)
 {
-    private readonly ReadOnlySpan<byte> bytes = bytes;
-    private readonly Span<LocalShape> locals = locals;
-    private readonly int end = end;
-    private readonly TimeWindow window = window;
+    private readonly ReadOnlySpan<byte> _bytes = bytes;
+    private readonly Span<LocalShape> _locals = locals;
+    private readonly int _end = end;
+    private readonly TimeWindow _window = window;
 
     /// <summary>Messages walked.</summary>
     public int Messages { get; private set; }
@@ -20,40 +20,40 @@ internal ref struct StreamWalker(ReadOnlySpan<byte> bytes, int end, Span<StreamW
     public int Position { get; private set; }
 
     /// <summary>True if the walk ended where the data end, or just before a closing CRC.</summary>
-    public readonly bool ReachedEnd => Position == end || Position == end - FitConstants.CrcSize;
+    public readonly bool ReachedEnd => Position == _end || Position == _end - FitConstants.CrcSize;
 
     /// <summary>Walks until something makes no sense, the data end, or the number of messages is reached.</summary>
     public void Walk(int from, int maxMessages)
     {
         Position = from;
-        while (Messages < maxMessages && Position < end && Step())
+        while (Messages < maxMessages && Position < _end && Step())
             Messages++;
     }
 
     private bool Step()
     {
-        RecordHeader header = new(bytes[Position]);
+        RecordHeader header = new(_bytes[Position]);
         return header.IsDefinition ? StepDefinition(header) : StepData(header);
     }
 
     private bool StepDefinition(RecordHeader header)
     {
-        if (!DefinitionShape.TryMeasure(bytes[Position..end], out DefinitionShape shape) || !shape.IsPlausible)
+        if (!DefinitionShape.TryMeasure(_bytes[Position.._end], out var shape) || !shape.IsPlausible)
             return false;
-        locals[header.LocalType] = new LocalShape(shape.DataSize, shape.TimeOffset, shape.BigEndian);
+        _locals[header.LocalType] = new LocalShape(shape.DataSize, shape.TimeOffset, shape.BigEndian);
         Position += shape.Length;
         return true;
     }
 
     private bool StepData(RecordHeader header)
     {
-        LocalShape shape = locals[header.LocalType];
-        if (shape.Size < 0 || shape.Size > end - Position - 1)
+        var shape = _locals[header.LocalType];
+        if (shape.Size < 0 || shape.Size > _end - Position - 1)
             return false;
         if (shape.TimeOffset >= 0)
         {
-            uint time = shape.TimeIn(bytes[(Position + 1)..]);
-            if (time != uint.MaxValue && !window.Holds(time))
+            var time = shape.TimeIn(_bytes[(Position + 1)..]);
+            if (time != uint.MaxValue && !_window.Holds(time))
                 return false;
             Timed += time == uint.MaxValue ? 0 : 1;
         }

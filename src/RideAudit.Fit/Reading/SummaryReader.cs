@@ -105,15 +105,15 @@ internal static class SummaryReader
     public static bool TryDeviceSettings(in MessageView m, out FitDeviceSettings settings)
     {
         int active = m.Byte(0) ?? 0;
-        bool hasTime = m.TryNumber(2, out double time, active) || m.TryNumber(2, out time);
-        int? timeOffset = hasTime ? SignedOffset(time) : null;
-        settings = new FitDeviceSettings(timeOffset, m.TryNumber(1, out double utc) ? SignedOffset(utc) : null);
+        var hasTime = m.TryNumber(2, out var time, active) || m.TryNumber(2, out time);
+        var timeOffset = hasTime ? SignedOffset(time) : null;
+        settings = new FitDeviceSettings(timeOffset, m.TryNumber(1, out var utc) ? SignedOffset(utc) : null);
         return !hasTime || timeOffset is not null;
     }
 
     private static int? SignedOffset(double stored)
     {
-        double signed = stored > int.MaxValue ? stored - 4294967296.0 : stored;
+        var signed = stored > int.MaxValue ? stored - 4294967296.0 : stored;
         return Math.Abs(signed) <= LongestOffsetSeconds ? (int)signed : null;
     }
 }

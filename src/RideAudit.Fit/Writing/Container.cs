@@ -9,7 +9,7 @@ internal static class Container
     public static byte[] Wrap(ReadOnlySpan<byte> messages, FitWriterOptions options)
     {
         ArgumentOutOfRangeException.ThrowIfLessThan(options.HeaderSize, FitConstants.ShortHeaderSize, nameof(options));
-        byte[] file = new byte[options.HeaderSize + messages.Length + FitConstants.CrcSize];
+        var file = new byte[options.HeaderSize + messages.Length + FitConstants.CrcSize];
         file[0] = options.HeaderSize;
         file[1] = options.ProtocolVersion;
         BinaryPrimitives.WriteUInt16LittleEndian(file.AsSpan(2), options.ProfileVersion);

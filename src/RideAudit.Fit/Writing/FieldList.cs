@@ -7,8 +7,8 @@ namespace RideAudit.Fit.Writing;
 /// <summary>Collects the fields of one message that have a value.</summary>
 internal sealed class FieldList
 {
-    private readonly List<FitFieldLayout> layout = [];
-    private readonly List<FitValue> values = [];
+    private readonly List<FitFieldLayout> _layout = [];
+    private readonly List<FitValue> _values = [];
 
     /// <summary>The raw number of a scaled value.</summary>
     public static FitValue Scaled(double? value, double scale) => (long?)(value is { } v ? (long)Math.Round(v * scale) : null);
@@ -80,19 +80,19 @@ internal sealed class FieldList
         .Add(10, Base.UInt8, p.MaxBikingHeartRate)
         .Add(11, Base.UInt8, p.MaxHeartRate);
 
-    public FitFieldLayout[] Layout() => [.. layout];
+    public FitFieldLayout[] Layout() => [.. _layout];
 
-    public FitValue[] Values() => [.. values];
+    public FitValue[] Values() => [.. _values];
 
     public void Clear()
     {
-        layout.Clear();
-        values.Clear();
+        _layout.Clear();
+        _values.Clear();
     }
 
     private void AddField(FitFieldLayout field, FitValue value)
     {
-        layout.Add(field);
-        values.Add(value);
+        _layout.Add(field);
+        _values.Add(value);
     }
 }

@@ -5,11 +5,11 @@ namespace RideAudit.Fit.Writing;
 /// <summary>Writes definitions and data messages one by one, exactly as told: the tool for unusual files. <see cref="FitWriter"/> is the easy one.</summary>
 public sealed class FitMessageWriter
 {
-    private readonly List<byte> data = [];
-    private readonly Layout?[] layouts = new Layout?[FitConstants.LocalTypes];
+    private readonly List<byte> _data = [];
+    private readonly Layout?[] _layouts = new Layout?[FitConstants.LocalTypes];
 
     /// <summary>Bytes of messages written so far, without header and CRC.</summary>
-    public int Length => data.Count;
+    public int Length => _data.Count;
 
     /// <summary>Writes a definition; it replaces an earlier one of the same local type.</summary>
     /// <param name="localType">Local type, 0 to 15; only 0 to 3 can be used with compressed times.</param>
@@ -28,20 +28,20 @@ public sealed class FitMessageWriter
         CheckLocalType(localType, FitConstants.LocalTypes - 1);
         ArgumentOutOfRangeException.ThrowIfGreaterThan(fields.Length, byte.MaxValue, nameof(fields));
         ArgumentOutOfRangeException.ThrowIfGreaterThan(developerFields.Length, byte.MaxValue, nameof(developerFields));
-        bool hasDeveloperFields = developerFields.Length > 0;
-        data.Add((byte)(FitConstants.DefinitionBit | (hasDeveloperFields ? FitConstants.DeveloperBit : 0) | localType));
-        data.Add(0);
-        data.Add((byte)order);
+        var hasDeveloperFields = developerFields.Length > 0;
+        _data.Add((byte)(FitConstants.DefinitionBit | (hasDeveloperFields ? FitConstants.DeveloperBit : 0) | localType));
+        _data.Add(0);
+        _data.Add((byte)order);
         byte low = (byte)globalMessage, high = (byte)(globalMessage >> 8);
-        data.AddRange(order == FitByteOrder.BigEndian ? [high, low] : [low, high]);
-        data.Add((byte)fields.Length);
-        foreach (FitFieldLayout field in fields)
-            data.AddRange([field.Number, field.Size, (byte)field.Type]);
+        _data.AddRange(order == FitByteOrder.BigEndian ? [high, low] : [low, high]);
+        _data.Add((byte)fields.Length);
+        foreach (var field in fields)
+            _data.AddRange([field.Number, field.Size, (byte)field.Type]);
         if (hasDeveloperFields)
-            data.Add((byte)developerFields.Length);
-        foreach (FitDeveloperFieldLayout field in developerFields)
-            data.AddRange([field.Number, field.Size, field.DeveloperIndex]);
-        layouts[localType] = new Layout(order, fields.ToArray(), developerFields.ToArray());
+            _data.Add((byte)developerFields.Length);
+        foreach (var field in developerFields)
+            _data.AddRange([field.Number, field.Size, field.DeveloperIndex]);
+        _layouts[localType] = new Layout(order, fields.ToArray(), developerFields.ToArray());
     }
 
     /// <summary>Writes a data message.</summary>
@@ -64,18 +64,18 @@ public sealed class FitMessageWriter
     public void WriteCompressed(int localType, uint timestamp, params ReadOnlySpan<FitValue> values)
     {
         CheckLocalType(localType, FitConstants.CompressedLocalTypeMask);
-        int header = FitConstants.CompressedTimeBit | (localType << FitConstants.CompressedLocalTypeShift) | (int)(timestamp & FitConstants.TimeOffsetMask);
+        var header = FitConstants.CompressedTimeBit | (localType << FitConstants.CompressedLocalTypeShift) | (int)(timestamp & FitConstants.TimeOffsetMask);
         WriteData((byte)header, localType, values);
     }
 
     /// <summary>Writes bytes as they are, for files that are broken on purpose.</summary>
     /// <param name="bytes">Any bytes.</param>
-    public void WriteRaw(ReadOnlySpan<byte> bytes) => data.AddRange(bytes);
+    public void WriteRaw(ReadOnlySpan<byte> bytes) => _data.AddRange(bytes);
 
     /// <summary>The finished file: header, messages, CRC. Files may be chained by joining their bytes.</summary>
     /// <param name="options">Settings of the header; null for the usual ones.</param>
     public byte[] Finish(FitWriterOptions? options = null) =>
-        Container.Wrap(System.Runtime.InteropServices.CollectionsMarshal.AsSpan(data), options ?? new FitWriterOptions());
+        Container.Wrap(System.Runtime.InteropServices.CollectionsMarshal.AsSpan(_data), options ?? new FitWriterOptions());
 
     private static void CheckLocalType(int localType, int highest)
     {
@@ -85,12 +85,12 @@ public sealed class FitMessageWriter
 
     private void WriteData(byte header, int localType, ReadOnlySpan<FitValue> values)
     {
-        Layout layout = layouts[localType] ?? throw new InvalidOperationException($"Local type {localType} is not defined.");
-        data.Add(header);
-        int at = 0;
-        foreach (FitFieldLayout field in layout.Fields)
+        var layout = _layouts[localType] ?? throw new InvalidOperationException($"Local type {localType} is not defined.");
+        _data.Add(header);
+        var at = 0;
+        foreach (var field in layout.Fields)
             Append(at < values.Length ? values[at++] : FitValue.Missing, field.Type, field.Size, layout.Order);
-        foreach (FitDeveloperFieldLayout field in layout.DeveloperFields)
+        foreach (var field in layout.DeveloperFields)
             Append(at < values.Length ? values[at++] : FitValue.Missing, field.Type, field.Size, layout.Order);
     }
 
@@ -98,7 +98,7 @@ public sealed class FitMessageWriter
     {
         Span<byte> field = stackalloc byte[size];
         ValueEncoder.Encode(value, type, order, field);
-        data.AddRange(field);
+        _data.AddRange(field);
     }
 
     private sealed record Layout(FitByteOrder Order, FitFieldLayout[] Fields, FitDeveloperFieldLayout[] DeveloperFields);

@@ -11,23 +11,23 @@ public sealed class FitWriter
     private const byte RecordType = 1;
     private const byte WorkoutStepType = 12;
     private const byte StepNameSize = 24;
-    private readonly FitWriterOptions options;
-    private readonly FieldList list = new();
-    private readonly FitFieldLayout[]?[] defined = new FitFieldLayout[]?[FitConstants.LocalTypes];
-    private bool hasDeveloperPower;
-    private bool recordsDefined;
-    private bool workoutStepsDefined;
+    private readonly FitWriterOptions _options;
+    private readonly FieldList _list = new();
+    private readonly FitFieldLayout[]?[] _defined = new FitFieldLayout[]?[FitConstants.LocalTypes];
+    private bool _hasDeveloperPower;
+    private bool _recordsDefined;
+    private bool _workoutStepsDefined;
 
     /// <summary>Starts a file.</summary>
     /// <param name="options">Settings; null for the usual ones.</param>
-    public FitWriter(FitWriterOptions? options = null) => this.options = options ?? new FitWriterOptions();
+    public FitWriter(FitWriterOptions? options = null) => _options = options ?? new FitWriterOptions();
 
     /// <summary>The writer beneath, for messages that have no method here. Local types 13 to 15 are free.</summary>
     public FitMessageWriter Messages { get; } = new();
 
     /// <summary>Writes the file_id message.</summary>
     /// <param name="fileId">Its values.</param>
-    public void WriteFileId(FitFileId fileId) => Write(0, GlobalMessage.FileId, list
+    public void WriteFileId(FitFileId fileId) => Write(0, GlobalMessage.FileId, _list
         .Add(0, Base.Enum, (long)fileId.Type)
         .Add(1, Base.UInt16, fileId.Manufacturer)
         .Add(2, Base.UInt16, fileId.Product)
@@ -56,7 +56,7 @@ public sealed class FitWriter
     public void WriteEvent(FitEvent value)
     {
         ArgumentNullException.ThrowIfNull(value);
-        Write(2, GlobalMessage.Event, list
+        Write(2, GlobalMessage.Event, _list
             .Add(FitConstants.TimestampField, Base.UInt32, value.Timestamp)
             .Add(3, Base.UInt32, value.Data)
             .Add(0, Base.Enum, value.Event)
@@ -69,7 +69,7 @@ public sealed class FitWriter
     public void WriteLap(FitLap lap)
     {
         ArgumentNullException.ThrowIfNull(lap);
-        Write(3, GlobalMessage.Lap, list.AddLap(lap));
+        Write(3, GlobalMessage.Lap, _list.AddLap(lap));
     }
 
     /// <summary>Writes a session.</summary>
@@ -77,7 +77,7 @@ public sealed class FitWriter
     public void WriteSession(FitSession session)
     {
         ArgumentNullException.ThrowIfNull(session);
-        Write(4, GlobalMessage.Session, list.AddSession(session));
+        Write(4, GlobalMessage.Session, _list.AddSession(session));
     }
 
     /// <summary>Writes the activity message.</summary>
@@ -85,7 +85,7 @@ public sealed class FitWriter
     public void WriteActivity(FitActivity activity)
     {
         ArgumentNullException.ThrowIfNull(activity);
-        Write(5, GlobalMessage.Activity, list
+        Write(5, GlobalMessage.Activity, _list
             .Add(FitConstants.TimestampField, Base.UInt32, activity.Timestamp)
             .AddScaled(0, Base.UInt32, activity.TotalTimerSeconds, 1000)
             .Add(5, Base.UInt32, activity.LocalTimestamp)
@@ -97,7 +97,7 @@ public sealed class FitWriter
     public void WriteSport(FitSport sport)
     {
         ArgumentNullException.ThrowIfNull(sport);
-        Write(6, GlobalMessage.Sport, list.Add(0, Base.Enum, sport.Sport).Add(1, Base.Enum, sport.SubSport));
+        Write(6, GlobalMessage.Sport, _list.Add(0, Base.Enum, sport.Sport).Add(1, Base.Enum, sport.SubSport));
     }
 
     /// <summary>Writes thresholds.</summary>
@@ -105,7 +105,7 @@ public sealed class FitWriter
     public void WriteZonesTarget(FitZonesTarget target)
     {
         ArgumentNullException.ThrowIfNull(target);
-        Write(7, GlobalMessage.ZonesTarget, list
+        Write(7, GlobalMessage.ZonesTarget, _list
             .Add(3, Base.UInt16, target.ThresholdPower)
             .Add(1, Base.UInt8, target.MaxHeartRate)
             .Add(2, Base.UInt8, target.ThresholdHeartRate));
@@ -116,15 +116,15 @@ public sealed class FitWriter
     public void WriteUserProfile(FitUserProfile profile)
     {
         ArgumentNullException.ThrowIfNull(profile);
-        Write(8, GlobalMessage.UserProfile, list.AddUserProfile(profile));
+        Write(8, GlobalMessage.UserProfile, _list.AddUserProfile(profile));
     }
 
     /// <summary>Describes developer field 0 of index 0 as power in watts; the records that follow carry it.</summary>
     /// <param name="name">Name of the field; "Power" is understood as the rider's power.</param>
     public void WriteDeveloperPower(string name = "Power")
     {
-        Write(9, GlobalMessage.DeveloperDataId, list.AddBytes(1, Base.Byte, new byte[16]).Add(3, Base.UInt8, 0));
-        Write(10, GlobalMessage.FieldDescription, list
+        Write(9, GlobalMessage.DeveloperDataId, _list.AddBytes(1, Base.Byte, new byte[16]).Add(3, Base.UInt8, 0));
+        Write(10, GlobalMessage.FieldDescription, _list
             .Add(0, Base.UInt8, 0)
             .Add(1, Base.UInt8, 0)
             .Add(2, Base.UInt8, (long)Base.UInt16)
@@ -132,8 +132,8 @@ public sealed class FitWriter
             .AddText(8, "watts")
             .Add(14, Base.UInt16, GlobalMessage.Record)
             .Add(15, Base.UInt8, RecordField.Power));
-        hasDeveloperPower = true;
-        recordsDefined = false;
+        _hasDeveloperPower = true;
+        _recordsDefined = false;
     }
 
     /// <summary>Writes what a workout file holds; its steps follow.</summary>
@@ -141,7 +141,7 @@ public sealed class FitWriter
     public void WriteWorkout(FitWorkout workout)
     {
         ArgumentNullException.ThrowIfNull(workout);
-        Write(11, GlobalMessage.Workout, list
+        Write(11, GlobalMessage.Workout, _list
             .Add(4, Base.Enum, workout.Sport)
             .Add(6, Base.UInt16, workout.Steps)
             .AddText(8, workout.Name));
@@ -167,7 +167,7 @@ public sealed class FitWriter
     }
 
     /// <summary>The finished file.</summary>
-    public byte[] Finish() => Messages.Finish(options);
+    public byte[] Finish() => Messages.Finish(_options);
 
     // Text ends in a 0 inside its field; what is cut must not end within a letter of several bytes.
     private static string StepName(string name)
@@ -179,9 +179,9 @@ public sealed class FitWriter
 
     private void DefineWorkoutSteps()
     {
-        if (workoutStepsDefined)
+        if (_workoutStepsDefined)
             return;
-        workoutStepsDefined = true;
+        _workoutStepsDefined = true;
         Messages.Define(
             WorkoutStepType,
             GlobalMessage.WorkoutStep,
@@ -189,15 +189,15 @@ public sealed class FitWriter
                 new(FitConstants.MessageIndexField, Base.UInt16), new(2, Base.UInt32), new(4, Base.UInt32), new(5, Base.UInt32), new(6, Base.UInt32),
                 new(1, Base.Enum), new(3, Base.Enum), new(7, Base.Enum), new(0, Base.String, StepNameSize),
             ],
-            options.ByteOrder);
+            _options.ByteOrder);
     }
 
     private void DefineRecords()
     {
-        if (recordsDefined)
+        if (_recordsDefined)
             return;
-        recordsDefined = true;
-        ReadOnlySpan<FitDeveloperFieldLayout> developer = hasDeveloperPower ? [new(0, 0, Base.UInt16, 2)] : [];
+        _recordsDefined = true;
+        ReadOnlySpan<FitDeveloperFieldLayout> developer = _hasDeveloperPower ? [new(0, 0, Base.UInt16, 2)] : [];
         Messages.Define(
             RecordType,
             GlobalMessage.Record,
@@ -205,16 +205,16 @@ public sealed class FitWriter
                 new(FitConstants.TimestampField, Base.UInt32), new(RecordField.Power, Base.UInt16), new(RecordField.HeartRate, Base.UInt8), new(RecordField.Cadence, Base.UInt8),
                 new(RecordField.EnhancedSpeed, Base.UInt32), new(RecordField.EnhancedAltitude, Base.UInt32), new(RecordField.Distance, Base.UInt32),
             ],
-            options.ByteOrder,
+            _options.ByteOrder,
             developer);
     }
 
     private void Write(byte localType, ushort global, FieldList fields)
     {
-        FitFieldLayout[] layout = fields.Layout();
-        if (defined[localType] is not { } before || !before.AsSpan().SequenceEqual(layout))
-            Messages.Define(localType, global, layout, options.ByteOrder);
-        defined[localType] = layout;
+        var layout = fields.Layout();
+        if (_defined[localType] is not { } before || !before.AsSpan().SequenceEqual(layout))
+            Messages.Define(localType, global, layout, _options.ByteOrder);
+        _defined[localType] = layout;
         Messages.Write(localType, fields.Values());
         fields.Clear();
     }

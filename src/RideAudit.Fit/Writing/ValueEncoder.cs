@@ -23,9 +23,9 @@ internal static class ValueEncoder
 
     private static void FillInvalid(FitBaseType type, FitByteOrder order, Span<byte> field)
     {
-        int size = FitBaseTypes.SizeOf(type);
+        var size = FitBaseTypes.SizeOf(type);
         field.Fill(type == FitBaseType.String ? (byte)0 : byte.MaxValue);
-        for (int at = 0; at + size <= field.Length; at += size)
+        for (var at = 0; at + size <= field.Length; at += size)
             Put(FitBaseTypes.InvalidOf(type), size, order, field[at..]);
     }
 
@@ -35,7 +35,7 @@ internal static class ValueEncoder
             return BitConverter.SingleToUInt32Bits((float)value.Real);
         if (type == FitBaseType.Float64)
             return BitConverter.DoubleToUInt64Bits(value.Real);
-        (long low, long high) = RangeOf(type);
+        (var low, var high) = RangeOf(type);
         if (value.Integer < low || value.Integer > high)
             throw new ArgumentOutOfRangeException(nameof(value), value.Integer, $"A field of type {type} holds {low} to {high}.");
         return (ulong)value.Integer;
@@ -55,7 +55,7 @@ internal static class ValueEncoder
 
     private static void Put(ulong bits, int size, FitByteOrder order, Span<byte> at)
     {
-        bool big = order == FitByteOrder.BigEndian;
+        var big = order == FitByteOrder.BigEndian;
         switch (size)
         {
             case 1: at[0] = (byte)bits; break;

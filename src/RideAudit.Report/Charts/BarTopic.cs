@@ -24,10 +24,10 @@ internal sealed class BarTopic(string title, string caption, Func<HistoryEntry, 
     public override void Draw(Surface surface, ReviewDocument review, Area area)
     {
         double[] values = [.. review.History.Select(value)];
-        Scale scale = Scale.For(values.Append((Level ?? 0) * 1.05), Ticks);
+        var scale = Scale.For(values.Append((Level ?? 0) * 1.05), Ticks);
         var plot = new WeekPlot(surface, area, review.History, scale);
         plot.DrawAxes();
-        for (int week = 0; week < values.Length; week++)
+        for (var week = 0; week < values.Length; week++)
             surface.Fill(plot.Bar(week, 0, values[week], Width), week == values.Length - 1 ? Palette.Ink : Palette.Middle);
         if (Level is { } level)
             plot.DrawLevel(level, Asked);
@@ -35,9 +35,9 @@ internal sealed class BarTopic(string title, string caption, Func<HistoryEntry, 
             plot.DrawLevel(0, new Pen(Palette.Ink, 0.6f));
         if (values.Length == 0)
             return;
-        double last = values[^1];
-        Point at = plot.At(values.Length - 1, last);
-        float baseline = last < 0 ? at.Y + 8 : at.Y - 3;
+        var last = values[^1];
+        var at = plot.At(values.Length - 1, last);
+        var baseline = last < 0 ? at.Y + 8 : at.Y - 3;
         plot.Label(scale.Low < 0 ? Shown.Signed(last, decimals) : Shown.Number(last, decimals), at.X, baseline);
     }
 }

@@ -17,23 +17,23 @@ internal sealed class HoursTopic(string title, string caption) : TrendTopic(titl
     /// <inheritdoc/>
     public override void Draw(Surface surface, ReviewDocument review, Area area)
     {
-        Scale scale = Scale.For(review.History.SelectMany(week => new[] { week.Hours, (week.PlannedHours ?? 0) * 1.1 }), 4);
+        var scale = Scale.For(review.History.SelectMany(week => new[] { week.Hours, (week.PlannedHours ?? 0) * 1.1 }), 4);
         var plot = new WeekPlot(surface, area, review.History, scale);
         plot.DrawAxes();
-        for (int week = 0; week < review.History.Length; week++)
+        for (var week = 0; week < review.History.Length; week++)
             DrawStack(surface, plot, review.History[week], week);
-        for (int week = 0; week < review.History.Length; week++)
+        for (var week = 0; week < review.History.Length; week++)
             DrawPlanned(surface, plot, review.History[week], week);
-        for (int week = 0; week < review.History.Length; week++)
+        for (var week = 0; week < review.History.Length; week++)
             DrawLabel(plot, review.History[week], week, week == review.History.Length - 1);
     }
 
     private static void DrawStack(Surface surface, WeekPlot plot, HistoryEntry week, int place)
     {
         double from = 0;
-        for (int band = 0; band < Bands.Names.Length; band++)
+        for (var band = 0; band < Bands.Names.Length; band++)
         {
-            double to = from + (Bands.Seconds(week.BandSeconds, band) / 3600.0);
+            var to = from + (Bands.Seconds(week.BandSeconds, band) / 3600.0);
             Bands.Fill(surface, plot.Bar(place, from, to, Width), band);
             from = to;
         }
@@ -47,17 +47,17 @@ internal sealed class HoursTopic(string title, string caption) : TrendTopic(titl
     {
         if (week.PlannedHours is not > 0)
             return;
-        Area stroke = plot.Bar(place, 0, week.PlannedHours.Value, StrokeWidth);
+        var stroke = plot.Bar(place, 0, week.PlannedHours.Value, StrokeWidth);
         surface.Line(stroke.Left, stroke.Top, stroke.Right, stroke.Top, Palette.Paper, 2.6f);
         surface.Line(stroke.Left, stroke.Top, stroke.Right, stroke.Top, Palette.Ink, 1.1f);
     }
 
     private static void DrawLabel(WeekPlot plot, HistoryEntry week, int place, bool reviewed)
     {
-        string letter = week.Exception is { } exception ? Formatting.Words.Of(exception)[..1].ToUpperInvariant() : "";
-        string hours = reviewed ? Shown.Number(week.Hours, 1) : "";
-        string label = string.Join('\u00A0', new[] { letter, hours }.Where(part => part.Length > 0));
-        Point at = plot.At(place, Math.Max(week.Hours, week.PlannedHours ?? 0));
+        var letter = week.Exception is { } exception ? Formatting.Words.Of(exception)[..1].ToUpperInvariant() : "";
+        var hours = reviewed ? Shown.Number(week.Hours, 1) : "";
+        var label = string.Join('\u00A0', new[] { letter, hours }.Where(part => part.Length > 0));
+        var at = plot.At(place, Math.Max(week.Hours, week.PlannedHours ?? 0));
         if (label.Length > 0)
             plot.Label(label, at.X, at.Y - 3);
     }

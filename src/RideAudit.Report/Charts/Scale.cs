@@ -13,7 +13,7 @@ internal readonly record struct Scale(double Low, double High, double Step)
     {
         get
         {
-            (double low, double step) = (Low, Step);
+            (var low, var step) = (Low, Step);
             return Enumerable.Range(0, (int)Math.Round((High - Low) / Step) + 1).Select(tick => low + (tick * step));
         }
     }
@@ -29,7 +29,7 @@ internal readonly record struct Scale(double Low, double High, double Step)
         double rough = (high - low) / ticks, magnitude = 1;
         while (magnitude * 10 <= rough)
             magnitude *= 10;
-        double step = Steps.First(candidate => candidate * magnitude >= Math.Min(rough, 10 * magnitude)) * magnitude;
+        var step = Steps.First(candidate => candidate * magnitude >= Math.Min(rough, 10 * magnitude)) * magnitude;
         return new Scale(Math.Floor(low / step) * step, Math.Ceiling(high / step) * step, step);
     }
 }

@@ -31,7 +31,7 @@ internal sealed class SmallPlot(string unit, int decimals, ImmutableArray<SmallP
 
         LocalDate first = all.Min(point => point.Date), last = all.Max(point => point.Date);
         double low = all.Min(point => point.Value), high = all.Max(point => point.Value);
-        float room = series.Max(one => Styles.Tiny.Measure(surface.Fonts, one.Name)) + 3;
+        var room = series.Max(one => Styles.Tiny.Measure(surface.Fonts, one.Name)) + 3;
         var data = new Area(area.Left + 2, area.Top + LabelRoom, area.Right - room, area.Bottom - DateDepth - 4);
         float X(LocalDate date) => first == last ? data.Left : data.Left + (data.Width * Period.DaysBetween(first, date) / Period.DaysBetween(first, last));
         float Y(double value) => high > low ? data.Bottom - (data.Height * (float)((value - low) / (high - low))) : (data.Top + data.Bottom) / 2;
@@ -40,13 +40,13 @@ internal sealed class SmallPlot(string unit, int decimals, ImmutableArray<SmallP
         if (last != first)
             surface.Text(Shown.ShortDate(last), Styles.Tiny, area.Right, area.Bottom - 2, Align.End);
         Series[] drawn = [.. series.Where(one => one.Points.Length > 0).OrderBy(one => Y(one.Points[^1].Value))];
-        float[] names = Baselines([.. drawn.Select(one => Y(one.Points[^1].Value) + 2.5f)], data.Bottom + 2);
-        for (int place = 0; place < drawn.Length; place++)
+        var names = Baselines([.. drawn.Select(one => Y(one.Points[^1].Value) + 2.5f)], data.Bottom + 2);
+        for (var place = 0; place < drawn.Length; place++)
         {
-            Series one = drawn[place];
+            var one = drawn[place];
             Point[] points = [.. one.Points.Select(point => new Point(X(point.Date), Y(point.Value)))];
             surface.Polyline(Steps ? Stepped(points) : points, new Pen(Palette.Middle, 0.8f));
-            foreach (Point point in points)
+            foreach (var point in points)
                 surface.Fill(new Area(point.X - Dot, point.Y - Dot, point.X + Dot, point.Y + Dot), Palette.High);
             surface.Text(one.Name, Styles.Tiny, area.Right, names[place], Align.End);
         }
@@ -58,9 +58,9 @@ internal sealed class SmallPlot(string unit, int decimals, ImmutableArray<SmallP
     // Names stand beside their series' ends, moved up where they would leave the plot and apart where they would touch.
     private static float[] Baselines(float[] wanted, float lowest)
     {
-        for (int place = wanted.Length - 1; place >= 0; place--)
+        for (var place = wanted.Length - 1; place >= 0; place--)
             wanted[place] = Math.Min(wanted[place], lowest - ((wanted.Length - 1 - place) * Styles.Tiny.Size));
-        for (int place = 1; place < wanted.Length; place++)
+        for (var place = 1; place < wanted.Length; place++)
             wanted[place] = Math.Max(wanted[place], wanted[place - 1] + Styles.Tiny.Size);
         return wanted;
     }
@@ -68,8 +68,8 @@ internal sealed class SmallPlot(string unit, int decimals, ImmutableArray<SmallP
     // Above the points, where none can be touched.
     private void LabelEnds(Surface surface, Area area, Series one)
     {
-        TextStyle style = Styles.Tiny with { Colour = Palette.Ink };
-        float baseline = area.Top + Styles.Tiny.Ascent;
+        var style = Styles.Tiny with { Colour = Palette.Ink };
+        var baseline = area.Top + Styles.Tiny.Ascent;
         surface.Text(Shown.Quantity(one.Points[^1].Value, unit, decimals), style, area.Right, baseline, Align.End);
         if (one.Points.Length > 1)
             surface.Text(Shown.Quantity(one.Points[0].Value, unit, decimals), style, area.Left, baseline);
@@ -77,7 +77,7 @@ internal sealed class SmallPlot(string unit, int decimals, ImmutableArray<SmallP
 
     private static IEnumerable<Point> Stepped(Point[] points)
     {
-        for (int i = 0; i < points.Length; i++)
+        for (var i = 0; i < points.Length; i++)
         {
             if (i > 0)
                 yield return new Point(points[i].X, points[i - 1].Y);

@@ -14,9 +14,9 @@ internal readonly record struct StripScale(double TopW, double Seconds)
     public static StripScale Of(ReviewDocument review, ReviewTraces traces)
     {
         double top = 1;
-        foreach (RideEntry ride in review.Rides)
+        foreach (var ride in review.Rides)
         {
-            float most = traces.Of(ride.File) is { } trace ? trace.Power30W.Where(float.IsFinite).DefaultIfEmpty(0).Max() : 0;
+            var most = traces.Of(ride.File) is { } trace ? trace.Power30W.Where(float.IsFinite).DefaultIfEmpty(0).Max() : 0;
             top = Math.Max(top, Math.Max(most * Air, most > 0 ? (ride.ThresholdPowerW ?? 0) * OverThreshold : 0));
         }
 

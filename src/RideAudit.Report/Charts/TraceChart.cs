@@ -29,11 +29,11 @@ internal sealed class TraceChart(RideEntry ride, RideTrace trace, ImmutableArray
     /// <summary>Draws with the top left corner at a point.</summary>
     public void Draw(Surface surface, float x, float y)
     {
-        float left = x + AxisRoom;
-        float right = left + ((width - AxisRoom) * (float)(ride.DurationSeconds / scale.Seconds));
-        bool heart = !trace.HeartRateBpm.IsEmpty;
-        bool power = !trace.Power30W.IsEmpty;
-        float powerBottom = y + depth - (heart && power ? HeartDepth + LaneGap : 0);
+        var left = x + AxisRoom;
+        var right = left + ((width - AxisRoom) * (float)(ride.DurationSeconds / scale.Seconds));
+        var heart = !trace.HeartRateBpm.IsEmpty;
+        var power = !trace.Power30W.IsEmpty;
+        var powerBottom = y + depth - (heart && power ? HeartDepth + LaneGap : 0);
         if (power)
             DrawPower(surface, new Area(left, y + 7, right, powerBottom));
         if (heart)
@@ -46,7 +46,7 @@ internal sealed class TraceChart(RideEntry ride, RideTrace trace, ImmutableArray
 
     private void DrawPower(Surface surface, Area area)
     {
-        double threshold = ride.ThresholdPowerW ?? 0;
+        var threshold = ride.ThresholdPowerW ?? 0;
         float Y(double watts) => area.Bottom - (area.Height * (float)(Math.Min(watts, scale.TopW) / scale.TopW));
         DrawBands(surface, area, Y, threshold);
         surface.Line(area.Left, area.Bottom, area.Right, area.Bottom, Palette.Hairline, 0.6f);
@@ -57,9 +57,9 @@ internal sealed class TraceChart(RideEntry ride, RideTrace trace, ImmutableArray
         }
 
         surface.Text("W", Styles.Tiny, area.Left - 4, area.Bottom, Align.End);
-        ImmutableArray<StretchEntry> repeats = Repeats.Of(ride);
-        float free = float.MinValue;
-        for (int i = 0; i < repeats.Length; i++)
+        var repeats = Repeats.Of(ride);
+        var free = float.MinValue;
+        for (var i = 0; i < repeats.Length; i++)
             free = DrawRepeat(surface, area, repeats[i], Shown.Number(i + 1), free);
     }
 
@@ -77,9 +77,9 @@ internal sealed class TraceChart(RideEntry ride, RideTrace trace, ImmutableArray
     // Page one's fills under the power, a run of one band at a time.
     private void DrawBands(Surface surface, Area area, Func<double, float> y, double threshold)
     {
-        ImmutableArray<float> samples = trace.Power30W;
-        int bucket = Math.Max(1, (int)(samples.Length / Math.Max(1, area.Width / PointsPerBar)));
-        for (int at = 0; at < samples.Length; at += bucket)
+        var samples = trace.Power30W;
+        var bucket = Math.Max(1, (int)(samples.Length / Math.Max(1, area.Width / PointsPerBar)));
+        for (var at = 0; at < samples.Length; at += bucket)
         {
             float[] known = [.. samples.AsSpan(at, Math.Min(bucket, samples.Length - at)).ToArray().Where(float.IsFinite)];
             if (known.Length == 0)
@@ -106,12 +106,12 @@ internal sealed class TraceChart(RideEntry ride, RideTrace trace, ImmutableArray
 
     private List<Point> Points(ImmutableArray<float> samples, Area area, Func<double, float> y)
     {
-        int bucket = Math.Max(1, (int)(samples.Length / (area.Width / PointsPerSample)));
+        var bucket = Math.Max(1, (int)(samples.Length / (area.Width / PointsPerSample)));
         var points = new List<Point>((samples.Length / bucket) + 1);
-        for (int at = 0; at < samples.Length; at += bucket)
+        for (var at = 0; at < samples.Length; at += bucket)
         {
             float[] known = [.. samples.AsSpan(at, Math.Min(bucket, samples.Length - at)).ToArray().Where(float.IsFinite)];
-            float x = X(area, (double)at * trace.StepSeconds);
+            var x = X(area, (double)at * trace.StepSeconds);
             points.Add(new Point(Math.Min(x, area.Right), known.Length == 0 ? float.NaN : y(known.Average())));
         }
 
@@ -121,15 +121,15 @@ internal sealed class TraceChart(RideEntry ride, RideTrace trace, ImmutableArray
     private void DrawTime(Surface surface, float left, float right, float y)
     {
         var area = new Area(left, y, right, y);
-        foreach (int pause in trace.PauseSeconds)
+        foreach (var pause in trace.PauseSeconds)
             surface.Line(X(area, pause), y - 3, X(area, pause), y, Palette.Quiet, 0.5f);
         surface.Line(left, y, right, y, Palette.Hairline, 0.6f);
-        int step = TickStep(scale.Seconds);
-        for (int second = 0; second <= ride.DurationSeconds; second += step)
+        var step = TickStep(scale.Seconds);
+        for (var second = 0; second <= ride.DurationSeconds; second += step)
         {
-            float x = X(area, second);
+            var x = X(area, second);
             surface.Line(x, y, x, y + 2.5f, Palette.Quiet, 0.5f);
-            Align align = second == 0 ? Align.Start : x > right - 22 ? Align.End : Align.Middle;
+            var align = second == 0 ? Align.Start : x > right - 22 ? Align.End : Align.Middle;
             surface.Text(second == 0 ? "0" : Shown.Length(second), Styles.Tiny, x, y + 9.5f, align);
         }
     }

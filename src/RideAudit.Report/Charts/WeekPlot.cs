@@ -20,15 +20,15 @@ internal sealed class WeekPlot(Surface surface, Area area, ImmutableArray<Histor
     private const float TopRoom = 5;
     private const double AirBefore = 0.65;
     private const double AirAfter = 0.35;
-    private readonly Area data = new(
+    private readonly Area _data = new(
         area.Left + LeftRoom, area.Top + TopRoom, Math.Min(area.Right, area.Left + LeftRoom + (WidestPlace * history.Length)), area.Bottom - BottomRoom);
-    private readonly double first = -AirBefore;
-    private readonly double last = history.Length - AirAfter;
+    private readonly double _first = -AirBefore;
+    private readonly double _last = history.Length - AirAfter;
 
     /// <summary>Where a value of a week stands; weeks are counted from 0, oldest first.</summary>
     public Point At(double week, double value) => new(
-        (float)(data.Left + (data.Width * (week - first) / (last - first))),
-        (float)(data.Bottom - (data.Height * (value - scale.Low) / (scale.High - scale.Low))));
+        (float)(_data.Left + (_data.Width * (week - _first) / (_last - _first))),
+        (float)(_data.Bottom - (_data.Height * (value - scale.Low) / (scale.High - scale.Low))));
 
     /// <summary>A bar's area.</summary>
     /// <param name="week">The week.</param>
@@ -44,29 +44,29 @@ internal sealed class WeekPlot(Surface surface, Area area, ImmutableArray<Histor
     /// <summary>Draws the grid and the labels of both axes.</summary>
     public void DrawAxes()
     {
-        foreach (double value in scale.Ticks)
+        foreach (var value in scale.Ticks)
         {
-            float y = At(0, value).Y;
-            surface.Line(data.Left, y, data.Right, y, Palette.Hairline, 0.5f);
-            surface.Text(Shown.Number(value, scale.Decimals), Styles.Tiny, data.Left - 6, y + 2.7f, Align.End);
+            var y = At(0, value).Y;
+            surface.Line(_data.Left, y, _data.Right, y, Palette.Hairline, 0.5f);
+            surface.Text(Shown.Number(value, scale.Decimals), Styles.Tiny, _data.Left - 6, y + 2.7f, Align.End);
         }
 
-        int every = Math.Max(1, (int)Math.Ceiling(LabelPitch * (last - first) / data.Width));
-        for (int week = history.Length - 1; week >= 0; week -= every)
+        var every = Math.Max(1, (int)Math.Ceiling(LabelPitch * (_last - _first) / _data.Width));
+        for (var week = history.Length - 1; week >= 0; week -= every)
         {
-            string date = Shown.ShortDate(history[week].StartsOn);
+            var date = Shown.ShortDate(history[week].StartsOn);
             surface.Text(date, Styles.Tiny, Inside(At(week, 0).X, Styles.Tiny.Measure(surface.Fonts, date) / 2), area.Bottom - 3, Align.Middle);
         }
     }
 
     /// <summary>A line across at a level.</summary>
-    public void DrawLevel(double value, Pen pen) => surface.Line(data.Left, At(0, value).Y, data.Right, At(0, value).Y, pen);
+    public void DrawLevel(double value, Pen pen) => surface.Line(_data.Left, At(0, value).Y, _data.Right, At(0, value).Y, pen);
 
     /// <summary>A value beside its mark, on a patch of paper so that no line runs through it.</summary>
     public void Label(string text, float x, float baseline)
     {
-        TextStyle style = Styles.Tiny with { Colour = Palette.Ink };
-        float half = (style.Measure(surface.Fonts, text) / 2) + 1;
+        var style = Styles.Tiny with { Colour = Palette.Ink };
+        var half = (style.Measure(surface.Fonts, text) / 2) + 1;
         x = Inside(x, half);
         surface.Fill(new Area(x - half, baseline - style.Size + 1, x + half, baseline + 1), Palette.Paper);
         surface.Text(text, style, x, baseline, Align.Middle);

@@ -6,9 +6,9 @@ internal static class Numerals
     /// <summary>A number rounded to hundredths.</summary>
     public static string Plain(double value)
     {
-        long hundredths = (long)Math.Round(value * 100, MidpointRounding.AwayFromZero);
-        string sign = hundredths < 0 ? "-" : "";
-        (long whole, long rest) = Math.DivRem(Math.Abs(hundredths), 100);
+        var hundredths = (long)Math.Round(value * 100, MidpointRounding.AwayFromZero);
+        var sign = hundredths < 0 ? "-" : "";
+        (var whole, var rest) = Math.DivRem(Math.Abs(hundredths), 100);
         return rest == 0 ? $"{sign}{whole}" : $"{sign}{whole}.{(rest % 10 == 0 ? $"{rest / 10}" : $"{rest:00}")}";
     }
 }

@@ -29,8 +29,8 @@ internal abstract class Surface(FontSet fonts)
     /// <summary>Text on a baseline, its start, middle or end at <paramref name="x"/>; returns its width, pt.</summary>
     public float Text(string text, TextStyle style, float x, float baseline, Align align = Align.Start)
     {
-        List<GlyphRun> runs = Fonts.Shape(text, style.Weight, style.Size);
-        float width = runs.Sum(run => run.Width);
+        var runs = Fonts.Shape(text, style.Weight, style.Size);
+        var width = runs.Sum(run => run.Width);
         Text(runs, style, x - (width * (int)align / 2f), baseline);
         return width;
     }
@@ -38,7 +38,7 @@ internal abstract class Surface(FontSet fonts)
     /// <summary>Text that is set already.</summary>
     public void Text(IEnumerable<GlyphRun> runs, TextStyle style, float x, float baseline)
     {
-        foreach (GlyphRun run in runs)
+        foreach (var run in runs)
         {
             if (run.Glyphs.Count > 0)
                 Glyphs(run, style, x, baseline);
@@ -73,10 +73,10 @@ internal abstract class Surface(FontSet fonts)
     public void Polyline(IEnumerable<Point> points, Pen pen)
     {
         var pieces = new List<List<Point>>();
-        bool open = false;
-        foreach (Point point in points)
+        var open = false;
+        foreach (var point in points)
         {
-            bool known = float.IsFinite(point.Y);
+            var known = float.IsFinite(point.Y);
             if (known && !open)
                 pieces.Add([]);
             if (known)
@@ -96,7 +96,7 @@ internal abstract class Surface(FontSet fonts)
     public void Hatch(Area area, float step, Pen pen)
     {
         var lines = new List<Point[]>();
-        for (float x = area.Left - area.Height + step; x < area.Right; x += step)
+        for (var x = area.Left - area.Height + step; x < area.Right; x += step)
             lines.Add([new Point(x, area.Bottom), new Point(x + area.Height, area.Top)]);
         if (lines.Count > 0)
             Clipped(area, () => Stroke(lines, pen));

@@ -4,9 +4,9 @@ namespace RideAudit.Report.Flow;
 /// <param name="sheet">The paper.</param>
 internal sealed class PageFlow(Sheet sheet)
 {
-    private readonly List<List<Placed>> pages = [];
-    private readonly List<Block> waiting = [];
-    private float y = float.MaxValue;
+    private readonly List<List<Placed>> _pages = [];
+    private readonly List<Block> _waiting = [];
+    private float _y = float.MaxValue;
 
     /// <summary>Where the first page's flow begins, pt.</summary>
     public float FirstTop { get; init; } = sheet.FlowTop;
@@ -14,12 +14,12 @@ internal sealed class PageFlow(Sheet sheet)
     /// <summary>Where the first page's flow ends, pt.</summary>
     public float FirstBottom { get; init; } = sheet.FlowBottom;
 
-    private float Bottom => pages.Count == 1 ? FirstBottom : sheet.FlowBottom;
+    private float Bottom => _pages.Count == 1 ? FirstBottom : sheet.FlowBottom;
 
     /// <summary>Adds a block after those added before.</summary>
     public void Add(Block block)
     {
-        waiting.Add(block);
+        _waiting.Add(block);
         if (!block.KeepWithNext)
             Place();
     }
@@ -27,7 +27,7 @@ internal sealed class PageFlow(Sheet sheet)
     /// <summary>Adds several.</summary>
     public void Add(IEnumerable<Block> blocks)
     {
-        foreach (Block block in blocks)
+        foreach (var block in blocks)
             Add(block);
     }
 
@@ -35,42 +35,42 @@ internal sealed class PageFlow(Sheet sheet)
     public void BeginPageTwo()
     {
         Place();
-        if (pages.Count == 1)
-            y = float.MaxValue;
+        if (_pages.Count == 1)
+            _y = float.MaxValue;
     }
 
     /// <summary>Blocks have room on the first page under what stands there.</summary>
     public bool HasRoomOnFirst(List<Block> blocks)
     {
         Place();
-        return pages.Count == 1 && y + Depth(blocks) <= Bottom;
+        return _pages.Count == 1 && _y + Depth(blocks) <= Bottom;
     }
 
     /// <summary>What comes next begins a page.</summary>
     public void BeginPage()
     {
         Place();
-        if (pages.Count > 0)
-            y = float.MaxValue;
+        if (_pages.Count > 0)
+            _y = float.MaxValue;
     }
 
     /// <summary>The pages, first to last.</summary>
     public IReadOnlyList<IReadOnlyList<Placed>> Finish()
     {
         Place();
-        return pages;
+        return _pages;
     }
 
     private void Place()
     {
-        if (waiting.Count == 0)
+        if (_waiting.Count == 0)
             return;
-        if (pages.Count == 0 || y + Depth(waiting) > Bottom)
+        if (_pages.Count == 0 || _y + Depth(_waiting) > Bottom)
             TurnPage();
-        foreach (Block block in waiting)
+        foreach (var block in _waiting)
         {
-            bool first = pages[^1].Count == 0;
-            if (!first && y + block.SpaceBefore + block.Height > Bottom)
+            var first = _pages[^1].Count == 0;
+            if (!first && _y + block.SpaceBefore + block.Height > Bottom)
             {
                 TurnPage();
                 first = true;
@@ -79,28 +79,28 @@ internal sealed class PageFlow(Sheet sheet)
             Set(block, first);
         }
 
-        waiting.Clear();
+        _waiting.Clear();
     }
 
     private void Set(Block block, bool first)
     {
         if (first && block.RunningHead is { } head)
         {
-            pages[^1].Add(new Placed(head, y));
-            y += head.Height;
+            _pages[^1].Add(new Placed(head, _y));
+            _y += head.Height;
         }
 
-        y += first ? 0 : block.SpaceBefore;
-        pages[^1].Add(new Placed(block, y));
-        y += block.Height;
+        _y += first ? 0 : block.SpaceBefore;
+        _pages[^1].Add(new Placed(block, _y));
+        _y += block.Height;
     }
 
     private void TurnPage()
     {
-        if (pages.Count > 0 && pages[^1].Count == 0)
+        if (_pages.Count > 0 && _pages[^1].Count == 0)
             return;
-        pages.Add([]);
-        y = pages.Count == 1 ? FirstTop : sheet.FlowTop;
+        _pages.Add([]);
+        _y = _pages.Count == 1 ? FirstTop : sheet.FlowTop;
     }
 
     private static float Depth(List<Block> blocks) => blocks.Sum(block => block.SpaceBefore + block.Height);

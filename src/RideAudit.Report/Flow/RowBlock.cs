@@ -8,7 +8,7 @@ namespace RideAudit.Report.Flow;
 /// <summary>A row of a table; texts at the start of a cell wrap, figures stay on one line.</summary>
 internal sealed class RowBlock : Block
 {
-    private readonly List<(Column Column, List<TextLine> Lines)> cells = [];
+    private readonly List<(Column Column, List<TextLine> Lines)> _cells = [];
 
     /// <param name="fonts">Fonts.</param>
     /// <param name="columns">The table's columns.</param>
@@ -17,12 +17,12 @@ internal sealed class RowBlock : Block
     public RowBlock(FontSet fonts, IReadOnlyList<Column> columns, IReadOnlyList<Span> texts, float width)
     {
         Width = width;
-        for (int i = 0; i < columns.Count; i++)
+        for (var i = 0; i < columns.Count; i++)
         {
-            List<TextLine> lines = columns[i].Align == Align.Start
+            var lines = columns[i].Align == Align.Start
                 ? LineBreaker.Break(fonts, [texts[i]], columns[i].Width)
                 : [TextLine.Of(fonts, [texts[i]])];
-            cells.Add((columns[i], lines));
+            _cells.Add((columns[i], lines));
         }
     }
 
@@ -36,7 +36,7 @@ internal sealed class RowBlock : Block
     public bool Ruled { get; init; } = true;
 
     /// <inheritdoc/>
-    public override float Height => cells.Max(cell => cell.Lines.Sum(line => line.Leading)) + (2 * Air);
+    public override float Height => _cells.Max(cell => cell.Lines.Sum(line => line.Leading)) + (2 * Air);
 
     private float Width { get; }
 
@@ -51,10 +51,10 @@ internal sealed class RowBlock : Block
             surface.Anchor(x, y, Anchor);
         if (Ruled)
             surface.Hairline(x, x + Width, y);
-        foreach ((Column column, List<TextLine> lines) in cells)
+        foreach ((var column, var lines) in _cells)
         {
-            float baseline = y + Air;
-            foreach (TextLine line in lines)
+            var baseline = y + Air;
+            foreach (var line in lines)
             {
                 line.Draw(surface, x + column.X - (line.Width * (int)column.Align / 2f), baseline + line.Ascent);
                 baseline += line.Leading;

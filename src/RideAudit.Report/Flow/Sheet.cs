@@ -9,26 +9,26 @@ internal sealed class Sheet
     private const float HeaderDepth = 30;
     private const float FooterDepth = 24;
 
-    private readonly float margin = Margin;
+    private readonly float _margin = Margin;
 
     public Sheet(Paper paper) => (Width, Height) = paper == Paper.Letter ? (612, 792) : (595.28f, 841.89f);
 
     /// <summary>A sheet of any size.</summary>
-    public Sheet(float width, float height, float margin) => (Width, Height, this.margin) = (width, height, margin);
+    public Sheet(float width, float height, float margin) => (Width, Height, _margin) = (width, height, margin);
 
     public float Width { get; }
 
     public float Height { get; }
 
-    public float Left => margin;
+    public float Left => _margin;
 
-    public float Right => Width - margin;
+    public float Right => Width - _margin;
 
-    public float Top => margin;
+    public float Top => _margin;
 
-    public float Bottom => Height - margin;
+    public float Bottom => Height - _margin;
 
-    public float ContentWidth => Width - (2 * margin);
+    public float ContentWidth => Width - (2 * _margin);
 
     /// <summary>Where the flow of a page begins, under its header.</summary>
     public float FlowTop => Top + HeaderDepth;

@@ -7,12 +7,12 @@ namespace RideAudit.Report.Flow;
 /// <summary>A paragraph.</summary>
 internal sealed class TextBlock : Block
 {
-    private readonly List<TextLine> lines;
+    private readonly List<TextLine> _lines;
 
     /// <param name="fonts">Fonts.</param>
     /// <param name="spans">The text.</param>
     /// <param name="width">Width, pt.</param>
-    public TextBlock(FontSet fonts, IEnumerable<Span> spans, float width) => lines = LineBreaker.Break(fonts, spans, width);
+    public TextBlock(FontSet fonts, IEnumerable<Span> spans, float width) => _lines = LineBreaker.Break(fonts, spans, width);
 
     /// <summary>A paragraph in one style.</summary>
     public TextBlock(FontSet fonts, string text, TextStyle style, float width)
@@ -27,17 +27,17 @@ internal sealed class TextBlock : Block
     public string? Anchor { get; init; }
 
     /// <summary>The lines.</summary>
-    public IReadOnlyList<TextLine> Lines => lines;
+    public IReadOnlyList<TextLine> Lines => _lines;
 
     /// <inheritdoc/>
-    public override float Height => lines.Sum(line => line.Leading);
+    public override float Height => _lines.Sum(line => line.Leading);
 
     /// <inheritdoc/>
     public override void Draw(Surface surface, float x, float y)
     {
         if (Anchor is not null)
             surface.Anchor(x, y, Anchor);
-        foreach (TextLine line in lines)
+        foreach (var line in _lines)
         {
             line.Draw(surface, x + Indent, y + line.Ascent);
             y += line.Leading;

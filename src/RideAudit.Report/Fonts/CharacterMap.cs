@@ -14,12 +14,12 @@ internal static class CharacterMap
     /// <returns>Empty for a font without a Unicode map.</returns>
     public static SortedDictionary<int, int> Read(Sfnt font)
     {
-        int table = font.Find("cmap");
+        var table = font.Find("cmap");
         var map = new SortedDictionary<int, int>();
-        for (int i = 0; table >= 0 && i < font.U16(table + 2); i++)
+        for (var i = 0; table >= 0 && i < font.U16(table + 2); i++)
         {
-            int entry = table + 4 + (8 * i);
-            int subtable = table + font.S32(entry + 4);
+            var entry = table + 4 + (8 * i);
+            var subtable = table + font.S32(entry + 4);
             if (font.U16(entry) is not (0 or 3))
                 continue;
             if (font.U16(subtable) == WideMap)
@@ -34,8 +34,8 @@ internal static class CharacterMap
     /// <summary>A table of format 12, one group a run of neighbours.</summary>
     public static byte[] Write(SortedDictionary<int, int> map)
     {
-        List<(int First, int Last, int Glyph)> groups = Groups(map);
-        byte[] table = new byte[Header + 16 + (12 * groups.Count)];
+        var groups = Groups(map);
+        var table = new byte[Header + 16 + (12 * groups.Count)];
         Span<byte> span = table;
         BinaryPrimitives.WriteUInt16BigEndian(span[2..], 1);
         BinaryPrimitives.WriteUInt16BigEndian(span[4..], 3);
@@ -44,8 +44,8 @@ internal static class CharacterMap
         BinaryPrimitives.WriteUInt16BigEndian(span[Header..], WideMap);
         BinaryPrimitives.WriteInt32BigEndian(span[(Header + 4)..], table.Length - Header);
         BinaryPrimitives.WriteInt32BigEndian(span[(Header + 12)..], groups.Count);
-        int at = Header + 16;
-        foreach ((int first, int last, int glyph) in groups)
+        var at = Header + 16;
+        foreach ((var first, var last, var glyph) in groups)
         {
             BinaryPrimitives.WriteInt32BigEndian(span[at..], first);
             BinaryPrimitives.WriteInt32BigEndian(span[(at + 4)..], last);
@@ -59,7 +59,7 @@ internal static class CharacterMap
     private static List<(int First, int Last, int Glyph)> Groups(SortedDictionary<int, int> map)
     {
         var groups = new List<(int First, int Last, int Glyph)>();
-        foreach ((int code, int glyph) in map)
+        foreach ((var code, var glyph) in map)
         {
             if (groups.Count > 0 && groups[^1] is var last && code == last.Last + 1 && glyph == last.Glyph + code - last.First)
                 groups[^1] = last with { Last = code };
@@ -72,14 +72,14 @@ internal static class CharacterMap
 
     private static void ReadWide(Sfnt font, int table, SortedDictionary<int, int> map)
     {
-        int after = 0;
-        for (int i = 0; i < font.S32(table + 12); i++)
+        var after = 0;
+        for (var i = 0; i < font.S32(table + 12); i++)
         {
-            int group = table + 16 + (12 * i);
+            var group = table + 16 + (12 * i);
             int first = font.S32(group), last = Math.Min(font.S32(group + 4), LastCodePoint);
             if (first < after || last < first)
                 break;
-            for (int code = first; code <= last; code++)
+            for (var code = first; code <= last; code++)
                 map[code] = font.S32(group + 8) + code - first;
             after = last + 1;
         }
@@ -87,17 +87,17 @@ internal static class CharacterMap
 
     private static void ReadSegments(Sfnt font, int table, SortedDictionary<int, int> map)
     {
-        int bytes = font.U16(table + 6);
-        for (int at = 0; at < bytes; at += 2)
+        var bytes = font.U16(table + 6);
+        for (var at = 0; at < bytes; at += 2)
         {
-            int last = font.U16(table + 14 + at);
-            int first = font.U16(table + 16 + bytes + at);
-            int delta = font.U16(table + 16 + (2 * bytes) + at);
-            int rangeAt = table + 16 + (3 * bytes) + at;
-            int range = font.U16(rangeAt);
-            for (int code = first; code <= last && code != 0xFFFF; code++)
+            var last = font.U16(table + 14 + at);
+            var first = font.U16(table + 16 + bytes + at);
+            var delta = font.U16(table + 16 + (2 * bytes) + at);
+            var rangeAt = table + 16 + (3 * bytes) + at;
+            var range = font.U16(rangeAt);
+            for (var code = first; code <= last && code != 0xFFFF; code++)
             {
-                int glyph = range == 0 ? code : font.U16(rangeAt + range + (2 * (code - first)));
+                var glyph = range == 0 ? code : font.U16(rangeAt + range + (2 * (code - first)));
                 if (glyph != 0 || range == 0)
                     map[code] = (glyph + delta) & 0xFFFF;
             }

@@ -12,25 +12,25 @@ namespace RideAudit.Report.Fonts;
 internal sealed class Face
 {
     private const int PostScriptName = 6;
-    private readonly Sfnt font;
-    private readonly SortedDictionary<int, int> map;
-    private readonly Kerning kerning;
-    private readonly Composition composition;
+    private readonly Sfnt _font;
+    private readonly SortedDictionary<int, int> _map;
+    private readonly Kerning _kerning;
+    private readonly Composition _composition;
 
     private Face(Sfnt font, int index)
     {
-        this.font = font;
+        _font = font;
         Index = index;
-        map = CharacterMap.Read(font);
-        TabularFigures.Apply(font, map);
-        kerning = new Kerning(font);
-        composition = new Composition(font, map);
+        _map = CharacterMap.Read(font);
+        TabularFigures.Apply(font, _map);
+        _kerning = new Kerning(font);
+        _composition = new Composition(font, _map);
         UnitsPerEm = Math.Max(1, font.U16(font.Find("head") + 18));
         Name = ReadName();
     }
 
     /// <summary>The file.</summary>
-    public byte[] Bytes => font.Bytes;
+    public byte[] Bytes => _font.Bytes;
 
     /// <summary>Which font of the file, counted from 0.</summary>
     public int Index { get; }
@@ -42,13 +42,13 @@ internal sealed class Face
     public int UnitsPerEm { get; }
 
     /// <summary>Height above the baseline, the font's units.</summary>
-    public int Ascent => font.S16(font.Find("hhea") + 4);
+    public int Ascent => _font.S16(_font.Find("hhea") + 4);
 
     /// <summary>Depth under the baseline, the font's units, below 0.</summary>
-    public int Descent => font.S16(font.Find("hhea") + 6);
+    public int Descent => _font.S16(_font.Find("hhea") + 6);
 
     /// <summary>What holds every glyph: left, bottom, right, top, the font's units.</summary>
-    public int[] Box => [.. Enumerable.Range(0, 4).Select(side => font.S16(font.Find("head") + 36 + (2 * side)))];
+    public int[] Box => [.. Enumerable.Range(0, 4).Select(side => _font.S16(_font.Find("head") + 36 + (2 * side)))];
 
     /// <summary>Null when the bytes are not a font with TrueType outlines and a Unicode map.</summary>
     /// <param name="bytes">The file.</param>
@@ -60,20 +60,20 @@ internal sealed class Face
         if (needed.Any(tag => font.Find(tag) < 0) || font.Table("head").Length < 54 || font.Table("hhea").Length < 36 || font.Table("maxp").Length < 6)
             return null;
         var face = new Face(font, index);
-        return face.map.Count > 0 ? face : null;
+        return face._map.Count > 0 ? face : null;
     }
 
     /// <summary>Whether the font draws every character of a text element.</summary>
     public bool Draws(string element) => element.EnumerateRunes().All(rune => IsInvisible(rune) || Glyph(rune.Value) != 0);
 
     /// <summary>A character's glyph; 0 when the font has none.</summary>
-    public int Glyph(int codePoint) => map.GetValueOrDefault(codePoint);
+    public int Glyph(int codePoint) => _map.GetValueOrDefault(codePoint);
 
     /// <summary>A glyph's advance, the font's units.</summary>
     public int Advance(int glyph)
     {
-        int full = font.U16(font.Find("hhea") + 34);
-        return font.U16(font.Find("hmtx") + (4 * Math.Max(0, Math.Min(glyph, full - 1))));
+        var full = _font.U16(_font.Find("hhea") + 34);
+        return _font.U16(_font.Find("hmtx") + (4 * Math.Max(0, Math.Min(glyph, full - 1))));
     }
 
     /// <summary>Sets text, each character by one glyph.</summary>
@@ -82,12 +82,12 @@ internal sealed class Face
     public GlyphRun Shape(string text, float size)
     {
         var glyphs = new List<GlyphRun.Glyph>(text.Length);
-        float scale = size / UnitsPerEm;
+        var scale = size / UnitsPerEm;
         int x = 0, before = -1;
-        foreach (int codePoint in Composed(text))
+        foreach (var codePoint in Composed(text))
         {
-            int glyph = Glyph(codePoint);
-            x += before < 0 ? 0 : kerning.Between(before, glyph);
+            var glyph = Glyph(codePoint);
+            x += before < 0 ? 0 : _kerning.Between(before, glyph);
             glyphs.Add(new GlyphRun.Glyph(glyph, codePoint, x * scale));
             x += Advance(glyph);
             before = glyph;
@@ -97,17 +97,17 @@ internal sealed class Face
     }
 
     /// <summary>A font file that draws those characters alone, as glyphs 1, 2, 3 … in the order given.</summary>
-    public byte[] Cut(IReadOnlyList<(int Glyph, int CodePoint)> drawn) => FontCut.Make(font, drawn);
+    public byte[] Cut(IReadOnlyList<(int Glyph, int CodePoint)> drawn) => FontCut.Make(_font, drawn);
 
     private static bool IsInvisible(Rune rune) => rune.Value is 0x200D or (>= 0xFE00 and <= 0xFE0F);
 
     private List<int> Composed(string text)
     {
         var characters = new List<int>(text.Length);
-        foreach (Rune rune in text.EnumerateRunes().Where(rune => !IsInvisible(rune)))
+        foreach (var rune in text.EnumerateRunes().Where(rune => !IsInvisible(rune)))
         {
-            bool accent = characters.Count > 0 && Rune.GetUnicodeCategory(rune) == UnicodeCategory.NonSpacingMark;
-            if (accent && composition.Of(Glyph(characters[^1]), Glyph(rune.Value)) is { } whole)
+            var accent = characters.Count > 0 && Rune.GetUnicodeCategory(rune) == UnicodeCategory.NonSpacingMark;
+            if (accent && _composition.Of(Glyph(characters[^1]), Glyph(rune.Value)) is { } whole)
                 characters[^1] = whole;
             else
                 characters.Add(rune.Value);
@@ -118,17 +118,17 @@ internal sealed class Face
 
     private string ReadName()
     {
-        int table = font.Find("name");
-        for (int i = 0; table >= 0 && i < font.U16(table + 2); i++)
+        var table = _font.Find("name");
+        for (var i = 0; table >= 0 && i < _font.U16(table + 2); i++)
         {
-            int record = table + 6 + (12 * i);
-            if (font.U16(record + 6) != PostScriptName)
+            var record = table + 6 + (12 * i);
+            if (_font.U16(record + 6) != PostScriptName)
                 continue;
             var name = new StringBuilder();
-            int at = table + font.U16(table + 4) + font.U16(record + 10);
-            for (int j = 0; j < font.U16(record + 8); j++)
-                name.Append((char)(font.U16(at + j) >> 8));
-            string plain = string.Concat(name.ToString().Where(c => char.IsAsciiLetterOrDigit(c) || c == '-'));
+            var at = table + _font.U16(table + 4) + _font.U16(record + 10);
+            for (var j = 0; j < _font.U16(record + 8); j++)
+                name.Append((char)(_font.U16(at + j) >> 8));
+            var plain = string.Concat(name.ToString().Where(c => char.IsAsciiLetterOrDigit(c) || c == '-'));
             if (plain.Length > 0)
                 return plain;
         }

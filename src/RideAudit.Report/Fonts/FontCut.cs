@@ -17,18 +17,18 @@ internal sealed class FontCut
     private const int FirstPart = 10;
     private const int NamelessPost = 0x00030000;
     private static readonly string[] CopiedTables = ["OS/2", "cvt ", "fpgm", "prep"];
-    private readonly Sfnt font;
-    private readonly List<int> glyphs;
-    private readonly Dictionary<int, int> numbers = [];
+    private readonly Sfnt _font;
+    private readonly List<int> _glyphs;
+    private readonly Dictionary<int, int> _numbers = [];
 
     private FontCut(Sfnt font, IEnumerable<int> drawn)
     {
-        this.font = font;
-        glyphs = [0, .. drawn];
-        for (int i = 0; i < glyphs.Count; i++)
+        _font = font;
+        _glyphs = [0, .. drawn];
+        for (var i = 0; i < _glyphs.Count; i++)
         {
-            numbers.TryAdd(glyphs[i], i);
-            glyphs.AddRange(Parts(glyphs[i]).Select(at => font.U16(at)).Distinct().Where(part => !glyphs.Contains(part)).ToList());
+            _numbers.TryAdd(_glyphs[i], i);
+            _glyphs.AddRange(Parts(_glyphs[i]).Select(at => font.U16(at)).Distinct().Where(part => !_glyphs.Contains(part)).ToList());
         }
     }
 
@@ -39,9 +39,9 @@ internal sealed class FontCut
     {
         var cut = new FontCut(font, drawn.Select(entry => entry.Glyph));
         var map = new SortedDictionary<int, int>();
-        for (int i = 0; i < drawn.Count; i++)
+        for (var i = 0; i < drawn.Count; i++)
             map.TryAdd(drawn[i].CodePoint, i + 1);
-        (byte[] outlines, byte[] places) = cut.Outlines();
+        (var outlines, var places) = cut.Outlines();
         var tables = new List<(string Tag, byte[] Table)>
         {
             ("glyf", outlines), ("loca", places), ("hmtx", cut.Widths()), ("cmap", CharacterMap.Write(map)), ("post", new byte[32]),
@@ -51,8 +51,8 @@ internal sealed class FontCut
         };
         BinaryPrimitives.WriteInt32BigEndian(Table(tables, "post"), NamelessPost);
         BinaryPrimitives.WriteUInt16BigEndian(Table(tables, "head")[50..], 1);
-        BinaryPrimitives.WriteUInt16BigEndian(Table(tables, "hhea")[34..], (ushort)cut.glyphs.Count);
-        BinaryPrimitives.WriteUInt16BigEndian(Table(tables, "maxp")[4..], (ushort)cut.glyphs.Count);
+        BinaryPrimitives.WriteUInt16BigEndian(Table(tables, "hhea")[34..], (ushort)cut._glyphs.Count);
+        BinaryPrimitives.WriteUInt16BigEndian(Table(tables, "maxp")[4..], (ushort)cut._glyphs.Count);
         tables.AddRange(CopiedTables.Where(tag => font.Find(tag) >= 0).Select(tag => (tag, font.Table(tag).ToArray())));
         return Sfnt.Write(tables);
     }
@@ -61,11 +61,11 @@ internal sealed class FontCut
 
     private (int Start, int Length) Place(int glyph)
     {
-        int loca = font.Find("loca"), glyf = font.Find("glyf");
-        bool wide = font.U16(font.Find("head") + 50) == 1;
-        int start = wide ? font.S32(loca + (4 * glyph)) : font.U16(loca + (2 * glyph)) * 2;
-        int end = wide ? font.S32(loca + (4 * glyph) + 4) : font.U16(loca + (2 * glyph) + 2) * 2;
-        bool known = glyph < font.U16(font.Find("maxp") + 4) && start < end && end <= font.Table("glyf").Length;
+        int loca = _font.Find("loca"), glyf = _font.Find("glyf");
+        var wide = _font.U16(_font.Find("head") + 50) == 1;
+        var start = wide ? _font.S32(loca + (4 * glyph)) : _font.U16(loca + (2 * glyph)) * 2;
+        var end = wide ? _font.S32(loca + (4 * glyph) + 4) : _font.U16(loca + (2 * glyph) + 2) * 2;
+        var known = glyph < _font.U16(_font.Find("maxp") + 4) && start < end && end <= _font.Table("glyf").Length;
         return known ? (glyf + start, end - start) : (0, 0);
     }
 
@@ -73,11 +73,11 @@ internal sealed class FontCut
     private List<int> Parts(int glyph)
     {
         var found = new List<int>();
-        (int start, int length) = Place(glyph);
-        int at = start + FirstPart, flags = length > 0 && font.S16(start) < 0 ? MoreParts : 0;
+        (var start, var length) = Place(glyph);
+        int at = start + FirstPart, flags = length > 0 && _font.S16(start) < 0 ? MoreParts : 0;
         while ((flags & MoreParts) != 0 && at + 4 <= start + length)
         {
-            flags = font.U16(at);
+            flags = _font.U16(at);
             found.Add(at + 2);
             at += 4 + ((flags & PartsAreWords) != 0 ? 4 : 2);
             at += (flags & HasScale) != 0 ? 2 : (flags & HasTwoScales) != 0 ? 4 : (flags & HasMatrix) != 0 ? 8 : 0;
@@ -88,14 +88,14 @@ internal sealed class FontCut
 
     private (byte[] Outlines, byte[] Places) Outlines()
     {
-        byte[] places = new byte[4 * (glyphs.Count + 1)];
+        var places = new byte[4 * (_glyphs.Count + 1)];
         using var outlines = new MemoryStream();
-        for (int i = 0; i < glyphs.Count; i++)
+        for (var i = 0; i < _glyphs.Count; i++)
         {
-            (int start, int length) = Place(glyphs[i]);
-            byte[] outline = font.Bytes.AsSpan(start, length).ToArray();
-            foreach (int at in Parts(glyphs[i]))
-                BinaryPrimitives.WriteUInt16BigEndian(outline.AsSpan(at - start), (ushort)numbers[font.U16(at)]);
+            (var start, var length) = Place(_glyphs[i]);
+            var outline = _font.Bytes.AsSpan(start, length).ToArray();
+            foreach (var at in Parts(_glyphs[i]))
+                BinaryPrimitives.WriteUInt16BigEndian(outline.AsSpan(at - start), (ushort)_numbers[_font.U16(at)]);
             outlines.Write(outline);
             while (outlines.Length % 4 != 0)
                 outlines.WriteByte(0);
@@ -107,14 +107,14 @@ internal sealed class FontCut
 
     private byte[] Widths()
     {
-        byte[] widths = new byte[4 * glyphs.Count];
-        int table = font.Find("hmtx"), full = font.U16(font.Find("hhea") + 34);
-        for (int i = 0; i < glyphs.Count; i++)
+        var widths = new byte[4 * _glyphs.Count];
+        int table = _font.Find("hmtx"), full = _font.U16(_font.Find("hhea") + 34);
+        for (var i = 0; i < _glyphs.Count; i++)
         {
-            int glyph = glyphs[i];
-            int bearing = glyph < full ? table + (4 * glyph) + 2 : table + (4 * full) + (2 * (glyph - full));
-            BinaryPrimitives.WriteUInt16BigEndian(widths.AsSpan(4 * i), (ushort)font.U16(table + (4 * Math.Min(glyph, full - 1))));
-            BinaryPrimitives.WriteInt16BigEndian(widths.AsSpan((4 * i) + 2), (short)font.S16(bearing));
+            var glyph = _glyphs[i];
+            var bearing = glyph < full ? table + (4 * glyph) + 2 : table + (4 * full) + (2 * (glyph - full));
+            BinaryPrimitives.WriteUInt16BigEndian(widths.AsSpan(4 * i), (ushort)_font.U16(table + (4 * Math.Min(glyph, full - 1))));
+            BinaryPrimitives.WriteInt16BigEndian(widths.AsSpan((4 * i) + 2), (short)_font.S16(bearing));
         }
 
         return widths;

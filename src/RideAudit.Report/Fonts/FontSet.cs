@@ -48,14 +48,14 @@ internal sealed class FontSet(SystemFonts system)
     {
         var runs = new List<(Face Face, string Text)>();
         Writing? lacking = null;
-        foreach (string element in Elements(text))
+        foreach (var element in Elements(text))
         {
-            Face? face = For(weight, element);
-            Writing? writing = face is null ? Writing.Of(element) : null;
+            var face = For(weight, element);
+            var writing = face is null ? Writing.Of(element) : null;
             if (lacking is not null && (writing == lacking || (element == " " && runs[^1].Text.EndsWith(' '))))
                 continue;
             lacking = element == " " ? lacking : writing;
-            (Face used, string printed) = face is null ? (Package[weight], $"[{writing!.Name}]") : (face, element);
+            (var used, var printed) = face is null ? (Package[weight], $"[{writing!.Name}]") : (face, element);
             if (runs.Count > 0 && ReferenceEquals(runs[^1].Face, used))
                 runs[^1] = (used, runs[^1].Text + printed);
             else
@@ -67,10 +67,10 @@ internal sealed class FontSet(SystemFonts system)
 
     private static IEnumerable<string> Elements(string text)
     {
-        TextElementEnumerator elements = StringInfo.GetTextElementEnumerator(text);
+        var elements = StringInfo.GetTextElementEnumerator(text);
         while (elements.MoveNext())
         {
-            string element = Clean(elements.GetTextElement());
+            var element = Clean(elements.GetTextElement());
             if (element.Length > 0)
                 yield return element;
         }

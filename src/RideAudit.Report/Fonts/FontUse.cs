@@ -4,25 +4,25 @@ namespace RideAudit.Report.Fonts;
 /// <param name="face">The font.</param>
 internal sealed class FontUse(Face face)
 {
-    private readonly Dictionary<(int Glyph, int CodePoint), int> numbers = [];
-    private readonly List<(int Glyph, int CodePoint)> drawn = [];
+    private readonly Dictionary<(int Glyph, int CodePoint), int> _numbers = [];
+    private readonly List<(int Glyph, int CodePoint)> _drawn = [];
 
     /// <summary>The font.</summary>
     public Face Face => face;
 
     /// <summary>Glyph and character of each; the first is number 1.</summary>
-    public IReadOnlyList<(int Glyph, int CodePoint)> Drawn => drawn;
+    public IReadOnlyList<(int Glyph, int CodePoint)> Drawn => _drawn;
 
     /// <summary>Notes a character as drawn; returns its glyph number in the cut font.</summary>
     public int Number(GlyphRun.Glyph glyph)
     {
         (int, int) key = (glyph.Id, glyph.CodePoint);
-        if (numbers.TryGetValue(key, out int number))
+        if (_numbers.TryGetValue(key, out var number))
             return number;
-        drawn.Add(key);
-        return numbers[key] = drawn.Count;
+        _drawn.Add(key);
+        return _numbers[key] = _drawn.Count;
     }
 
     /// <summary>A font file of what was drawn and nothing else.</summary>
-    public byte[] Cut() => face.Cut(drawn);
+    public byte[] Cut() => face.Cut(_drawn);
 }

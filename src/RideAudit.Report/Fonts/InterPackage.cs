@@ -17,7 +17,7 @@ internal static class InterPackage
     /// <exception cref="InvalidDataException">The package is not laid out as expected.</exception>
     public static byte[] Read(string fileName)
     {
-        using Stream assembly = typeof(InterPackage).Assembly.GetManifestResourceStream("RideAudit.Report.Inter")
+        using var assembly = typeof(InterPackage).Assembly.GetManifestResourceStream("RideAudit.Report.Inter")
             ?? throw new InvalidDataException("The report's font resource is missing from the program.");
         using var reader = new PEReader(assembly);
         return Read(OpenResource(reader), fileName);
@@ -25,14 +25,14 @@ internal static class InterPackage
 
     private static BlobReader OpenResource(PEReader reader)
     {
-        MetadataReader metadata = reader.GetMetadataReader();
-        int directory = reader.PEHeaders.CorHeader!.ResourcesDirectory.RelativeVirtualAddress;
-        foreach (ManifestResourceHandle handle in metadata.ManifestResources)
+        var metadata = reader.GetMetadataReader();
+        var directory = reader.PEHeaders.CorHeader!.ResourcesDirectory.RelativeVirtualAddress;
+        foreach (var handle in metadata.ManifestResources)
         {
-            ManifestResource resource = metadata.GetManifestResource(handle);
+            var resource = metadata.GetManifestResource(handle);
             if (metadata.GetString(resource.Name) != ResourceName)
                 continue;
-            BlobReader blob = reader.GetSectionData(directory).GetReader();
+            var blob = reader.GetSectionData(directory).GetReader();
             blob.Offset = checked((int)resource.Offset);
             blob.ReadInt32();
             return blob;
@@ -43,17 +43,17 @@ internal static class InterPackage
 
     private static byte[] Read(BlobReader blob, string fileName)
     {
-        int indexLength = blob.ReadInt32();
-        int files = blob.Offset + indexLength;
-        int version = blob.ReadInt32();
+        var indexLength = blob.ReadInt32();
+        var files = blob.Offset + indexLength;
+        var version = blob.ReadInt32();
         if (version != KnownIndexVersion)
             throw new InvalidDataException($"The font package's index is of version {version}; version {KnownIndexVersion} is known.");
-        int count = blob.ReadInt32();
-        for (int entry = 0; entry < count; entry++)
+        var count = blob.ReadInt32();
+        for (var entry = 0; entry < count; entry++)
         {
-            string path = blob.ReadSerializedString() ?? "";
-            int offset = blob.ReadInt32();
-            int size = blob.ReadInt32();
+            var path = blob.ReadSerializedString() ?? "";
+            var offset = blob.ReadInt32();
+            var size = blob.ReadInt32();
             if (!path.EndsWith(fileName, StringComparison.Ordinal))
                 continue;
             blob.Offset = files + offset;

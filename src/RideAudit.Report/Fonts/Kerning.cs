@@ -9,16 +9,16 @@ internal sealed class Kerning(Sfnt font)
     private const int PairAdjustment = 2;
     private const int AdvanceBit = 0x0004;
     private const int BeforeAdvance = 0x0003;
-    private readonly int[][] lookups = new LayoutTable(font, "GPOS", extension: 9).Subtables("kern", PairAdjustment);
+    private readonly int[][] _lookups = new LayoutTable(font, "GPOS", extension: 9).Subtables("kern", PairAdjustment);
 
     /// <summary>What is added to the first glyph's advance when the second follows it, in the font's units; mostly 0 or below.</summary>
     public int Between(int first, int second)
     {
-        int sum = 0;
-        foreach (int[] subtables in lookups)
+        var sum = 0;
+        foreach (var subtables in _lookups)
         {
             // In a lookup the first subtable that knows the pair decides.
-            foreach (int subtable in subtables)
+            foreach (var subtable in subtables)
             {
                 if (Adjustment(subtable, first, second) is not { } found)
                     continue;
@@ -32,12 +32,12 @@ internal sealed class Kerning(Sfnt font)
 
     private int? Adjustment(int table, int first, int second)
     {
-        int place = LayoutTable.Covered(font, table + font.U16(table + 2), first);
+        var place = LayoutTable.Covered(font, table + font.U16(table + 2), first);
         if (place < 0)
             return null;
-        int format = font.U16(table + 4);
-        int size = 2 * (BitOperations.PopCount((uint)format) + BitOperations.PopCount((uint)font.U16(table + 6)));
-        int? value = font.U16(table) == 1 ? OfPair(table + font.U16(table + 10 + (2 * place)), second, size) : OfClasses(table, first, second, size);
+        var format = font.U16(table + 4);
+        var size = 2 * (BitOperations.PopCount((uint)format) + BitOperations.PopCount((uint)font.U16(table + 6)));
+        var value = font.U16(table) == 1 ? OfPair(table + font.U16(table + 10 + (2 * place)), second, size) : OfClasses(table, first, second, size);
         return value is { } at ? Advance(at, format) : null;
     }
 
@@ -46,9 +46,9 @@ internal sealed class Kerning(Sfnt font)
         int low = 0, high = font.U16(set) - 1;
         while (low <= high)
         {
-            int middle = (low + high) / 2;
-            int pair = set + 2 + ((2 + size) * middle);
-            int glyph = font.U16(pair);
+            var middle = (low + high) / 2;
+            var pair = set + 2 + ((2 + size) * middle);
+            var glyph = font.U16(pair);
             if (glyph == second)
                 return pair + 2;
             if (second < glyph)
@@ -62,9 +62,9 @@ internal sealed class Kerning(Sfnt font)
 
     private int? OfClasses(int table, int first, int second, int size)
     {
-        int row = LayoutTable.ClassOf(font, table + font.U16(table + 8), first);
-        int column = LayoutTable.ClassOf(font, table + font.U16(table + 10), second);
-        int columns = font.U16(table + 14);
+        var row = LayoutTable.ClassOf(font, table + font.U16(table + 8), first);
+        var column = LayoutTable.ClassOf(font, table + font.U16(table + 10), second);
+        var columns = font.U16(table + 14);
         return row < font.U16(table + 12) && column < columns ? table + 16 + (size * ((row * columns) + column)) : null;
     }
 

@@ -6,27 +6,27 @@ namespace RideAudit.Report.Fonts;
 /// <param name="extension">The lookup type that only points elsewhere: 7 in <c>GSUB</c>, 9 in <c>GPOS</c>.</param>
 internal sealed class LayoutTable(Sfnt font, string tag, int extension)
 {
-    private readonly int table = font.Find(tag);
+    private readonly int _table = font.Find(tag);
 
     /// <summary>Subtables of one type that a feature uses, by lookup, in the order in which lookups are applied.</summary>
     /// <remarks>A feature is taken for every script and language that the font lists it for.</remarks>
     public int[][] Subtables(string feature, int type)
     {
-        if (table < 0)
+        if (_table < 0)
             return [];
-        int lookups = table + font.U16(table + 8);
+        var lookups = _table + font.U16(_table + 8);
         return [.. Lookups(feature).Select(lookup => Subtables(lookups + font.U16(lookups + 2 + (2 * lookup)), type)).Where(found => found.Length > 0)];
     }
 
     /// <summary>A glyph's place in a coverage table; -1 when it is not covered.</summary>
     public static int Covered(Sfnt font, int coverage, int glyph)
     {
-        bool ranges = font.U16(coverage) == 2;
+        var ranges = font.U16(coverage) == 2;
         int low = 0, high = font.U16(coverage + 2) - 1;
         while (low <= high)
         {
-            int middle = (low + high) / 2;
-            int entry = coverage + 4 + ((ranges ? 6 : 2) * middle);
+            var middle = (low + high) / 2;
+            var entry = coverage + 4 + ((ranges ? 6 : 2) * middle);
             int first = font.U16(entry), last = ranges ? font.U16(entry + 2) : first;
             if (glyph < first)
                 high = middle - 1;
@@ -44,15 +44,15 @@ internal sealed class LayoutTable(Sfnt font, string tag, int extension)
     {
         if (font.U16(classes) == 1)
         {
-            int place = glyph - font.U16(classes + 2);
+            var place = glyph - font.U16(classes + 2);
             return place >= 0 && place < font.U16(classes + 4) ? font.U16(classes + 6 + (2 * place)) : 0;
         }
 
         int low = 0, high = font.U16(classes + 2) - 1;
         while (low <= high)
         {
-            int middle = (low + high) / 2;
-            int range = classes + 4 + (6 * middle);
+            var middle = (low + high) / 2;
+            var range = classes + 4 + (6 * middle);
             if (glyph < font.U16(range))
                 high = middle - 1;
             else if (glyph > font.U16(range + 2))
@@ -67,15 +67,15 @@ internal sealed class LayoutTable(Sfnt font, string tag, int extension)
     private SortedSet<int> Lookups(string feature)
     {
         var found = new SortedSet<int>();
-        int features = table + font.U16(table + 6);
-        uint wanted = ((uint)feature[0] << 24) | ((uint)feature[1] << 16) | ((uint)feature[2] << 8) | feature[3];
-        for (int i = 0; i < font.U16(features); i++)
+        var features = _table + font.U16(_table + 6);
+        var wanted = ((uint)feature[0] << 24) | ((uint)feature[1] << 16) | ((uint)feature[2] << 8) | feature[3];
+        for (var i = 0; i < font.U16(features); i++)
         {
-            int entry = features + 2 + (6 * i);
+            var entry = features + 2 + (6 * i);
             if (font.U32(entry) != wanted)
                 continue;
-            int list = features + font.U16(entry + 4);
-            for (int j = 0; j < font.U16(list + 2); j++)
+            var list = features + font.U16(entry + 4);
+            for (var j = 0; j < font.U16(list + 2); j++)
                 found.Add(font.U16(list + 4 + (2 * j)));
         }
 
@@ -85,10 +85,10 @@ internal sealed class LayoutTable(Sfnt font, string tag, int extension)
     private int[] Subtables(int lookup, int type)
     {
         var found = new List<int>();
-        for (int i = 0; i < font.U16(lookup + 4); i++)
+        for (var i = 0; i < font.U16(lookup + 4); i++)
         {
-            int at = lookup + font.U16(lookup + 6 + (2 * i));
-            int kind = font.U16(lookup);
+            var at = lookup + font.U16(lookup + 6 + (2 * i));
+            var kind = font.U16(lookup);
             if (kind == extension)
                 (kind, at) = (font.U16(at + 2), at + font.S32(at + 4));
             if (kind == type)

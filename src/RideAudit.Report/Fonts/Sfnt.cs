@@ -8,61 +8,61 @@ namespace RideAudit.Report.Fonts;
 internal sealed class Sfnt
 {
     private const uint CollectionTag = 0x74746366;
-    private readonly byte[] font;
-    private readonly Dictionary<string, (int At, int Length)> tables = new(StringComparer.Ordinal);
+    private readonly byte[] _font;
+    private readonly Dictionary<string, (int At, int Length)> _tables = new(StringComparer.Ordinal);
 
     /// <param name="font">The file.</param>
     /// <param name="index">Which font of a collection, counted from 0; 0 for a file of one font.</param>
     public Sfnt(byte[] font, int index = 0)
     {
-        this.font = font;
-        int directory = U32(0) == CollectionTag ? S32(12 + (4 * index)) : 0;
-        for (int i = 0; i < U16(directory + 4); i++)
+        _font = font;
+        var directory = U32(0) == CollectionTag ? S32(12 + (4 * index)) : 0;
+        for (var i = 0; i < U16(directory + 4); i++)
         {
-            int record = directory + 12 + (16 * i);
+            var record = directory + 12 + (16 * i);
             if (record > font.Length - 16)
                 break;
-            int at = Math.Min(S32(record + 8), font.Length);
-            tables.TryAdd(Encoding.ASCII.GetString(font, record, 4), (at, Math.Min(S32(record + 12), font.Length - at)));
+            var at = Math.Min(S32(record + 8), font.Length);
+            _tables.TryAdd(Encoding.ASCII.GetString(font, record, 4), (at, Math.Min(S32(record + 12), font.Length - at)));
         }
     }
 
     /// <summary>The file.</summary>
-    public byte[] Bytes => font;
+    public byte[] Bytes => _font;
 
     /// <summary>An unsigned 16-bit number at an offset of the file.</summary>
-    public int U16(int at) => at >= 0 && at <= font.Length - 2 ? BinaryPrimitives.ReadUInt16BigEndian(font.AsSpan(at)) : 0;
+    public int U16(int at) => at >= 0 && at <= _font.Length - 2 ? BinaryPrimitives.ReadUInt16BigEndian(_font.AsSpan(at)) : 0;
 
     /// <summary>A signed 16-bit number at an offset of the file.</summary>
     public int S16(int at) => (short)U16(at);
 
     /// <summary>An unsigned 32-bit number at an offset of the file.</summary>
-    public uint U32(int at) => at >= 0 && at <= font.Length - 4 ? BinaryPrimitives.ReadUInt32BigEndian(font.AsSpan(at)) : 0;
+    public uint U32(int at) => at >= 0 && at <= _font.Length - 4 ? BinaryPrimitives.ReadUInt32BigEndian(_font.AsSpan(at)) : 0;
 
     /// <summary>An offset or count of 32 bits at an offset of the file, at most half of what an offset can be.</summary>
     public int S32(int at) => (int)Math.Min(U32(at), int.MaxValue / 2);
 
     /// <summary>Where a table starts; -1 when the font has none of that tag.</summary>
-    public int Find(string tag) => tables.TryGetValue(tag, out (int At, int Length) table) ? table.At : -1;
+    public int Find(string tag) => _tables.TryGetValue(tag, out var table) ? table.At : -1;
 
     /// <summary>A table's bytes; empty when the font has none of that tag.</summary>
     public ReadOnlySpan<byte> Table(string tag) =>
-        tables.TryGetValue(tag, out (int At, int Length) table) ? font.AsSpan(table.At, table.Length) : [];
+        _tables.TryGetValue(tag, out var table) ? _font.AsSpan(table.At, table.Length) : [];
 
     /// <summary>A font file of these tables.</summary>
     public static byte[] Write(IReadOnlyList<(string Tag, byte[] Table)> tables)
     {
-        int start = 12 + (16 * tables.Count);
-        byte[] font = new byte[start + tables.Sum(table => Padded(table.Table.Length))];
+        var start = 12 + (16 * tables.Count);
+        var font = new byte[start + tables.Sum(table => Padded(table.Table.Length))];
         Span<byte> span = font;
-        int power = 31 - System.Numerics.BitOperations.LeadingZeroCount((uint)tables.Count);
+        var power = 31 - System.Numerics.BitOperations.LeadingZeroCount((uint)tables.Count);
         BinaryPrimitives.WriteUInt32BigEndian(span, 0x00010000);
         BinaryPrimitives.WriteUInt16BigEndian(span[4..], (ushort)tables.Count);
         BinaryPrimitives.WriteUInt16BigEndian(span[6..], (ushort)(16 << power));
         BinaryPrimitives.WriteUInt16BigEndian(span[8..], (ushort)power);
         BinaryPrimitives.WriteUInt16BigEndian(span[10..], (ushort)((16 * tables.Count) - (16 << power)));
         int at = start, record = 12;
-        foreach ((string tag, byte[] table) in tables.OrderBy(table => table.Tag, StringComparer.Ordinal))
+        foreach ((var tag, var table) in tables.OrderBy(table => table.Tag, StringComparer.Ordinal))
         {
             table.CopyTo(span[at..]);
             Encoding.ASCII.GetBytes(tag, span[record..]);
@@ -81,7 +81,7 @@ internal sealed class Sfnt
     private static uint Checksum(ReadOnlySpan<byte> table)
     {
         uint sum = 0;
-        for (int at = 0; at < table.Length; at += 4)
+        for (var at = 0; at < table.Length; at += 4)
             sum = unchecked(sum + BinaryPrimitives.ReadUInt32BigEndian(table[at..]));
         return sum;
     }

@@ -9,24 +9,24 @@ internal sealed class SystemFonts
     private const long LargestFile = 64L << 20;
     private static readonly string[] Endings = [".ttf", ".otf", ".ttc"];
 
-    private readonly Lazy<string[]> files;
-    private readonly ConcurrentDictionary<string, Face?> opened = new(StringComparer.Ordinal);
-    private readonly ConcurrentDictionary<string, Face?> chosen = new(StringComparer.Ordinal);
+    private readonly Lazy<string[]> _files;
+    private readonly ConcurrentDictionary<string, Face?> _opened = new(StringComparer.Ordinal);
+    private readonly ConcurrentDictionary<string, Face?> _chosen = new(StringComparer.Ordinal);
 
     /// <param name="folders">Where fonts lie; folders that are not there are passed over.</param>
-    public SystemFonts(IEnumerable<string> folders) => files = new Lazy<string[]>(() => List(folders));
+    public SystemFonts(IEnumerable<string> folders) => _files = new Lazy<string[]>(() => List(folders));
 
     /// <summary>The usual places of the operating systems.</summary>
     public static SystemFonts OfThisMachine { get; } = new(UsualFolders());
 
     /// <summary>A font that draws a text element; null when the machine has none.</summary>
-    public Face? For(string element) => chosen.GetOrAdd(element, Search);
+    public Face? For(string element) => _chosen.GetOrAdd(element, Search);
 
     private Face? Search(string element)
     {
-        foreach (string file in files.Value)
+        foreach (var file in _files.Value)
         {
-            Face? face = opened.GetOrAdd(file, Open);
+            var face = _opened.GetOrAdd(file, Open);
             if (face is not null && face.Draws(element))
                 return face;
         }
@@ -60,15 +60,15 @@ internal sealed class SystemFonts
 
     private static bool IsPlain(string file)
     {
-        string name = Path.GetFileNameWithoutExtension(file);
+        var name = Path.GetFileNameWithoutExtension(file);
         string[] unwanted = ["bold", "italic", "oblique", "mono", "serif", "light", "condensed"];
         return !unwanted.Any(word => name.Contains(word, StringComparison.OrdinalIgnoreCase));
     }
 
     private static IEnumerable<string> UsualFolders()
     {
-        string home = Environment.GetFolderPath(Environment.SpecialFolder.UserProfile);
-        string windows = Environment.GetFolderPath(Environment.SpecialFolder.Fonts);
+        var home = Environment.GetFolderPath(Environment.SpecialFolder.UserProfile);
+        var windows = Environment.GetFolderPath(Environment.SpecialFolder.Fonts);
         string[] folders =
         [
             windows, "/usr/share/fonts", "/usr/local/share/fonts", "/System/Library/Fonts", "/Library/Fonts",

@@ -11,14 +11,14 @@ internal static class TabularFigures
         int[] subtables = [.. new LayoutTable(font, "GSUB", extension: 7).Subtables("tnum", SingleSubstitution).SelectMany(lookup => lookup)];
         for (int digit = '0'; digit <= '9'; digit++)
         {
-            if (map.TryGetValue(digit, out int glyph))
+            if (map.TryGetValue(digit, out var glyph))
                 map[digit] = subtables.Select(table => Substitute(font, table, glyph)).FirstOrDefault(found => found is not null) ?? glyph;
         }
     }
 
     private static int? Substitute(Sfnt font, int table, int glyph)
     {
-        int place = LayoutTable.Covered(font, table + font.U16(table + 2), glyph);
+        var place = LayoutTable.Covered(font, table + font.U16(table + 2), glyph);
         if (place < 0)
             return null;
         return font.U16(table) == 2 ? font.U16(table + 6 + (2 * place)) : (glyph + font.U16(table + 4)) & 0xFFFF;

@@ -34,8 +34,8 @@ internal sealed record Writing(string Name, bool IsSet, string? Example = null)
     /// <summary>The script of a text element's first character.</summary>
     public static Writing Of(string element)
     {
-        int code = element.EnumerateRunes().First().Value;
-        foreach ((int first, int last, Writing writing) in Blocks)
+        var code = element.EnumerateRunes().First().Value;
+        foreach ((var first, var last, var writing) in Blocks)
         {
             if (code >= first && code <= last)
                 return writing;

@@ -42,9 +42,9 @@ internal static class Bands
     /// <summary>A row of swatches with their names.</summary>
     public static void Legend(Surface surface, float x, float baseline, TextStyle style)
     {
-        for (int band = 0; band < Names.Length; band++)
+        for (var band = 0; band < Names.Length; band++)
         {
-            float side = Side(style);
+            var side = Side(style);
             Fill(surface, new Area(x, baseline - side, x + side, baseline), band);
             x += side + LegendAir;
             x += surface.Text(Names[band], style, x, baseline) + LegendGap;

@@ -12,9 +12,9 @@ internal static class VerdictMark
     /// <summary>A cross for broken, a triangle for watch, a tick for kept, a dash for not judged; on a baseline.</summary>
     public static void Draw(Surface surface, Verdict verdict, float x, float baseline, float textSize)
     {
-        float side = Side(textSize);
-        float top = baseline - side;
-        float stroke = side * 0.2f;
+        var side = Side(textSize);
+        var top = baseline - side;
+        var stroke = side * 0.2f;
         switch (verdict)
         {
             case Verdict.Broken:

@@ -15,10 +15,10 @@ internal static partial class NoteParser
         var paragraphs = new List<NoteParagraph>();
         var text = new StringBuilder();
         string? marker = null;
-        foreach (string line in note.ReplaceLineEndings("\n").Split('\n').Append(""))
+        foreach (var line in note.ReplaceLineEndings("\n").Split('\n').Append(""))
         {
-            Match item = Item().Match(line);
-            Match heading = Heading().Match(line);
+            var item = Item().Match(line);
+            var heading = Heading().Match(line);
             if (item.Success || heading.Success || string.IsNullOrWhiteSpace(line))
             {
                 Close();
@@ -47,7 +47,7 @@ internal static partial class NoteParser
 
     private static IEnumerable<Span> Emphasis(string text, TextStyle style)
     {
-        int at = 0;
+        var at = 0;
         foreach (Match match in Emphasised().Matches(text))
         {
             if (match.Index > at)

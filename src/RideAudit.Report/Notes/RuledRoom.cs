@@ -18,7 +18,7 @@ internal sealed class RuledRoom(float width) : Block
     public override void Draw(Surface surface, float x, float y)
     {
         surface.Text("Notes", Styles.Small, x, y + 9);
-        for (int line = 1; line <= Lines; line++)
+        for (var line = 1; line <= Lines; line++)
             surface.Line(x, y + (line * LineDepth), x + width, y + (line * LineDepth), Palette.Hairline, 0.6f);
     }
 }

@@ -11,9 +11,9 @@ namespace RideAudit.Report.Pages;
 internal sealed class CardAdvice : Block
 {
     private const float Indent = 26;
-    private readonly int place;
-    private readonly TextStyle number;
-    private readonly List<TextLine> lines;
+    private readonly int _place;
+    private readonly TextStyle _number;
+    private readonly List<TextLine> _lines;
 
     /// <param name="review">The review.</param>
     /// <param name="place">Which thing, 0 first.</param>
@@ -24,21 +24,21 @@ internal sealed class CardAdvice : Block
     /// <param name="detail">The style of why.</param>
     public CardAdvice(ReviewDocument review, int place, FontSet fonts, float width, TextStyle number, TextStyle title, TextStyle detail)
     {
-        this.place = place;
-        this.number = number;
-        ChangeAdvice advice = review.Summary.ToChange[place];
-        string why = review.Findings.FirstOrDefault(finding => finding.Rule == advice.Rule)?.Sentence ?? advice.Detail;
-        lines = [.. LineBreaker.Break(fonts, [new Span(advice.Title, title)], width - Indent), .. LineBreaker.Break(fonts, [new Span(why, detail)], width - Indent)];
+        _place = place;
+        _number = number;
+        var advice = review.Summary.ToChange[place];
+        var why = review.Findings.FirstOrDefault(finding => finding.Rule == advice.Rule)?.Sentence ?? advice.Detail;
+        _lines = [.. LineBreaker.Break(fonts, [new Span(advice.Title, title)], width - Indent), .. LineBreaker.Break(fonts, [new Span(why, detail)], width - Indent)];
     }
 
     /// <inheritdoc/>
-    public override float Height => lines.Sum(line => line.Leading);
+    public override float Height => _lines.Sum(line => line.Leading);
 
     /// <inheritdoc/>
     public override void Draw(Surface surface, float x, float y)
     {
-        surface.Text(Shown.Number(place + 1), number, x, y + number.Ascent);
-        foreach (TextLine line in lines)
+        surface.Text(Shown.Number(_place + 1), _number, x, y + _number.Ascent);
+        foreach (var line in _lines)
         {
             line.Draw(surface, x + Indent, y + line.Ascent);
             y += line.Leading;

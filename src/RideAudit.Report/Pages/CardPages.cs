@@ -31,25 +31,25 @@ internal sealed class CardPages : IPages
     private static readonly TextStyle Detail = new(Weight.Regular, 14, Palette.Quiet);
     private static readonly TextStyle Number = new(Weight.SemiBold, 18, Palette.Rust);
     private static readonly TextStyle Small = new(Weight.Regular, LeastSize, Palette.Quiet);
-    private readonly List<Placed> placed = [];
+    private readonly List<Placed> _placed = [];
 
     /// <param name="review">The review.</param>
     /// <param name="fonts">Fonts.</param>
     public CardPages(ReviewDocument review, FontSet fonts)
     {
         float width = Width - (2 * Margin), y = Margin;
-        foreach ((Block block, float before) in Blocks(review, fonts, width))
+        foreach ((var block, var before) in Blocks(review, fonts, width))
         {
-            placed.Add(new Placed(block, y + before));
+            _placed.Add(new Placed(block, y + before));
             y += before + block.Height;
         }
 
         Block[] foot = [.. Foot(review, fonts, width)];
         float depth = foot.Sum(block => block.Height + block.SpaceBefore), height = Math.Max(LeastHeight, y + Gap + depth + Margin);
         y = height - Margin - depth;
-        foreach (Block block in foot)
+        foreach (var block in foot)
         {
-            placed.Add(new Placed(block, y + block.SpaceBefore));
+            _placed.Add(new Placed(block, y + block.SpaceBefore));
             y += block.SpaceBefore + block.Height;
         }
 
@@ -68,18 +68,18 @@ internal sealed class CardPages : IPages
     /// <inheritdoc/>
     public void Draw(int page, Surface surface)
     {
-        foreach ((Block block, float y) in placed)
+        foreach ((var block, var y) in _placed)
             block.Draw(surface, Margin, y);
     }
 
     private static IEnumerable<(Block Block, float Before)> Blocks(ReviewDocument review, FontSet fonts, float width)
     {
-        string week = $"Week of {Shown.FullDate(review.Week.StartsOn)}{(review.Week.Finished ? "" : ", not finished")}";
+        var week = $"Week of {Shown.FullDate(review.Week.StartsOn)}{(review.Week.Finished ? "" : ", not finished")}";
         yield return (new TextBlock(fonts, [new Span(review.Rider.Label, Head with { Weight = Weight.SemiBold, Colour = Palette.Ink }), new Span("  " + week, Head)], width), 0);
         yield return (new TextBlock(fonts, review.Summary.Headline, Headline, width), 14);
         yield return (new CardLine(review, fonts, width, LeastSize), Gap);
-        float before = Gap + 6;
-        for (int i = 0; i < review.Summary.ToChange.Length; i++)
+        var before = Gap + 6;
+        for (var i = 0; i < review.Summary.ToChange.Length; i++)
         {
             yield return (new CardAdvice(review, i, fonts, width, Number, Title, Detail), before);
             before = 14;
@@ -93,7 +93,7 @@ internal sealed class CardPages : IPages
     {
         yield return new HairlineBlock(width, 10);
         yield return new TextBlock(fonts, DataLine.Of(review), Small, width);
-        string caution = review.Summary.Cautions.FirstOrDefault(text => text.Contains("doctor", StringComparison.Ordinal)) ?? review.Summary.Cautions.FirstOrDefault() ?? "";
+        var caution = review.Summary.Cautions.FirstOrDefault(text => text.Contains("doctor", StringComparison.Ordinal)) ?? review.Summary.Cautions.FirstOrDefault() ?? "";
         yield return new TextBlock(fonts, caution, Small, width) { SpaceBefore = 4 };
     }
 }

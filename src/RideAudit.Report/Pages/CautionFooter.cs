@@ -10,26 +10,26 @@ namespace RideAudit.Report.Pages;
 internal sealed class CautionFooter : Block
 {
     private const float NumberRoom = 40;
-    private readonly List<TextLine> lines;
-    private readonly float width;
-    private readonly float numberLine;
+    private readonly List<TextLine> _lines;
+    private readonly float _width;
+    private readonly float _numberLine;
 
     public CautionFooter(IEnumerable<string> cautions, FontSet fonts, float width)
     {
-        this.width = width;
-        lines = LineBreaker.Break(fonts, [new Span(string.Join(' ', cautions), Styles.Tiny)], width);
-        numberLine = lines[^1].Width > width - NumberRoom ? Styles.Tiny.Leading : 0;
+        _width = width;
+        _lines = LineBreaker.Break(fonts, [new Span(string.Join(' ', cautions), Styles.Tiny)], width);
+        _numberLine = _lines[^1].Width > width - NumberRoom ? Styles.Tiny.Leading : 0;
     }
 
     /// <inheritdoc/>
-    public override float Height => 5 + lines.Sum(line => line.Leading) + numberLine;
+    public override float Height => 5 + _lines.Sum(line => line.Leading) + _numberLine;
 
     /// <inheritdoc/>
     public override void Draw(Surface surface, float x, float y)
     {
-        surface.Hairline(x, x + width, y);
+        surface.Hairline(x, x + _width, y);
         y += 5;
-        foreach (TextLine line in lines)
+        foreach (var line in _lines)
         {
             line.Draw(surface, x, y + line.Ascent);
             y += line.Leading;

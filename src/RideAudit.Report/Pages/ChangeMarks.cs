@@ -31,10 +31,10 @@ internal sealed class ChangeMarks(ReviewDocument review, IReadOnlyDictionary<str
     {
         if (review.SmallestChange is not { } change)
             return;
-        int moved = 0;
-        foreach (RideChange one in change.Changes)
+        var moved = 0;
+        foreach (var one in change.Changes)
         {
-            if (!places.TryGetValue(one.Ride, out Area ride))
+            if (!places.TryGetValue(one.Ride, out var ride))
                 continue;
             if (one.From == one.To)
                 DrawInPlace(surface, one, ride);
@@ -55,11 +55,11 @@ internal sealed class ChangeMarks(ReviewDocument review, IReadOnlyDictionary<str
 
     private Area Target(RideChange change, Area ride, float dayLeft, float dayWidth)
     {
-        int day = review.Week.Days.ToList().FindIndex(candidate => candidate.Date == change.To);
-        float left = dayLeft + (day * dayWidth);
-        float taken = review.Week.Days[day].Rides.Where(places.ContainsKey).Select(file => places[file].Right).DefaultIfEmpty(0).Max();
-        bool leaves = review.SmallestChange!.Changes.Any(other => other.From == change.To && other.To != change.To);
-        float start = taken > 0 && !leaves ? taken + Beside : left + ((dayWidth - ride.Width) / 2);
+        var day = review.Week.Days.ToList().FindIndex(candidate => candidate.Date == change.To);
+        var left = dayLeft + (day * dayWidth);
+        var taken = review.Week.Days[day].Rides.Where(places.ContainsKey).Select(file => places[file].Right).DefaultIfEmpty(0).Max();
+        var leaves = review.SmallestChange!.Changes.Any(other => other.From == change.To && other.To != change.To);
+        var start = taken > 0 && !leaves ? taken + Beside : left + ((dayWidth - ride.Width) / 2);
         start = Math.Min(start, dayLeft + (7 * dayWidth) - ride.Width);
         return new Area(start, ride.Top, start + ride.Width, ride.Bottom);
     }
@@ -67,8 +67,8 @@ internal sealed class ChangeMarks(ReviewDocument review, IReadOnlyDictionary<str
     private void DrawMove(Surface surface, Area ride, Area target, int nth)
     {
         float from = (ride.Left + ride.Right) / 2, to = (target.Left + target.Right) / 2;
-        float between = places.Values.Where(block => block.Right > Math.Min(from, to) && block.Left < Math.Max(from, to)).Min(block => block.Top);
-        float level = between - LabelDepth - (nth * 5);
+        var between = places.Values.Where(block => block.Right > Math.Min(from, to) && block.Left < Math.Max(from, to)).Min(block => block.Top);
+        var level = between - LabelDepth - (nth * 5);
         float shift = nth == 0 ? 0 : to > from ? 4 : -4;
         Frame(surface, target);
         surface.Polyline([new Point(from + shift, between - LabelDepth + 4), new Point(from + shift, level), new Point(to, level), new Point(to, target.Top - 4)], Arrow);

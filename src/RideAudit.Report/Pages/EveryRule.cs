@@ -1,6 +1,5 @@
 using RideAudit.Document;
 using RideAudit.Formatting;
-using RideAudit.Report.Drawing;
 using RideAudit.Report.Flow;
 using RideAudit.Report.Fonts;
 using RideAudit.Report.Look;
@@ -25,16 +24,16 @@ internal sealed class EveryRule(ReviewDocument review, FontSet fonts, float widt
         yield return new TextBlock(fonts, Counts(), Styles.Quiet, width) { KeepWithNext = true };
         if (WeekInWords.Of(review.Week) is { Length: > 0 } words)
             yield return new TextBlock(fonts, words, Styles.Body, width) { SpaceBefore = 3 };
-        foreach (Finding finding in review.Findings.OrderByDescending(finding => finding.Verdict))
+        foreach (var finding in review.Findings.OrderByDescending(finding => finding.Verdict))
         {
-            foreach (Block block in Of(finding))
+            foreach (var block in Of(finding))
                 yield return block;
         }
     }
 
     private string Counts()
     {
-        SummaryEntry counts = review.Summary;
+        var counts = review.Summary;
         return $"{counts.Broken} broken, {counts.Watch} to watch, {counts.Kept} kept, {counts.NotJudged} not judged. "
             + "Rules are judged on unrounded figures.";
     }
@@ -43,11 +42,11 @@ internal sealed class EveryRule(ReviewDocument review, FontSet fonts, float widt
     {
         List<Block> lines = [.. Lines(finding)];
         Span[] source = [new Span(Source(finding), Styles.Small)];
-        bool bare = lines.Count == 0;
+        var bare = lines.Count == 0;
         yield return new FindingHead(finding, bare ? source : [], fonts, width, Indent) { SpaceBefore = 7, KeepWithNext = !bare, Anchored = false };
         if (bare)
             yield break;
-        foreach (Block line in lines)
+        foreach (var line in lines)
             yield return line;
         yield return Line(source, false);
     }
@@ -56,7 +55,7 @@ internal sealed class EveryRule(ReviewDocument review, FontSet fonts, float widt
     {
         if (finding.Reason is { } reason && !finding.Sentence.Contains(reason, StringComparison.OrdinalIgnoreCase))
             yield return Line([new Span("Not judged: ", Styles.SmallStrong), new Span(reason, Styles.SmallInk)], true);
-        foreach (Occurrence occurrence in finding.Occurrences.Where(occurrence => !IsBlank(occurrence)))
+        foreach (var occurrence in finding.Occurrences.Where(occurrence => !IsBlank(occurrence)))
             yield return Line(Of(occurrence), true);
         if (finding.WouldHaveKept is { } kept)
             yield return Line([new Span("Would have kept it: ", Styles.SmallStrong), new Span(kept, Styles.SmallInk)], true);
@@ -66,10 +65,10 @@ internal sealed class EveryRule(ReviewDocument review, FontSet fonts, float widt
 
     private static string Source(Finding finding)
     {
-        string named = NamedNumbers.Of(finding.Limits);
-        string limits = named.Length == 0 ? "" : $"Limits: {named}. ";
-        string grade = Formatting.Words.Of(finding.Evidence);
-        bool graded = finding.Source.StartsWith(grade, StringComparison.OrdinalIgnoreCase);
+        var named = NamedNumbers.Of(finding.Limits);
+        var limits = named.Length == 0 ? "" : $"Limits: {named}. ";
+        var grade = Formatting.Words.Of(finding.Evidence);
+        var graded = finding.Source.StartsWith(grade, StringComparison.OrdinalIgnoreCase);
         return limits + (graded ? Shown.Capital(finding.Source) : $"{Shown.Capital(grade)}: {finding.Source}").TrimEnd('.') + ".";
     }
 
@@ -77,21 +76,21 @@ internal sealed class EveryRule(ReviewDocument review, FontSet fonts, float widt
 
     private IEnumerable<Span> Of(Occurrence occurrence)
     {
-        string days = string.Join(", ", occurrence.Dates.Select(Shown.DayAndDate));
-        string numbers = NamedNumbers.Of(occurrence.Numbers);
+        var days = string.Join(", ", occurrence.Dates.Select(Shown.DayAndDate));
+        var numbers = NamedNumbers.Of(occurrence.Numbers);
         yield return new Span(days + (days.Length > 0 && numbers.Length > 0 ? ": " : "") + numbers, Styles.SmallInk);
-        foreach (string file in occurrence.Rides)
+        foreach (var file in occurrence.Rides)
         {
             yield return new Span("  ", Styles.SmallInk);
-            int index = IndexOf(file);
-            TextStyle style = Styles.Small with { Colour = index < 0 ? Palette.Quiet : Palette.High };
+            var index = IndexOf(file);
+            var style = Styles.Small with { Colour = index < 0 ? Palette.Quiet : Palette.High };
             yield return new Span(file, style, index < 0 ? null : Places.Ride(index));
         }
     }
 
     private int IndexOf(string file)
     {
-        for (int i = 0; i < review.Rides.Length; i++)
+        for (var i = 0; i < review.Rides.Length; i++)
         {
             if (review.Rides[i].File == file)
                 return i;

@@ -55,31 +55,31 @@ internal sealed class ImprovementSection(ReviewDocument review, FontSet fonts, f
     {
         private const float Gap = 16;
         private const float PlotDepth = 42;
-        private readonly SmallPlot[] plots;
-        private readonly float column;
-        private readonly List<TextLine>[] sentences;
-        private readonly List<TextLine>[] cautions;
+        private readonly SmallPlot[] _plots;
+        private readonly float _column;
+        private readonly List<TextLine>[] _sentences;
+        private readonly List<TextLine>[] _cautions;
 
         public Multiples(ProgressEntry.Told[] told, SmallPlot[] plots, FontSet fonts, float width)
         {
-            this.plots = plots;
-            column = (width - (Gap * (plots.Length - 1))) / plots.Length;
-            sentences = [.. told.Select(one => LineBreaker.Break(fonts, [new Span(one.Sentence, Styles.SmallInk)], column))];
-            cautions = [.. told.Select(one => LineBreaker.Break(fonts, [new Span(one.Caution, Styles.Tiny)], column))];
+            _plots = plots;
+            _column = (width - (Gap * (plots.Length - 1))) / plots.Length;
+            _sentences = [.. told.Select(one => LineBreaker.Break(fonts, [new Span(one.Sentence, Styles.SmallInk)], _column))];
+            _cautions = [.. told.Select(one => LineBreaker.Break(fonts, [new Span(one.Caution, Styles.Tiny)], _column))];
         }
 
-        public override float Height => SentenceDepth + PlotDepth + Deepest(cautions) + 6;
+        public override float Height => SentenceDepth + PlotDepth + Deepest(_cautions) + 6;
 
-        private float SentenceDepth => Deepest(sentences);
+        private float SentenceDepth => Deepest(_sentences);
 
         public override void Draw(Surface surface, float x, float y)
         {
-            for (int i = 0; i < plots.Length; i++)
+            for (var i = 0; i < _plots.Length; i++)
             {
-                float left = x + (i * (column + Gap));
-                Lines(surface, sentences[i], left, y);
-                plots[i].Draw(surface, new Area(left, y + SentenceDepth + 4, left + column, y + SentenceDepth + PlotDepth));
-                Lines(surface, cautions[i], left, y + SentenceDepth + PlotDepth + 4);
+                var left = x + (i * (_column + Gap));
+                Lines(surface, _sentences[i], left, y);
+                _plots[i].Draw(surface, new Area(left, y + SentenceDepth + 4, left + _column, y + SentenceDepth + PlotDepth));
+                Lines(surface, _cautions[i], left, y + SentenceDepth + PlotDepth + 4);
             }
         }
 
@@ -87,7 +87,7 @@ internal sealed class ImprovementSection(ReviewDocument review, FontSet fonts, f
 
         private static void Lines(Surface surface, List<TextLine> lines, float x, float y)
         {
-            foreach (TextLine line in lines)
+            foreach (var line in lines)
             {
                 line.Draw(surface, x, y + line.Ascent);
                 y += line.Leading;

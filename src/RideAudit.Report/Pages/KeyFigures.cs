@@ -25,11 +25,11 @@ internal sealed class KeyFigures(ReviewDocument review, FontSet fonts, float wid
     {
         surface.Hairline(x, x + width, y);
         (string Figure, string Name, string Context)[] figures = [Hours(), Stress(), Ramp(), Longest()];
-        float top = y + (density.Compact ? 0 : 2);
-        float column = width / figures.Length;
-        for (int i = 0; i < figures.Length; i++)
+        var top = y + (density.Compact ? 0 : 2);
+        var column = width / figures.Length;
+        for (var i = 0; i < figures.Length; i++)
         {
-            float left = x + (i * column);
+            var left = x + (i * column);
             surface.Text(figures[i].Figure, Large, left, top + 25);
             TextLine.Fit(fonts, figures[i].Name, Styles.Body, column - 6).Draw(surface, left, top + 40);
             TextLine.Fit(fonts, figures[i].Context, Styles.Quiet, column - 6).Draw(surface, left, top + 53);
@@ -40,7 +40,7 @@ internal sealed class KeyFigures(ReviewDocument review, FontSet fonts, float wid
 
     private (string, string, string) Hours()
     {
-        string planned = (review.Week.Planned?.Hours ?? review.Rider.PlannedHours) is { } hours
+        var planned = (review.Week.Planned?.Hours ?? review.Rider.PlannedHours) is { } hours
             ? review.Week.Planned is null && review.Rider.PlannedHoursFromHistory ? $"recent mean {Shown.Hours(hours)}" : $"of {Shown.Hours(hours)} planned"
             : "ridden";
         return (Shown.Hours(review.Week.Hours), planned, Shown.Tally(review.Week.RideCount, "ride"));
@@ -48,7 +48,7 @@ internal sealed class KeyFigures(ReviewDocument review, FontSet fonts, float wid
 
     private (string, string, string) Stress()
     {
-        string context = review.Week.StressUnknownHours > 0
+        var context = review.Week.StressUnknownHours > 0
             ? $"{Shown.Hours(review.Week.StressUnknownHours)} not covered"
             : review.Week.StressMeanBefore is { } mean ? $"four-week mean {Shown.Number(mean)}" : "no weeks before";
         return (Shown.Number(review.Week.Stress), "training stress, points", context);
@@ -56,13 +56,13 @@ internal sealed class KeyFigures(ReviewDocument review, FontSet fonts, float wid
 
     private (string, string, string) Ramp()
     {
-        string context = review.Week.SettlingIn ? $"settling in, load {Shown.Number(review.Week.ChronicLoad)}" : $"chronic load now {Shown.Number(review.Week.ChronicLoad)}";
+        var context = review.Week.SettlingIn ? $"settling in, load {Shown.Number(review.Week.ChronicLoad)}" : $"chronic load now {Shown.Number(review.Week.ChronicLoad)}";
         return (Shown.Signed(review.Week.RampPerWeek), "ramp, points a week", context);
     }
 
     private (string, string, string) Longest()
     {
-        string context = review.Week.LongRideAskedSeconds is { } asked ? $"{Shown.Length(asked)} asked" : "none asked";
+        var context = review.Week.LongRideAskedSeconds is { } asked ? $"{Shown.Length(asked)} asked" : "none asked";
         return (review.Week.LongestRideSeconds > 0 ? Shown.Length(review.Week.LongestRideSeconds) : Shown.Missing, "longest ride", context);
     }
 }

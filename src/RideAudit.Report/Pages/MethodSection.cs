@@ -17,7 +17,7 @@ internal sealed class MethodSection(ReviewDocument review, FontSet fonts, float 
     public IEnumerable<Block> Blocks()
     {
         yield return new SectionHead(fonts, "The method in brief", width) { SpaceBefore = 24, KeepWithNext = true, Outline = "The method in brief" };
-        foreach ((string term, string meaning) in Terms())
+        foreach ((var term, var meaning) in Terms())
             yield return new TextBlock(fonts, [new Span(term + "  ", Styles.SmallStrong), new Span(meaning, Styles.SmallInk)], width) { SpaceBefore = 3 };
         yield return new TextBlock(fonts, "Cautions", Styles.Heading, width) { SpaceBefore = 12, KeepWithNext = true, Outline = "Cautions" };
         yield return new TextBlock(fonts, string.Join(' ', review.Summary.Cautions), Styles.Body, width) { SpaceBefore = 2, KeepWithNext = true };
@@ -29,7 +29,7 @@ internal sealed class MethodSection(ReviewDocument review, FontSet fonts, float 
 
     private IEnumerable<(string Term, string Meaning)> Terms()
     {
-        string cuts = review.BandCutsPercent is [var low, var high, ..]
+        var cuts = review.BandCutsPercent is [var low, var high, ..]
             ? $"Low under {Shown.Percent(low)}, middle to under {Shown.Percent(high)}, high from there on, of threshold power on the trailing 30\u00A0s mean."
             : "Shares of threshold power on the trailing 30\u00A0s mean.";
         yield return ("Threshold power (FTP)", "The power a rider can hold for about an hour, as the rider file gives it for the ride’s date; where an estimate stands in its place, the ride says so. Thresholds are estimates.");

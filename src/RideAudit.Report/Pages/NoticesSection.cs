@@ -1,5 +1,4 @@
 using RideAudit.Document;
-using RideAudit.Report.Drawing;
 using RideAudit.Report.Flow;
 using RideAudit.Report.Fonts;
 using RideAudit.Report.Look;
@@ -20,9 +19,9 @@ internal sealed class NoticesSection(ReviewDocument review, FontSet fonts, float
     public IEnumerable<Block> Blocks()
     {
         yield return new SectionHead(fonts, "Data and notices", width) { SpaceBefore = 24, KeepWithNext = true, Outline = "Data and notices" };
-        foreach (Block block in new ThresholdLines(review, fonts, width).Blocks())
+        foreach (var block in new ThresholdLines(review, fonts, width).Blocks())
             yield return block;
-        foreach (Writing writing in fonts.Lacking([review.Rider.Label, review.Note ?? "", .. review.Rides.Select(ride => ride.File), .. review.Notices.Select(notice => notice.File ?? "")]))
+        foreach (var writing in fonts.Lacking([review.Rider.Label, review.Note ?? "", .. review.Rides.Select(ride => ride.File), .. review.Notices.Select(notice => notice.File ?? "")]))
             yield return new TextBlock(fonts, writing.Advice, Styles.Body, width) { SpaceBefore = ParagraphGap };
         if (review.Notices.IsEmpty)
         {
@@ -36,24 +35,24 @@ internal sealed class NoticesSection(ReviewDocument review, FontSet fonts, float
         [
             new("file", 0, file - Gap), new("problem", file, problem - Gap), new("what was done", file + problem, width - file - problem),
         ];
-        RowBlock heads = RowBlock.Heads(fonts, columns, width);
+        var heads = RowBlock.Heads(fonts, columns, width);
         yield return new GapBlock(4) { KeepWithNext = true };
         yield return heads;
-        foreach (NoticeEntry notice in review.Notices)
+        foreach (var notice in review.Notices)
             yield return Row(notice, columns, heads);
     }
 
     private string Lead()
     {
-        int unusable = review.Notices.Count(notice => notice.Unusable);
-        string files = unusable switch { 0 => "Every file could be used.", 1 => "One file could not be used.", _ => $"{unusable} files could not be used." };
+        var unusable = review.Notices.Count(notice => notice.Unusable);
+        var files = unusable switch { 0 => "Every file could be used.", 1 => "One file could not be used.", _ => $"{unusable} files could not be used." };
         return files + " One bad file never stops the others.";
     }
 
     private RowBlock Row(NoticeEntry notice, Column[] columns, RowBlock heads)
     {
-        TextStyle problem = notice.Unusable ? Styles.SmallStrong : Styles.SmallInk;
-        string kept = notice.Kept is { } some && !notice.Sentence.Contains(some, StringComparison.OrdinalIgnoreCase) ? $" Kept: {some}." : "";
+        var problem = notice.Unusable ? Styles.SmallStrong : Styles.SmallInk;
+        var kept = notice.Kept is { } some && !notice.Sentence.Contains(some, StringComparison.OrdinalIgnoreCase) ? $" Kept: {some}." : "";
         Span[] texts =
         [
             new(notice.File ?? "whole folder", Styles.SmallInk), new(notice.Problem, problem), new(notice.Sentence + kept, Styles.SmallInk),

@@ -12,42 +12,42 @@ namespace RideAudit.Report.Pages;
 internal sealed class PageHead : Block
 {
     private const float Gap = 18;
-    private readonly TextLine rider;
-    private readonly TextLine week;
-    private readonly float width;
-    private readonly bool stacked;
+    private readonly TextLine _rider;
+    private readonly TextLine _week;
+    private readonly float _width;
+    private readonly bool _stacked;
 
     public PageHead(ReviewDocument review, FontSet fonts, float width)
     {
-        this.width = width;
-        TextStyle strong = Styles.Strong with { Size = 10.5f };
-        TextStyle quiet = Styles.Quiet with { Size = 10.5f };
-        week = TextLine.Of(fonts, [new Span($"Week of {Shown.FullDate(review.Week.StartsOn)}", strong), new Span(Details(review.Week), quiet)]);
-        string tier = review.Rider.Tier is { } known ? $"  {Formatting.Words.Of(known)} volume" : "";
-        float tierWidth = quiet.Measure(fonts, tier);
-        stacked = strong.Measure(fonts, review.Rider.Label) + tierWidth + Gap + week.Width > width;
-        float room = (stacked ? width : width - week.Width - Gap) - tierWidth;
-        string label = TextLine.FitText(fonts, review.Rider.Label, strong, room);
-        rider = TextLine.Of(fonts, [new Span(label, strong), new Span(tier, quiet)]);
+        _width = width;
+        var strong = Styles.Strong with { Size = 10.5f };
+        var quiet = Styles.Quiet with { Size = 10.5f };
+        _week = TextLine.Of(fonts, [new Span($"Week of {Shown.FullDate(review.Week.StartsOn)}", strong), new Span(Details(review.Week), quiet)]);
+        var tier = review.Rider.Tier is { } known ? $"  {Formatting.Words.Of(known)} volume" : "";
+        var tierWidth = quiet.Measure(fonts, tier);
+        _stacked = strong.Measure(fonts, review.Rider.Label) + tierWidth + Gap + _week.Width > width;
+        var room = (_stacked ? width : width - _week.Width - Gap) - tierWidth;
+        var label = TextLine.FitText(fonts, review.Rider.Label, strong, room);
+        _rider = TextLine.Of(fonts, [new Span(label, strong), new Span(tier, quiet)]);
     }
 
     /// <inheritdoc/>
-    public override float Height => (stacked ? 2 : 1) * rider.Leading + 6;
+    public override float Height => (_stacked ? 2 : 1) * _rider.Leading + 6;
 
     /// <inheritdoc/>
     public override void Draw(Surface surface, float x, float y)
     {
-        rider.Draw(surface, x, y + rider.Ascent);
-        if (stacked)
-            week.Draw(surface, x, y + rider.Leading + week.Ascent);
+        _rider.Draw(surface, x, y + _rider.Ascent);
+        if (_stacked)
+            _week.Draw(surface, x, y + _rider.Leading + _week.Ascent);
         else
-            week.Draw(surface, x + width - week.Width, y + week.Ascent);
-        surface.Hairline(x, x + width, y + Height);
+            _week.Draw(surface, x + _width - _week.Width, y + _week.Ascent);
+        surface.Hairline(x, x + _width, y + Height);
     }
 
     private static string Details(WeekEntry week)
     {
-        string text = "";
+        var text = "";
         if (week.IsoWeek is { Number: var number })
             text += $", ISO week {number}";
         if (week.PlanWeek is { } planWeek && week.PlanWeeks is { } planWeeks)

@@ -18,8 +18,8 @@ internal sealed class PlannedBlocks(float hourWidth, float unit)
     public void Draw(Surface surface, DayEntry day, float centre, float baseline)
     {
         PlannedSessionEntry[] sessions = [.. Of(day)];
-        float left = centre - (sessions.Sum(Width) / 2);
-        foreach (PlannedSessionEntry session in sessions)
+        var left = centre - (sessions.Sum(Width) / 2);
+        foreach (var session in sessions)
         {
             float top = baseline - (unit * (float)(session.IntensityRatio!.Value * session.IntensityRatio.Value)), right = left + Width(session);
             surface.Line(left, baseline, left, top, Outline);

@@ -20,7 +20,7 @@ internal sealed class PlannedSection(ReviewDocument review, FontSet fonts, float
         if (held.Length == 0)
             yield break;
         yield return new TextBlock(fonts, "Planned and ridden", Styles.Strong, width) { SpaceBefore = 9, KeepWithNext = true, Outline = "Planned and ridden" };
-        for (int i = 0; i < held.Length; i++)
+        for (var i = 0; i < held.Length; i++)
         {
             if (i + 1 < held.Length && HalfLine(held[i]) is { } left && HalfLine(held[i + 1]) is { } right)
             {

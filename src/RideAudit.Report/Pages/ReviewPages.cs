@@ -4,7 +4,6 @@ using RideAudit.Report.Drawing;
 using RideAudit.Report.Flow;
 using RideAudit.Report.Fonts;
 using RideAudit.Report.Look;
-using RideAudit.Report.Notes;
 using RideAudit.Report.Text;
 using RideAudit.Report.Words;
 
@@ -14,29 +13,29 @@ namespace RideAudit.Report.Pages;
 internal sealed class ReviewPages : IPages
 {
     private const float ShortFlow = 660;
-    private readonly ReviewDocument review;
-    private readonly ReviewTraces traces;
-    private readonly FontSet fonts;
-    private readonly bool appendix;
-    private readonly PageOne first;
-    private readonly IReadOnlyList<IReadOnlyList<Placed>> flow;
+    private readonly ReviewDocument _review;
+    private readonly ReviewTraces _traces;
+    private readonly FontSet _fonts;
+    private readonly bool _appendix;
+    private readonly PageOne _first;
+    private readonly IReadOnlyList<IReadOnlyList<Placed>> _flow;
 
     public ReviewPages(ReviewDocument review, PageOptions options, FontSet fonts, ReviewTraces? traces = null)
     {
-        this.traces = traces ?? ReviewTraces.None;
-        this.review = review;
-        this.fonts = fonts;
+        _traces = traces ?? ReviewTraces.None;
+        _review = review;
+        _fonts = fonts;
         Sheet = new Sheet(options.Paper);
-        appendix = options.Appendix;
-        first = new PageOne(review, options, fonts, Sheet);
-        flow = Flow();
+        _appendix = options.Appendix;
+        _first = new PageOne(review, options, fonts, Sheet);
+        _flow = Flow();
     }
 
     /// <inheritdoc/>
     public Sheet Sheet { get; }
 
     /// <inheritdoc/>
-    public int Count => 1 + flow.Count;
+    public int Count => 1 + _flow.Count;
 
     /// <inheritdoc/>
     public IEnumerable<OutlineLine> Outline
@@ -44,11 +43,11 @@ internal sealed class ReviewPages : IPages
         get
         {
             yield return new OutlineLine("The week", Places.Outline(0, 0));
-            for (int page = 0; page < flow.Count; page++)
+            for (var page = 0; page < _flow.Count; page++)
             {
-                for (int i = 0; i < flow[page].Count; i++)
+                for (var i = 0; i < _flow[page].Count; i++)
                 {
-                    if (flow[page][i].Block.Outline is { } title)
+                    if (_flow[page][i].Block.Outline is { } title)
                         yield return new OutlineLine(title, Places.Outline(page + 1, i));
                 }
             }
@@ -61,14 +60,14 @@ internal sealed class ReviewPages : IPages
         if (page == 0)
         {
             surface.Anchor(Sheet.Left, Sheet.Top, Places.Outline(0, 0));
-            first.Draw(surface, Count);
+            _first.Draw(surface, Count);
             return;
         }
 
         DrawFurniture(page, surface);
-        for (int i = 0; i < flow[page - 1].Count; i++)
+        for (var i = 0; i < _flow[page - 1].Count; i++)
         {
-            (Block block, float y) = flow[page - 1][i];
+            (var block, var y) = _flow[page - 1][i];
             if (block.Outline is not null)
                 surface.Anchor(Sheet.Left, y, Places.Outline(page, i));
             block.Draw(surface, Sheet.Left, y);
@@ -77,25 +76,25 @@ internal sealed class ReviewPages : IPages
 
     private IReadOnlyList<IReadOnlyList<Placed>> Flow()
     {
-        float width = Sheet.ContentWidth;
+        var width = Sheet.ContentWidth;
         var pages = new PageFlow(Sheet);
         AddNote(pages);
-        if (review.Rides.IsEmpty && !appendix)
+        if (_review.Rides.IsEmpty && !_appendix)
             return pages.Finish();
-        var marks = new SourceMarks(review);
-        pages.Add(new RulesSection(review, marks, fonts, width).Blocks());
-        pages.Add(new PlannedSection(review, fonts, width).Blocks());
-        pages.Add(new TrendSection(review, fonts, Sheet).Blocks());
-        List<Block> season = [.. new ImprovementSection(review, fonts, width).Blocks()];
-        bool early = pages.HasRoomOnFirst(season);
+        var marks = new SourceMarks(_review);
+        pages.Add(new RulesSection(_review, marks, _fonts, width).Blocks());
+        pages.Add(new PlannedSection(_review, _fonts, width).Blocks());
+        pages.Add(new TrendSection(_review, _fonts, Sheet).Blocks());
+        List<Block> season = [.. new ImprovementSection(_review, _fonts, width).Blocks()];
+        var early = pages.HasRoomOnFirst(season);
         if (early)
             pages.Add(season);
         pages.BeginPageTwo();
-        pages.Add(new RidesSection(review, traces, fonts, width, appendix) { IsShort = Sheet.FlowHeight < ShortFlow }.Blocks());
+        pages.Add(new RidesSection(_review, _traces, _fonts, width, _appendix) { IsShort = Sheet.FlowHeight < ShortFlow }.Blocks());
         if (!early)
             pages.Add(season);
-        pages.Add(new SourcesSection(review, marks, fonts, width, appendix).Blocks());
-        if (appendix)
+        pages.Add(new SourcesSection(_review, marks, _fonts, width, _appendix).Blocks());
+        if (_appendix)
             AddAppendix(pages, width);
         return pages.Finish();
     }
@@ -103,30 +102,30 @@ internal sealed class ReviewPages : IPages
     private void AddAppendix(PageFlow pages, float width)
     {
         pages.BeginPage();
-        pages.Add(new EveryRule(review, fonts, width).Blocks());
-        pages.Add(new TrendSection(review, fonts, Sheet).Rest());
-        pages.Add(new RidesSection(review, traces, fonts, width, appendix).Rest());
-        pages.Add(new NoticesSection(review, fonts, width).Blocks());
-        pages.Add(new MethodSection(review, fonts, width).Blocks());
+        pages.Add(new EveryRule(_review, _fonts, width).Blocks());
+        pages.Add(new TrendSection(_review, _fonts, Sheet).Rest());
+        pages.Add(new RidesSection(_review, _traces, _fonts, width, _appendix).Rest());
+        pages.Add(new NoticesSection(_review, _fonts, width).Blocks());
+        pages.Add(new MethodSection(_review, _fonts, width).Blocks());
     }
 
     private void AddNote(PageFlow pages)
     {
-        if (first.NoteRest is null)
+        if (_first.NoteRest is null)
             return;
-        pages.Add(new SectionHead(fonts, "The coach’s note, continued", Sheet.ContentWidth) { KeepWithNext = true, Outline = "The coach’s note, continued" });
-        for (NoteBlock? rest = first.NoteRest; rest is not null;)
+        pages.Add(new SectionHead(_fonts, "The coach’s note, continued", Sheet.ContentWidth) { KeepWithNext = true, Outline = "The coach’s note, continued" });
+        for (var rest = _first.NoteRest; rest is not null;)
         {
-            (NoteBlock part, rest) = rest.Split(Styles.Body.Leading * 3);
+            (var part, rest) = rest.Split(Styles.Body.Leading * 3);
             pages.Add(part);
         }
     }
 
     private void DrawFurniture(int page, Surface surface)
     {
-        string week = $"Week of {Shown.FullDate(review.Week.StartsOn)}";
-        TextLine right = TextLine.Of(fonts, week, Styles.Small);
-        TextLine label = TextLine.Fit(fonts, review.Rider.Label, Styles.Small, Sheet.ContentWidth - right.Width - 20);
+        var week = $"Week of {Shown.FullDate(_review.Week.StartsOn)}";
+        var right = TextLine.Of(_fonts, week, Styles.Small);
+        var label = TextLine.Fit(_fonts, _review.Rider.Label, Styles.Small, Sheet.ContentWidth - right.Width - 20);
         label.Draw(surface, Sheet.Left, Sheet.Top + 8.5f);
         right.Draw(surface, Sheet.Right - right.Width, Sheet.Top + 8.5f);
         surface.Hairline(Sheet.Left, Sheet.Right, Sheet.Top + 14);

@@ -23,9 +23,9 @@ internal sealed class RideBlock(RideEntry ride, float hourWidth, float unit)
     /// <summary>Draws the block from its left edge on the baseline and returns its area.</summary>
     public Area Draw(Surface surface, float left, float baseline)
     {
-        double share = HeightShare(ride);
-        float width = hourWidth * (float)(ride.DurationSeconds / 3600);
-        float height = unit * (float)(share > 0 ? share : UnknownHeight);
+        var share = HeightShare(ride);
+        var width = hourWidth * (float)(ride.DurationSeconds / 3600);
+        var height = unit * (float)(share > 0 ? share : UnknownHeight);
         var area = new Area(left, baseline - height, left + width, baseline);
         if (ride.IntensityRatio is null)
             surface.Frame(area, Palette.Ink, 0.9f, share > 0 ? 0 : 2);
@@ -36,11 +36,11 @@ internal sealed class RideBlock(RideEntry ride, float hourWidth, float unit)
 
     private void FillBands(Surface surface, Area area)
     {
-        double total = Bands.Total(ride.BandSeconds);
-        float left = area.Left;
-        for (int band = 0; band < 3; band++)
+        var total = Bands.Total(ride.BandSeconds);
+        var left = area.Left;
+        for (var band = 0; band < 3; band++)
         {
-            float right = total == 0 ? area.Right : left + (area.Width * (float)(Bands.Seconds(ride.BandSeconds, band) / total));
+            var right = total == 0 ? area.Right : left + (area.Width * (float)(Bands.Seconds(ride.BandSeconds, band) / total));
             Bands.Fill(surface, new Area(left, area.Top, right, area.Bottom), band);
             left = right;
         }

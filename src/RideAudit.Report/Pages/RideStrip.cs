@@ -18,47 +18,47 @@ internal sealed class RideStrip : Block
     private const float Air = 6;
     private const float HeartShare = 0.5f;
     private const float AxisDepth = 15;
-    private readonly RideEntry ride;
-    private readonly int index;
-    private readonly float width;
-    private readonly float traceDepth;
-    private readonly TextLine title;
-    private readonly TextLine file;
-    private readonly List<TextLine> facts;
-    private readonly TraceChart? chart;
+    private readonly RideEntry _ride;
+    private readonly int _index;
+    private readonly float _width;
+    private readonly float _traceDepth;
+    private readonly TextLine _title;
+    private readonly TextLine _file;
+    private readonly List<TextLine> _facts;
+    private readonly TraceChart? _chart;
 
     public RideStrip(RideEntry ride, RideTrace? trace, int index, ImmutableArray<double> cuts, StripScale scale, FontSet fonts, float width, float depth)
     {
-        this.ride = ride;
-        this.index = index;
-        this.width = width;
-        title = TextLine.Of(fonts, [new Span(Title(ride), Styles.Strong), new Span(Measures(ride), Styles.Body)]);
-        file = TextLine.Fit(fonts, ride.File, Styles.Tiny, Math.Max(60, width - title.Width - 14));
+        _ride = ride;
+        _index = index;
+        _width = width;
+        _title = TextLine.Of(fonts, [new Span(Title(ride), Styles.Strong), new Span(Measures(ride), Styles.Body)]);
+        _file = TextLine.Fit(fonts, ride.File, Styles.Tiny, Math.Max(60, width - _title.Width - 14));
         Span[] said = [.. Facts(ride)];
-        facts = said.Length == 0 ? [] : LineBreaker.Break(fonts, said, width);
-        traceDepth = trace is { Power30W.IsEmpty: true } ? depth * HeartShare : depth;
-        chart = trace is not null && TraceChart.HasSomething(trace) ? new TraceChart(ride, trace, cuts, scale, width, traceDepth) : null;
+        _facts = said.Length == 0 ? [] : LineBreaker.Break(fonts, said, width);
+        _traceDepth = trace is { Power30W.IsEmpty: true } ? depth * HeartShare : depth;
+        _chart = trace is not null && TraceChart.HasSomething(trace) ? new TraceChart(ride, trace, cuts, scale, width, _traceDepth) : null;
     }
 
     /// <inheritdoc/>
-    public override float Height => Air + title.Leading + 2 + (chart is null ? 0 : traceDepth + AxisDepth) + facts.Sum(line => line.Leading);
+    public override float Height => Air + _title.Leading + 2 + (_chart is null ? 0 : _traceDepth + AxisDepth) + _facts.Sum(line => line.Leading);
 
     /// <inheritdoc/>
     public override void Draw(Surface surface, float x, float y)
     {
-        surface.Anchor(x, y, Places.Ride(index));
-        surface.Hairline(x, x + width, y);
+        surface.Anchor(x, y, Places.Ride(_index));
+        surface.Hairline(x, x + _width, y);
         y += Air;
-        title.Draw(surface, x, y + title.Ascent);
-        file.Draw(surface, x + width - file.Width, y + title.Ascent);
-        y += title.Leading + 2;
-        if (chart is not null)
+        _title.Draw(surface, x, y + _title.Ascent);
+        _file.Draw(surface, x + _width - _file.Width, y + _title.Ascent);
+        y += _title.Leading + 2;
+        if (_chart is not null)
         {
-            chart.Draw(surface, x, y);
-            y += traceDepth + AxisDepth;
+            _chart.Draw(surface, x, y);
+            y += _traceDepth + AxisDepth;
         }
 
-        foreach (TextLine line in facts)
+        foreach (var line in _facts)
         {
             line.Draw(surface, x, y + line.Ascent);
             y += line.Leading;
@@ -70,7 +70,7 @@ internal sealed class RideStrip : Block
 
     private static string Measures(RideEntry ride)
     {
-        string text = $"  {Shown.Length(ride.DurationSeconds)}";
+        var text = $"  {Shown.Length(ride.DurationSeconds)}";
         if (ride.DistanceKm is { } distance)
             text += $" · {Shown.Distance(distance)}";
         if (ride.Stress is { } stress)

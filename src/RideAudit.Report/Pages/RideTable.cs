@@ -31,13 +31,13 @@ internal sealed class RideTable(ReviewDocument review, FontSet fonts, float widt
     /// <summary>Head and rows.</summary>
     public IEnumerable<Block> Blocks()
     {
-        Column[] columns = Columns();
-        RowBlock heads = RowBlock.Heads(fonts, columns, width);
+        var columns = Columns();
+        var heads = RowBlock.Heads(fonts, columns, width);
         yield return new GapBlock(6) { KeepWithNext = true };
         yield return heads;
-        for (int i = 0; i < review.Rides.Length; i++)
+        for (var i = 0; i < review.Rides.Length; i++)
         {
-            bool atAnEnd = i == 0 || i == review.Rides.Length - 2;
+            var atAnEnd = i == 0 || i == review.Rides.Length - 2;
             yield return new RowBlock(fonts, columns, Row(review.Rides[i], i, Appendix || HasStrip(review.Rides[i])), width) { Air = Air, Anchor = Appendix || HasStrip(review.Rides[i]) ? null : Places.Ride(i), RunningHead = heads, KeepWithNext = atAnEnd && review.Rides.Length > 1 };
         }
 
@@ -46,7 +46,7 @@ internal sealed class RideTable(ReviewDocument review, FontSet fonts, float widt
 
     private Column[] Columns()
     {
-        float scale = width / 493f;
+        var scale = width / 493f;
         (string Head, float X, float Width, Align Align)[] plain =
         [
             ("start", 0, 82, Align.Start), ("kind", 84, 62, Align.Start), ("time", 186, 0, Align.End), ("norm. W", 232, 0, Align.End),
@@ -58,7 +58,7 @@ internal sealed class RideTable(ReviewDocument review, FontSet fonts, float widt
 
     private static Span[] Row(RideEntry ride, int index, bool hasStrip)
     {
-        double total = Bands.Total(ride.BandSeconds);
+        var total = Bands.Total(ride.BandSeconds);
         string Share(int band) => total == 0 ? Shown.Missing : Shown.Share(Bands.Seconds(ride.BandSeconds, band) / total);
         string[] texts =
         [

@@ -38,14 +38,14 @@ internal sealed class RidesSection(ReviewDocument review, ReviewTraces traces, F
             yield break;
         }
 
-        foreach (Block block in new RideTable(review, fonts, width) { Appendix = appendix, IsClose = IsShort }.Blocks())
+        foreach (var block in new RideTable(review, fonts, width) { Appendix = appendix, IsClose = IsShort }.Blocks())
             yield return block;
         yield return new TextBlock(fonts, Reading(), Styles.Tiny, width) { SpaceBefore = 2 };
         int[] shown = [.. Enumerable.Range(0, review.Rides.Length).Where(IsShown)];
         if (shown.Length == 0)
             yield break;
         yield return new StripKey(Scale, fonts, width) { SpaceBefore = 5, KeepWithNext = true };
-        foreach (int ride in shown)
+        foreach (var ride in shown)
             yield return Strip(ride, shown.Length > MostShallowStrips || (IsShort && shown.Length > MostDeepStrips) ? ShallowestStrip : shown.Length > MostDeepStrips ? ShallowStrip : DeepStrip);
     }
 
@@ -56,7 +56,7 @@ internal sealed class RidesSection(ReviewDocument review, ReviewTraces traces, F
         if (others.Length == 0)
             yield break;
         yield return new SectionHead(fonts, "The other rides", width) { SpaceBefore = 20, KeepWithNext = true, Outline = "The other rides" };
-        foreach (int ride in others)
+        foreach (var ride in others)
             yield return Strip(ride, ShallowStrip);
     }
 
@@ -73,10 +73,10 @@ internal sealed class RidesSection(ReviewDocument review, ReviewTraces traces, F
 
     private string Reading()
     {
-        string recovery = review.Week.Days.Any(day => day.Kind == DayKind.Recovery && review.Rides.Any(ride => day.Rides.Contains(ride.File) && ride.Kind is not (RideKind.Recovery or RideKind.None)))
+        var recovery = review.Week.Days.Any(day => day.Kind == DayKind.Recovery && review.Rides.Any(ride => day.Rides.Contains(ride.File) && ride.Kind is not (RideKind.Recovery or RideKind.None)))
             ? " Recovery day: one short easy ride."
             : "";
-        string dash = review.Rides.Any(ride => ride.Stress is null) ? $"{Shown.Missing}: not measured; stress unknown." : $"{Shown.Missing}: not measured.";
+        var dash = review.Rides.Any(ride => ride.Stress is null) ? $"{Shown.Missing}: not measured; stress unknown." : $"{Shown.Missing}: not measured.";
         return $"Ratio: normalised over threshold power. Drift: power over heart rate, its fall by half. {dash}{recovery}";
     }
 }

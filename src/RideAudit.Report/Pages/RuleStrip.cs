@@ -37,11 +37,11 @@ internal sealed class RuleStrip(ReviewDocument review, SourceMarks marks, FontSe
     {
         yield return new TextBlock(fonts, Head(), Styles.Strong, width) { SpaceBefore = 9, KeepWithNext = true };
         yield return new Heads(this) { KeepWithNext = true };
-        string before = "";
-        foreach (Finding finding in review.Findings.OrderByDescending(finding => finding.Verdict))
+        var before = "";
+        foreach (var finding in review.Findings.OrderByDescending(finding => finding.Verdict))
         {
             // One reason for many rules is told beside the first of them.
-            string words = Words(finding);
+            var words = Words(finding);
             yield return new Row(this, finding, finding.Verdict == Verdict.NotJudged && words == before ? "" : words);
             before = words;
         }
@@ -69,8 +69,8 @@ internal sealed class RuleStrip(ReviewDocument review, SourceMarks marks, FontSe
 
         public override void Draw(Surface surface, float x, float y)
         {
-            float baseline = y + Styles.Tiny.Ascent;
-            for (int week = strip.Weeks.Length - 1; week >= 0; week -= 2)
+            var baseline = y + Styles.Tiny.Ascent;
+            for (var week = strip.Weeks.Length - 1; week >= 0; week -= 2)
                 surface.Text(Shown.ShortDate(strip.Weeks[week].StartsOn), Styles.Tiny, x + strip.Left(week) + (Cell / 2), baseline, Align.Middle);
             surface.Text("this week", Styles.Tiny, x + strip.WordsAt, baseline);
         }
@@ -80,39 +80,39 @@ internal sealed class RuleStrip(ReviewDocument review, SourceMarks marks, FontSe
     private sealed class Row : Block
     {
         private const float Air = 0.9f;
-        private readonly RuleStrip strip;
-        private readonly Finding finding;
-        private readonly List<TextLine> words;
-        private readonly TextLine name;
+        private readonly RuleStrip _strip;
+        private readonly Finding _finding;
+        private readonly List<TextLine> _words;
+        private readonly TextLine _name;
 
         public Row(RuleStrip strip, Finding finding, string said)
         {
-            this.strip = strip;
-            this.finding = finding;
-            string mark = strip.Sources.Of(finding.Rule);
-            name = TextLine.Of(strip.Fonts, [new Span(finding.Name, Styles.SmallInk), new Span(" " + mark, Styles.Small)]);
-            TextStyle style = finding.Verdict == Verdict.NotJudged ? Styles.Small : Styles.SmallInk;
-            words = LineBreaker.Clip(strip.Fonts, new Span(said, style), strip.Width - strip.WordsAt, mostLines: finding.Verdict == Verdict.NotJudged ? 2 : 1);
+            _strip = strip;
+            _finding = finding;
+            var mark = strip.Sources.Of(finding.Rule);
+            _name = TextLine.Of(strip.Fonts, [new Span(finding.Name, Styles.SmallInk), new Span(" " + mark, Styles.Small)]);
+            var style = finding.Verdict == Verdict.NotJudged ? Styles.Small : Styles.SmallInk;
+            _words = LineBreaker.Clip(strip.Fonts, new Span(said, style), strip.Width - strip.WordsAt, mostLines: finding.Verdict == Verdict.NotJudged ? 2 : 1);
         }
 
-        public override float Height => (2 * Air) + Math.Max(name.Leading, words.Sum(line => line.Leading));
+        public override float Height => (2 * Air) + Math.Max(_name.Leading, _words.Sum(line => line.Leading));
 
         public override void Draw(Surface surface, float x, float y)
         {
-            surface.Hairline(x, x + strip.Width, y);
-            float baseline = y + Air + Styles.SmallInk.Ascent;
-            if (finding.Verdict is Verdict.Kept or Verdict.NotJudged)
-                surface.Anchor(x, y, Places.Rule(finding.Rule));
-            name.Draw(surface, x, baseline);
-            ImmutableArray<RuleHistoryEntry.Week> weeks = strip.Review.RuleHistory.FirstOrDefault(entry => entry.Rule == finding.Rule)?.Weeks
-                ?? [new RuleHistoryEntry.Week(strip.Review.Week.StartsOn, finding.Verdict)];
-            float side = VerdictMark.Side(Styles.Small.Size);
-            for (int week = 0; week < weeks.Length; week++)
-                VerdictMark.Draw(surface, weeks[week].Verdict, x + strip.Left(week) + ((Cell - side) / 2), baseline, Styles.Small.Size);
-            float at = y + Air;
-            foreach (TextLine line in words)
+            surface.Hairline(x, x + _strip.Width, y);
+            var baseline = y + Air + Styles.SmallInk.Ascent;
+            if (_finding.Verdict is Verdict.Kept or Verdict.NotJudged)
+                surface.Anchor(x, y, Places.Rule(_finding.Rule));
+            _name.Draw(surface, x, baseline);
+            var weeks = _strip.Review.RuleHistory.FirstOrDefault(entry => entry.Rule == _finding.Rule)?.Weeks
+                ?? [new RuleHistoryEntry.Week(_strip.Review.Week.StartsOn, _finding.Verdict)];
+            var side = VerdictMark.Side(Styles.Small.Size);
+            for (var week = 0; week < weeks.Length; week++)
+                VerdictMark.Draw(surface, weeks[week].Verdict, x + _strip.Left(week) + ((Cell - side) / 2), baseline, Styles.Small.Size);
+            var at = y + Air;
+            foreach (var line in _words)
             {
-                line.Draw(surface, x + strip.WordsAt, at + line.Ascent);
+                line.Draw(surface, x + _strip.WordsAt, at + line.Ascent);
                 at += line.Leading;
             }
         }

@@ -1,6 +1,5 @@
 using RideAudit.Document;
 using RideAudit.Formatting;
-using RideAudit.Report.Drawing;
 using RideAudit.Report.Flow;
 using RideAudit.Report.Fonts;
 using RideAudit.Report.Look;
@@ -24,16 +23,16 @@ internal sealed class RulesSection(ReviewDocument review, SourceMarks marks, Fon
     public IEnumerable<Block> Blocks()
     {
         yield return new SectionHead(fonts, Title(), width) { SpaceBefore = 14, KeepWithNext = true, Outline = "The rules" };
-        foreach (Finding finding in Wanting())
+        foreach (var finding in Wanting())
         {
             Block[] lines = [.. Lines(finding)];
             Span[] mark = [new Span(marks.Of(finding.Rule), Styles.Quiet)];
             yield return new FindingHead(finding, mark, fonts, width, Indent) { SpaceBefore = 4, KeepWithNext = lines.Length > 0 };
-            foreach (Block line in lines)
+            foreach (var line in lines)
                 yield return line;
         }
 
-        foreach (Block row in new RuleStrip(review, marks, fonts, width).Blocks())
+        foreach (var row in new RuleStrip(review, marks, fonts, width).Blocks())
             yield return row;
     }
 
@@ -52,10 +51,10 @@ internal sealed class RulesSection(ReviewDocument review, SourceMarks marks, Fon
     {
         // One place is what the sentence says already.
         Occurrence[] told = finding.Occurrences.Length < 2 ? [] : [.. finding.Occurrences.Where(occurrence => !occurrence.Dates.IsEmpty || !occurrence.Numbers.IsEmpty)];
-        for (int i = 0; i < Math.Min(told.Length, MostOccurrences); i++)
+        for (var i = 0; i < Math.Min(told.Length, MostOccurrences); i++)
         {
-            bool last = i == told.Length - 1 || i == MostOccurrences - 1;
-            string more = last && told.Length > MostOccurrences ? $" And {Shown.Count(told.Length - MostOccurrences, "more", "more")}." : "";
+            var last = i == told.Length - 1 || i == MostOccurrences - 1;
+            var more = last && told.Length > MostOccurrences ? $" And {Shown.Count(told.Length - MostOccurrences, "more", "more")}." : "";
             yield return Line(Of(told[i], more), keep: !last || finding.WouldHaveKept is not null);
         }
 
@@ -68,8 +67,8 @@ internal sealed class RulesSection(ReviewDocument review, SourceMarks marks, Fon
     private IEnumerable<Span> Of(Occurrence occurrence, string more)
     {
         int ride = occurrence.Rides.IsEmpty ? -1 : review.Rides.ToList().FindIndex(ride => ride.File == occurrence.Rides[0]);
-        string days = string.Join(", ", occurrence.Dates.Select(Shown.ShortDay));
-        TextStyle style = Styles.SmallInk with { Colour = ride < 0 ? Palette.Ink : Palette.High };
+        var days = string.Join(", ", occurrence.Dates.Select(Shown.ShortDay));
+        var style = Styles.SmallInk with { Colour = ride < 0 ? Palette.Ink : Palette.High };
         if (days.Length > 0)
             yield return new Span(days + ": ", style, ride < 0 ? null : Places.Ride(ride));
         yield return new Span(Shown.Sentence(NamedNumbers.Of(occurrence.Numbers)) + more, Styles.SmallInk);

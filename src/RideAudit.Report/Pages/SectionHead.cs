@@ -12,20 +12,20 @@ namespace RideAudit.Report.Pages;
 /// <param name="width">Width, pt.</param>
 internal sealed class SectionHead(FontSet fonts, string text, float width) : Block
 {
-    private readonly List<TextLine> lines = LineBreaker.Balance(fonts, new Span(text, Styles.Section), width);
+    private readonly List<TextLine> _lines = LineBreaker.Balance(fonts, new Span(text, Styles.Section), width);
 
     /// <summary>Named place at the heading; null when nothing leads here.</summary>
     public string? Anchor { get; init; }
 
     /// <inheritdoc/>
-    public override float Height => lines.Sum(line => line.Leading) + 4;
+    public override float Height => _lines.Sum(line => line.Leading) + 4;
 
     /// <inheritdoc/>
     public override void Draw(Surface surface, float x, float y)
     {
         if (Anchor is not null)
             surface.Anchor(x, y, Anchor);
-        foreach (TextLine line in lines)
+        foreach (var line in _lines)
         {
             line.Draw(surface, x, y + line.Ascent);
             y += line.Leading;

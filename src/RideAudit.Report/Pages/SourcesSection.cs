@@ -25,11 +25,11 @@ internal sealed class SourcesSection(ReviewDocument review, SourceMarks marks, F
     {
         if (!appendix)
         {
-            foreach (Block notice in Notices())
+            foreach (var notice in Notices())
                 yield return notice;
         }
 
-        string practice = marks.AnyPractice ? $"{SourceMarks.Practice}{Shown.Joint}common practice, no source. " : "";
+        var practice = marks.AnyPractice ? $"{SourceMarks.Practice}{Shown.Joint}common practice, no source. " : "";
         yield return Paragraph("Sources", practice + string.Join(' ', marks.Numbered), 6);
         yield return Paragraph("The method", string.Join(' ', Method()), 2);
     }
@@ -39,9 +39,9 @@ internal sealed class SourcesSection(ReviewDocument review, SourceMarks marks, F
 
     private IEnumerable<Block> Notices()
     {
-        IEnumerable<string> scripts = fonts.Lacking([review.Rider.Label, review.Note ?? "", .. review.Rides.Select(ride => ride.File)]).Select(writing => writing.Advice);
+        var scripts = fonts.Lacking([review.Rider.Label, review.Note ?? "", .. review.Rides.Select(ride => ride.File)]).Select(writing => writing.Advice);
         NoticeEntry[] worst = [.. review.Notices.OrderByDescending(notice => notice.Unusable)];
-        IEnumerable<string> told = worst.Take(MostNotices).Select(notice => notice.File is { } file ? $"{file}: {notice.Sentence}" : notice.Sentence);
+        var told = worst.Take(MostNotices).Select(notice => notice.File is { } file ? $"{file}: {notice.Sentence}" : notice.Sentence);
         string[] all = [.. scripts, .. told, .. worst.Length > MostNotices ? [$"{Shown.Tally(worst.Length - MostNotices, "other notice")}: in the appendix (--appendix)."] : Array.Empty<string>()];
         if (all.Length > 0)
             yield return Paragraph("The data", string.Join(' ', all), 6);
@@ -49,7 +49,7 @@ internal sealed class SourcesSection(ReviewDocument review, SourceMarks marks, F
 
     private IEnumerable<string> Method()
     {
-        string cuts = review.BandCutsPercent is [var low, var high, ..] ? $"low under {Shown.Number(low)}, middle under {Shown.Percent(high)} of threshold power" : "shares of threshold power";
+        var cuts = review.BandCutsPercent is [var low, var high, ..] ? $"low under {Shown.Number(low)}, middle under {Shown.Percent(high)} of threshold power" : "shares of threshold power";
         yield return $"Bands: {cuts}, on 30{Shown.Joint}s means.";
         yield return $"Training stress: hours × intensity ratio squared ×{Shown.Joint}100; without power from heart rate or the rider’s rating.";
         yield return "A hard ride holds sustained time near or above threshold; a day takes its hardest ride.";

@@ -15,38 +15,38 @@ internal sealed class SpacingKey : Block
         "Width: time. Height: intensity ratio squared. Area: stress. Bands sorted, not as ridden.";
 
     private const float LegendGap = 14;
-    private readonly List<TextLine> lines;
-    private readonly float legendWidth;
+    private readonly List<TextLine> _lines;
+    private readonly float _legendWidth;
 
     public SpacingKey(ReviewDocument review, FontSet fonts, float width)
     {
-        bool open = review.Rides.Any(ride => ride.IntensityRatio is null);
-        bool unknown = review.Rides.Any(ride => ride.Stress is null);
-        legendWidth = Bands.LegendWidth(fonts, Styles.Small);
-        string text = Reading
+        var open = review.Rides.Any(ride => ride.IntensityRatio is null);
+        var unknown = review.Rides.Any(ride => ride.Stress is null);
+        _legendWidth = Bands.LegendWidth(fonts, Styles.Small);
+        var text = Reading
             + (open ? " Open block: no power, height from stress per hour." : "")
             + (unknown ? $" {Shown.Missing} and dots: stress unknown." : "")
             + (review.Week.Days.SelectMany(PlannedBlocks.Of).Any() ? " Thin outline: planned." : "")
             + (review.SmallestChange is { Changes.IsEmpty: false } ? " Dashed, with an arrow: the smallest change." : "");
-        lines = LineBreaker.Break(fonts, [new Span(text, Styles.Small)], width - legendWidth - LegendGap);
+        _lines = LineBreaker.Break(fonts, [new Span(text, Styles.Small)], width - _legendWidth - LegendGap);
         Width = width;
     }
 
     /// <inheritdoc/>
-    public override float Height => lines.Sum(line => line.Leading);
+    public override float Height => _lines.Sum(line => line.Leading);
 
     private float Width { get; }
 
     /// <inheritdoc/>
     public override void Draw(Surface surface, float x, float y)
     {
-        float baseline = y;
-        foreach (TextLine line in lines)
+        var baseline = y;
+        foreach (var line in _lines)
         {
             line.Draw(surface, x, baseline + line.Ascent);
             baseline += line.Leading;
         }
 
-        Bands.Legend(surface, x + Width - legendWidth, y + lines[0].Ascent, Styles.Small);
+        Bands.Legend(surface, x + Width - _legendWidth, y + _lines[0].Ascent, Styles.Small);
     }
 }

@@ -20,14 +20,14 @@ internal sealed class SpacingLine : Block
     private const float OtherDepth = 12;
     private const float LabelDepth = 15;
     private const double QuietestDayHours = 2.75;
-    private readonly ReviewDocument review;
-    private readonly FontSet fonts;
-    private readonly float width;
-    private readonly float depth;
-    private readonly float captions;
-    private readonly float dayWidth;
-    private readonly float hourWidth;
-    private readonly float unit;
+    private readonly ReviewDocument _review;
+    private readonly FontSet _fonts;
+    private readonly float _width;
+    private readonly float _depth;
+    private readonly float _captions;
+    private readonly float _dayWidth;
+    private readonly float _hourWidth;
+    private readonly float _unit;
 
     /// <param name="review">The review.</param>
     /// <param name="fonts">Fonts.</param>
@@ -35,49 +35,49 @@ internal sealed class SpacingLine : Block
     /// <param name="depth">Height, captions and spans included, pt.</param>
     public SpacingLine(ReviewDocument review, FontSet fonts, float width, float depth)
     {
-        this.review = review;
-        this.fonts = fonts;
-        this.width = width;
-        this.depth = depth;
-        dayWidth = (width - KeyWidth) / 7;
-        double busiest = review.Week.Days.Select(day => Math.Max(RidesOf(day).Sum(ride => ride.DurationSeconds) / 3600.0, PlannedBlocks.Of(day).Sum(session => session.Minutes ?? 0) / 60.0)).DefaultIfEmpty(0).Max();
-        hourWidth = (float)(dayWidth / Math.Max(QuietestDayHours, busiest));
-        float spans = review.Week.Spans.IsEmpty ? NoSpans : DeepSpans;
-        double tallest = review.Rides.Select(RideBlock.HeightShare).Concat(review.Week.Days.SelectMany(PlannedBlocks.Of).Select(session => session.IntensityRatio!.Value * session.IntensityRatio.Value)).Append(1).Max();
-        captions = CaptionDepth + (review.Week.Days.Any(day => day.OtherActivityHours > 0 && !day.Rides.IsEmpty) ? OtherDepth : 0);
-        float arrows = ChangeMarks.Moves(review) ? ChangeMarks.Depth : 0;
-        unit = (float)((depth - spans - captions - LabelDepth - arrows) / tallest);
+        _review = review;
+        _fonts = fonts;
+        _width = width;
+        _depth = depth;
+        _dayWidth = (width - KeyWidth) / 7;
+        var busiest = review.Week.Days.Select(day => Math.Max(RidesOf(day).Sum(ride => ride.DurationSeconds) / 3600.0, PlannedBlocks.Of(day).Sum(session => session.Minutes ?? 0) / 60.0)).DefaultIfEmpty(0).Max();
+        _hourWidth = (float)(_dayWidth / Math.Max(QuietestDayHours, busiest));
+        var spans = review.Week.Spans.IsEmpty ? NoSpans : DeepSpans;
+        var tallest = review.Rides.Select(RideBlock.HeightShare).Concat(review.Week.Days.SelectMany(PlannedBlocks.Of).Select(session => session.IntensityRatio!.Value * session.IntensityRatio.Value)).Append(1).Max();
+        _captions = CaptionDepth + (review.Week.Days.Any(day => day.OtherActivityHours > 0 && !day.Rides.IsEmpty) ? OtherDepth : 0);
+        var arrows = ChangeMarks.Moves(review) ? ChangeMarks.Depth : 0;
+        _unit = (float)((depth - spans - _captions - LabelDepth - arrows) / tallest);
     }
 
     /// <inheritdoc/>
-    public override float Height => depth;
+    public override float Height => _depth;
 
     /// <inheritdoc/>
     public override void Draw(Surface surface, float x, float y)
     {
-        float baseline = y + depth - captions;
-        surface.Line(x, baseline - unit, x + width, baseline - unit, Palette.Hairline, 0.8f, 2);
+        var baseline = y + _depth - _captions;
+        surface.Line(x, baseline - _unit, x + _width, baseline - _unit, Palette.Hairline, 0.8f, 2);
         var places = new Dictionary<string, Area>(StringComparer.Ordinal);
-        for (int day = 0; day < review.Week.Days.Length; day++)
-            DrawDay(surface, review.Week.Days[day], x + (day * dayWidth), baseline, places);
-        surface.Line(x, baseline, x + (7 * dayWidth), baseline, Palette.Ink, 0.8f);
-        DrawKey(surface, x + width - KeyWidth, baseline);
-        new ChangeMarks(review, places, hourWidth).Draw(surface, x, dayWidth);
-        new SpanRow(review.Week.Spans, places, fonts).Draw(surface, x, x + (7 * dayWidth), y);
+        for (var day = 0; day < _review.Week.Days.Length; day++)
+            DrawDay(surface, _review.Week.Days[day], x + (day * _dayWidth), baseline, places);
+        surface.Line(x, baseline, x + (7 * _dayWidth), baseline, Palette.Ink, 0.8f);
+        DrawKey(surface, x + _width - KeyWidth, baseline);
+        new ChangeMarks(_review, places, _hourWidth).Draw(surface, x, _dayWidth);
+        new SpanRow(_review.Week.Spans, places, _fonts).Draw(surface, x, x + (7 * _dayWidth), y);
     }
 
-    private IEnumerable<RideEntry> RidesOf(DayEntry day) => review.Rides.Where(ride => day.Rides.Contains(ride.File));
+    private IEnumerable<RideEntry> RidesOf(DayEntry day) => _review.Rides.Where(ride => day.Rides.Contains(ride.File));
 
     private void DrawDay(Surface surface, DayEntry day, float left, float baseline, Dictionary<string, Area> places)
     {
         RideEntry[] rides = [.. RidesOf(day)];
-        new PlannedBlocks(hourWidth, unit).Draw(surface, day, left + (dayWidth / 2), baseline);
-        float x = left + ((dayWidth - (hourWidth * (float)(rides.Sum(ride => ride.DurationSeconds) / 3600.0))) / 2);
-        float top = baseline;
-        foreach (RideEntry ride in rides)
+        new PlannedBlocks(_hourWidth, _unit).Draw(surface, day, left + (_dayWidth / 2), baseline);
+        var x = left + ((_dayWidth - (_hourWidth * (float)(rides.Sum(ride => ride.DurationSeconds) / 3600.0))) / 2);
+        var top = baseline;
+        foreach (var ride in rides)
         {
-            var block = new RideBlock(ride, hourWidth, unit);
-            Area area = block.Draw(surface, x, baseline);
+            var block = new RideBlock(ride, _hourWidth, _unit);
+            var area = block.Draw(surface, x, baseline);
             places[ride.File] = area;
             if (x > left + 1 && !ReferenceEquals(ride, rides[0]))
                 surface.Line(x, baseline, x, area.Top, Palette.Paper, 1.2f);
@@ -85,7 +85,7 @@ internal sealed class SpacingLine : Block
             top = Math.Min(top, area.Top);
         }
 
-        float centre = left + (dayWidth / 2);
+        var centre = left + (_dayWidth / 2);
         if (rides.Length > 0)
             DrawStress(surface, Shown.Number(day.Stress), centre, top - 4);
         DrawCaption(surface, day, rides, centre, baseline);
@@ -93,14 +93,14 @@ internal sealed class SpacingLine : Block
 
     private void DrawStress(Surface surface, string text, float centre, float baseline)
     {
-        float half = (Styles.Strong.Measure(fonts, text) / 2) + 1.5f;
+        var half = (Styles.Strong.Measure(_fonts, text) / 2) + 1.5f;
         surface.Fill(new Area(centre - half, baseline - Styles.Strong.Size + 1, centre + half, baseline + 1), Palette.Paper);
         surface.Text(text, Styles.Strong, centre, baseline, Align.Middle);
     }
 
     private static void DrawCaption(Surface surface, DayEntry day, RideEntry[] rides, float centre, float baseline)
     {
-        bool ridden = rides.Length > 0;
+        var ridden = rides.Length > 0;
         surface.Text(Shown.ShortDay(day.Date), ridden ? Styles.Strong : Styles.Quiet, centre, baseline + 13, Align.Middle);
         surface.Text(Kind(day, rides), ridden ? Styles.Body : Styles.Quiet, centre, baseline + 25.5f, Align.Middle);
         if (ridden)
@@ -115,10 +115,10 @@ internal sealed class SpacingLine : Block
 
     private void DrawKey(Surface surface, float left, float baseline)
     {
-        float right = left + KeyWidth;
-        var area = new Area(right - hourWidth, baseline - unit, right, baseline);
+        var right = left + KeyWidth;
+        var area = new Area(right - _hourWidth, baseline - _unit, right, baseline);
         surface.Frame(area, Palette.Quiet, 0.6f, 1.5f);
-        surface.Text("100", Styles.Quiet, right, baseline - unit - 4, Align.End);
+        surface.Text("100", Styles.Quiet, right, baseline - _unit - 4, Align.End);
         surface.Text("key: 1 h at", Styles.Small, right, baseline + 13, Align.End);
         surface.Text("threshold", Styles.Small, right, baseline + 25.5f, Align.End);
         surface.Text("power", Styles.Small, right, baseline + 38, Align.End);

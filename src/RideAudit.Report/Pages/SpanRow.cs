@@ -26,17 +26,17 @@ internal sealed class SpanRow(ImmutableArray<SpanEntry> spans, IReadOnlyDictiona
     public void Draw(Surface surface, float left, float right, float y)
     {
         float taken = float.MinValue, takenAbove = float.MinValue;
-        foreach (SpanEntry span in spans)
+        foreach (var span in spans)
         {
-            bool before = !places.TryGetValue(span.FromRide, out Area from);
-            if (!places.TryGetValue(span.ToRide, out Area to))
+            var before = !places.TryGetValue(span.FromRide, out var from);
+            if (!places.TryGetValue(span.ToRide, out var to))
                 continue;
-            float start = before ? left : from.Right;
+            var start = before ? left : from.Right;
             DrawLine(surface, span, start, to.Left, y + LineAt, before);
-            TextLine label = Label(span, before);
-            float room = label.Width + (IsWanting(span) ? MarkRoom : 0);
-            float x = Math.Clamp((start + to.Left - room) / 2, left, right - room);
-            bool above = x < taken + LabelGap;
+            var label = Label(span, before);
+            var room = label.Width + (IsWanting(span) ? MarkRoom : 0);
+            var x = Math.Clamp((start + to.Left - room) / 2, left, right - room);
+            var above = x < taken + LabelGap;
             if (above)
                 x = Math.Max(x, takenAbove + LabelGap);
             DrawLabel(surface, span, label, x, y + (above ? UpperLabelAt : LabelAt));
@@ -54,8 +54,8 @@ internal sealed class SpanRow(ImmutableArray<SpanEntry> spans, IReadOnlyDictiona
 
     private static void DrawLine(Surface surface, SpanEntry span, float start, float end, float y, bool before)
     {
-        float width = span.Verdict switch { Verdict.Broken => 1.8f, Verdict.Watch => 1.2f, _ => 0.7f };
-        Colour colour = Colour(span);
+        var width = span.Verdict switch { Verdict.Broken => 1.8f, Verdict.Watch => 1.2f, _ => 0.7f };
+        var colour = Colour(span);
         surface.Line(start, y, end, y, colour, width, before ? 3 : 0);
         if (!before)
             surface.Line(start, y - 3.5f, start, y + 3.5f, colour, width);
@@ -75,7 +75,7 @@ internal sealed class SpanRow(ImmutableArray<SpanEntry> spans, IReadOnlyDictiona
 
     private TextLine Label(SpanEntry span, bool before)
     {
-        bool wanting = IsWanting(span);
+        var wanting = IsWanting(span);
         TextStyle style = new(wanting ? Weight.SemiBold : Weight.Regular, 10, Colour(span));
         return TextLine.Of(fonts, Shown.Hours(span.Hours, 0) + (before ? " since the last" : ""), style);
     }

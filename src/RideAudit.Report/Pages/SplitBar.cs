@@ -17,56 +17,56 @@ internal sealed class SplitBar : Block
     private const float NameRoom = 58;
     private const float Gap = 10;
     private const float Over = 4;
-    private readonly WeekEntry week;
-    private readonly float width;
-    private readonly TextLine intended;
-    private readonly List<(string Name, double[] Shares, int[] Fills, TextLine Words)> bars = [];
+    private readonly WeekEntry _week;
+    private readonly float _width;
+    private readonly TextLine _intended;
+    private readonly List<(string Name, double[] Shares, int[] Fills, TextLine Words)> _bars = [];
 
     /// <param name="review">The review.</param>
     /// <param name="fonts">Fonts.</param>
     /// <param name="width">Width, pt.</param>
     public SplitBar(ReviewDocument review, FontSet fonts, float width)
     {
-        week = review.Week;
-        this.width = width;
-        intended = TextLine.Of(fonts, Intended(), Styles.Quiet);
-        if (week.SplitByTime is { } time)
-            bars.Add(("by time", [time.Low, time.Middle, time.High], [0, 1, 2], TextLine.Of(fonts, Words(["low", "middle", "high"], [time.Low, time.Middle, time.High]), Styles.Body)));
-        if (week.SplitBySession is { } session)
-            bars.Add(("by session", [session.Easy, session.Hard], [0, 2], TextLine.Of(fonts, Words(["easy", "hard"], [session.Easy, session.Hard]), Styles.Body)));
+        _week = review.Week;
+        _width = width;
+        _intended = TextLine.Of(fonts, Intended(), Styles.Quiet);
+        if (_week.SplitByTime is { } time)
+            _bars.Add(("by time", [time.Low, time.Middle, time.High], [0, 1, 2], TextLine.Of(fonts, Words(["low", "middle", "high"], [time.Low, time.Middle, time.High]), Styles.Body)));
+        if (_week.SplitBySession is { } session)
+            _bars.Add(("by session", [session.Easy, session.Hard], [0, 2], TextLine.Of(fonts, Words(["easy", "hard"], [session.Easy, session.Hard]), Styles.Body)));
     }
 
     /// <inheritdoc/>
-    public override float Height => bars.Count == 0 ? TitleDepth - 5 : TitleDepth + (bars.Count * (BarDepth + BarGap)) + 3;
+    public override float Height => _bars.Count == 0 ? TitleDepth - 5 : TitleDepth + (_bars.Count * (BarDepth + BarGap)) + 3;
 
-    private float BarWidth => width - NameRoom - Gap - bars.Max(bar => bar.Words.Width);
+    private float BarWidth => _width - NameRoom - Gap - _bars.Max(bar => bar.Words.Width);
 
     /// <inheritdoc/>
     public override void Draw(Surface surface, float x, float y)
     {
         surface.Text("Intensity split", Styles.Strong with { Size = 10.5f }, x, y + 10);
-        intended.Draw(surface, x + width - intended.Width, y + 10);
-        if (bars.Count == 0)
+        _intended.Draw(surface, x + _width - _intended.Width, y + 10);
+        if (_bars.Count == 0)
             return;
         float top = y + TitleDepth, at = top;
-        foreach ((string name, double[] shares, int[] fills, TextLine words) in bars)
+        foreach ((var name, var shares, var fills, var words) in _bars)
         {
-            float baseline = at + BarDepth - 3;
+            var baseline = at + BarDepth - 3;
             surface.Text(name, Styles.Quiet, x, baseline);
             DrawBar(surface, shares, fills, x + NameRoom, at);
-            words.Draw(surface, x + width - words.Width, baseline);
+            words.Draw(surface, x + _width - words.Width, baseline);
             at += BarDepth + BarGap;
         }
 
-        if (week is { SplitByTime: not null, IntendedLowShare: { } low })
+        if (_week is { SplitByTime: not null, IntendedLowShare: { } low })
             DrawTolerance(surface, low, x + NameRoom, top - Over, at - BarGap + 3);
     }
 
     private void DrawBar(Surface surface, double[] shares, int[] fills, float left, float y)
     {
-        for (int part = 0; part < shares.Length; part++)
+        for (var part = 0; part < shares.Length; part++)
         {
-            float right = left + (BarWidth * (float)shares[part]);
+            var right = left + (BarWidth * (float)shares[part]);
             Bands.Fill(surface, new Area(left, y, right, y + BarDepth), fills[part]);
             left = right;
         }
@@ -75,10 +75,10 @@ internal sealed class SplitBar : Block
     // A bracket over the bars, its ends carried down through them.
     private void DrawTolerance(Surface surface, double low, float left, float top, float foot)
     {
-        float half = BarWidth * (float)(week.SplitTolerance ?? 0);
+        var half = BarWidth * (float)(_week.SplitTolerance ?? 0);
         float at = left + (BarWidth * (float)low), from = Math.Max(at - half, left), to = Math.Min(at + half, left + BarWidth);
         surface.Line(from, top, to, top, Palette.Ink, 0.9f);
-        foreach (float end in new[] { from, to })
+        foreach (var end in new[] { from, to })
         {
             surface.Line(end, top, end, foot, Palette.Paper, 2.6f);
             surface.Line(end, top, end, foot, Palette.Ink, 0.9f);
@@ -89,11 +89,11 @@ internal sealed class SplitBar : Block
 
     private string Intended()
     {
-        if (bars.Count == 0 && week.SplitByTime is null)
+        if (_bars.Count == 0 && _week.SplitByTime is null)
             return "no time in bands this week";
-        if (week.IntendedLowShare is not { } low)
+        if (_week.IntendedLowShare is not { } low)
             return "";
-        return $"intended {Shown.Share(low)} low" + (week.SplitTolerance is { } tolerance ? $" ±{Shown.Joint}{Shown.Points(tolerance * 100)}" : "");
+        return $"intended {Shown.Share(low)} low" + (_week.SplitTolerance is { } tolerance ? $" ±{Shown.Joint}{Shown.Points(tolerance * 100)}" : "");
     }
 
     private static string Words(string[] names, double[] shares) =>

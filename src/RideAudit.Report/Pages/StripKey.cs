@@ -12,34 +12,34 @@ namespace RideAudit.Report.Pages;
 internal sealed class StripKey : Block
 {
     private const float Gap = 14;
-    private readonly List<TextLine> lines;
-    private readonly float width;
-    private readonly float legendWidth;
-    private readonly bool hasPower;
+    private readonly List<TextLine> _lines;
+    private readonly float _width;
+    private readonly float _legendWidth;
+    private readonly bool _hasPower;
 
     /// <param name="scale">The strips' scale.</param>
     /// <param name="fonts">Fonts.</param>
     /// <param name="width">Width, pt.</param>
     public StripKey(StripScale scale, FontSet fonts, float width)
     {
-        this.width = width;
-        legendWidth = Bands.LegendWidth(fonts, Styles.Small);
-        hasPower = scale.TopW > 1;
-        string text = hasPower
+        _width = width;
+        _legendWidth = Bands.LegendWidth(fonts, Styles.Small);
+        _hasPower = scale.TopW > 1;
+        var text = _hasPower
             ? $"Power over heart rate, bpm. Dotted: threshold; ticks: pauses. All {Shown.Watts(scale.TopW)} high, {Shown.Length(scale.Seconds)} wide."
             : $"Heart rate, bpm. Ticks: pauses. All {Shown.Length(scale.Seconds)} wide.";
-        lines = LineBreaker.Break(fonts, [new Span(text, Styles.Small)], width - legendWidth - Gap);
+        _lines = LineBreaker.Break(fonts, [new Span(text, Styles.Small)], width - _legendWidth - Gap);
     }
 
     /// <inheritdoc/>
-    public override float Height => lines.Sum(line => line.Leading) + 2;
+    public override float Height => _lines.Sum(line => line.Leading) + 2;
 
     /// <inheritdoc/>
     public override void Draw(Surface surface, float x, float y)
     {
-        if (hasPower)
-            Bands.Legend(surface, x + width - legendWidth, y + Styles.Small.Ascent, Styles.Small);
-        foreach (TextLine line in lines)
+        if (_hasPower)
+            Bands.Legend(surface, x + _width - _legendWidth, y + Styles.Small.Ascent, Styles.Small);
+        foreach (var line in _lines)
         {
             line.Draw(surface, x, y + line.Ascent);
             y += line.Leading;

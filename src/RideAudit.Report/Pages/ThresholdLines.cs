@@ -31,18 +31,18 @@ internal sealed class ThresholdLines(ReviewDocument review, FontSet fonts, float
         if (thresholds.BestTwentyMinutes is { } best && !thresholds.CriticalPowerEfforts.Contains(best))
         {
             yield return new Span($"Best {Shown.Minutes(20)}: ", Styles.Small);
-            foreach (Span span in Effort(best, ". "))
+            foreach (var span in Effort(best, ". "))
                 yield return span;
         }
 
         if (thresholds.CriticalPowerEfforts.IsEmpty)
             yield break;
-        string work = thresholds.WorkAboveCriticalPowerKj is { } kilojoules ? $" with {Shown.Work(kilojoules, 1)} above it" : "";
-        string power = thresholds.CriticalPowerW is { } watts ? $"Critical power {Shown.Watts(watts)}{work}, from: " : "Separate efforts: ";
+        var work = thresholds.WorkAboveCriticalPowerKj is { } kilojoules ? $" with {Shown.Work(kilojoules, 1)} above it" : "";
+        var power = thresholds.CriticalPowerW is { } watts ? $"Critical power {Shown.Watts(watts)}{work}, from: " : "Separate efforts: ";
         yield return new Span(power, Styles.Small);
-        for (int i = 0; i < thresholds.CriticalPowerEfforts.Length; i++)
+        for (var i = 0; i < thresholds.CriticalPowerEfforts.Length; i++)
         {
-            foreach (Span span in Effort(thresholds.CriticalPowerEfforts[i], i == thresholds.CriticalPowerEfforts.Length - 1 ? "." : "; "))
+            foreach (var span in Effort(thresholds.CriticalPowerEfforts[i], i == thresholds.CriticalPowerEfforts.Length - 1 ? "." : "; "))
                 yield return span;
         }
     }

@@ -7,7 +7,6 @@ using RideAudit.Report.Fonts;
 using RideAudit.Report.Look;
 using RideAudit.Report.Text;
 using RideAudit.Report.Words;
-using RideAudit.Rules;
 
 namespace RideAudit.Report.Pages;
 
@@ -19,60 +18,60 @@ internal sealed class ToChange : Block
     private static readonly TextStyle Title = new(Weight.SemiBold, 11.5f, Palette.Ink);
     private static readonly TextStyle Number = new(Weight.SemiBold, 11.5f, Palette.Rust);
     private static readonly TextStyle Head = new(Weight.SemiBold, 10.5f, Palette.Ink);
-    private readonly List<(List<TextLine> Title, List<TextLine> Detail)> items = [];
-    private readonly List<TextLine> held;
-    private readonly float headDepth;
-    private readonly float gap;
-    private readonly float width;
+    private readonly List<(List<TextLine> Title, List<TextLine> Detail)> _items = [];
+    private readonly List<TextLine> _held;
+    private readonly float _headDepth;
+    private readonly float _gap;
+    private readonly float _width;
 
     public ToChange(ReviewDocument review, FontSet fonts, float width, Density density, bool linked)
     {
-        SummaryEntry summary = review.Summary;
+        var summary = review.Summary;
         var marks = new SourceMarks(review);
-        this.width = width;
-        headDepth = density.Compact ? 16 : 18;
-        gap = density.Compact ? 4 : 6;
-        foreach (ChangeAdvice advice in summary.ToChange)
+        _width = width;
+        _headDepth = density.Compact ? 16 : 18;
+        _gap = density.Compact ? 4 : 6;
+        foreach (var advice in summary.ToChange)
         {
-            List<TextLine> title = LineBreaker.Clip(fonts, new Span(advice.Title, Title, linked ? Places.Rule(advice.Rule) : null), width - Indent, density.TitleLines);
-            items.Add((title, LineBreaker.Clip(fonts, new Span(Detail(review, advice, marks), Styles.Quiet), width - Indent, density.DetailLines)));
+            var title = LineBreaker.Clip(fonts, new Span(advice.Title, Title, linked ? Places.Rule(advice.Rule) : null), width - Indent, density.TitleLines);
+            _items.Add((title, LineBreaker.Clip(fonts, new Span(Detail(review, advice, marks), Styles.Quiet), width - Indent, density.DetailLines)));
         }
 
-        held = Held(summary, fonts, width, density.HeldLines);
+        _held = Held(summary, fonts, width, density.HeldLines);
     }
 
     /// <inheritdoc/>
     public override float Height =>
-        (items.Count == 0 ? 0 : headDepth + items.Sum(item => Depth(item.Title) + Depth(item.Detail) + gap) + 8) + Depth(held);
+        (_items.Count == 0 ? 0 : _headDepth + _items.Sum(item => Depth(item.Title) + Depth(item.Detail) + _gap) + 8) + Depth(_held);
 
     /// <inheritdoc/>
     public override void Draw(Surface surface, float x, float y)
     {
-        if (items.Count > 0)
+        if (_items.Count > 0)
         {
             surface.Text("To change", Head, x, y + 10);
-            y += headDepth;
+            y += _headDepth;
         }
 
-        for (int i = 0; i < items.Count; i++)
+        for (var i = 0; i < _items.Count; i++)
         {
             surface.Text((i + 1).ToString(CultureInfo.InvariantCulture), Number, x, y + Number.Ascent);
-            y = Lines(surface, items[i].Title, x + Indent, y);
-            y = Lines(surface, items[i].Detail, x + Indent, y) + gap;
+            y = Lines(surface, _items[i].Title, x + Indent, y);
+            y = Lines(surface, _items[i].Detail, x + Indent, y) + _gap;
         }
 
-        if (items.Count > 0)
+        if (_items.Count > 0)
         {
-            surface.Hairline(x, x + width, y + 1);
+            surface.Hairline(x, x + _width, y + 1);
             y += 8;
         }
 
-        Lines(surface, held, x, y);
+        Lines(surface, _held, x, y);
     }
 
     private static string Detail(ReviewDocument review, ChangeAdvice advice, SourceMarks marks)
     {
-        Finding? finding = review.Findings.FirstOrDefault(candidate => candidate.Rule == advice.Rule);
+        var finding = review.Findings.FirstOrDefault(candidate => candidate.Rule == advice.Rule);
         return finding is null ? advice.Detail : $"{finding.Sentence}{Shown.Joint}{marks.Of(advice.Rule)}";
     }
 
@@ -80,11 +79,11 @@ internal sealed class ToChange : Block
     {
         string[] kept = [.. summary.Held.Select(item => item.Length <= LongestWholeItem ? item.Replace(' ', '\u00A0') : item)];
         List<TextLine> lines;
-        int count = kept.Length;
+        var count = kept.Length;
         do
         {
-            string more = count < kept.Length ? $" · {kept.Length - count} more" : "";
-            string text = kept.Length == 0 ? summary.Kept == 0 ? "no rule this week" : "nothing that was put to the test" : string.Join(" · ", kept.Take(count)) + more;
+            var more = count < kept.Length ? $" · {kept.Length - count} more" : "";
+            var text = kept.Length == 0 ? summary.Kept == 0 ? "no rule this week" : "nothing that was put to the test" : string.Join(" · ", kept.Take(count)) + more;
             lines = LineBreaker.Break(fonts, [new Span("What held  ", Head), new Span(text, Styles.Body with { Size = 10 })], width);
             count--;
         }
@@ -96,7 +95,7 @@ internal sealed class ToChange : Block
 
     private static float Lines(Surface surface, List<TextLine> lines, float x, float y)
     {
-        foreach (TextLine line in lines)
+        foreach (var line in lines)
         {
             line.Draw(surface, x, y + line.Ascent);
             y += line.Leading;

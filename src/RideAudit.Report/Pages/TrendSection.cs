@@ -67,8 +67,8 @@ internal sealed class TrendSection(ReviewDocument review, FontSet fonts, Sheet s
 
     private HoursTopic Hours()
     {
-        string planned = Weeks.Any(week => week.PlannedHours > 0) ? "; a stroke: that week’s own planned hours" : "";
-        string marks = Weeks.Any(week => week.Exception is not null)
+        var planned = Weeks.Any(week => week.PlannedHours > 0) ? "; a stroke: that week’s own planned hours" : "";
+        var marks = Weeks.Any(week => week.Exception is not null)
             ? " " + string.Join(", ", Weeks.Select(week => week.Exception).OfType<ExceptionKind>().Distinct().Select(Letter)) + "."
             : "";
         return new HoursTopic(Title(Trend.Hours, "Hours a week"), $"Hours a week by band{planned}.{marks}");
@@ -81,8 +81,8 @@ internal sealed class TrendSection(ReviewDocument review, FontSet fonts, Sheet s
 
     private string LoadTitle()
     {
-        double ramp = review.Week.RampPerWeek;
-        string load = Shown.Number(review.Week.ChronicLoad);
+        var ramp = review.Week.RampPerWeek;
+        var load = Shown.Number(review.Week.ChronicLoad);
         if (Shown.Signed(ramp) == Shown.Signed(0))
             return $"Chronic load stayed at {load}";
         return $"Chronic load {(ramp > 0 ? "rose" : "fell")} by {Shown.Points(Math.Abs(ramp), 1)} to {load}";
@@ -98,7 +98,7 @@ internal sealed class TrendSection(ReviewDocument review, FontSet fonts, Sheet s
 
     private BarTopic Longest()
     {
-        string asked = review.Week.LongRideAskedSeconds is { } seconds ? $", dashed line {Shown.Length(seconds)} asked" : "";
+        var asked = review.Week.LongRideAskedSeconds is { } seconds ? $", dashed line {Shown.Length(seconds)} asked" : "";
         return new BarTopic(
             Title(Trend.LongestRide, "The longest ride"), $"Longest ride of each week, h{asked}. {Range(week => week.LongestRideSeconds / 3600.0, 1, "h")}",
             week => week.LongestRideSeconds / 3600.0, 1)
@@ -108,7 +108,7 @@ internal sealed class TrendSection(ReviewDocument review, FontSet fonts, Sheet s
     private string Range(Func<HistoryEntry, double> value, int decimals, string unit)
     {
         HistoryEntry least = Weeks.MinBy(value)!, most = Weeks.MaxBy(value)!;
-        string now = Shown.Quantity(value(Weeks[^1]), unit, decimals);
+        var now = Shown.Quantity(value(Weeks[^1]), unit, decimals);
         return Shown.Number(value(least), decimals) == Shown.Number(value(most), decimals)
             ? $"This week {now}, as in every week shown."
             : $"From {Shown.Number(value(least), decimals)} (week of {Shown.ShortDate(least.StartsOn)}) to {Shown.Number(value(most), decimals)} (week of {Shown.ShortDate(most.StartsOn)}); this week {now}.";

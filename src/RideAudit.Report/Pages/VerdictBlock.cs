@@ -15,38 +15,38 @@ internal sealed class VerdictBlock : Block
     private const float SublineSize = 10.5f;
     private const float MarkRoom = 13;
     private const float LeastShare = 0.5f;
-    private readonly List<TextLine> headline;
-    private readonly List<TextLine> subline;
-    private readonly Rules.Verdict worst;
+    private readonly List<TextLine> _headline;
+    private readonly List<TextLine> _subline;
+    private readonly Rules.Verdict _worst;
 
     public VerdictBlock(SummaryEntry summary, FontSet fonts, float width)
     {
         TextStyle style = new(Weight.SemiBold, LargeSize, Palette.Ink);
-        headline = Headline(summary.Headline, style, fonts, width);
-        if (headline.Count > 2)
-            headline = Headline(summary.Headline, style with { Size = SmallSize }, fonts, width);
-        subline = LineBreaker.Break(fonts, [new Span(summary.Subline, Styles.Quiet with { Size = SublineSize })], width - MarkRoom);
-        worst = summary.Broken > 0 ? Rules.Verdict.Broken
+        _headline = Headline(summary.Headline, style, fonts, width);
+        if (_headline.Count > 2)
+            _headline = Headline(summary.Headline, style with { Size = SmallSize }, fonts, width);
+        _subline = LineBreaker.Break(fonts, [new Span(summary.Subline, Styles.Quiet with { Size = SublineSize })], width - MarkRoom);
+        _worst = summary.Broken > 0 ? Rules.Verdict.Broken
             : summary.Watch > 0 ? Rules.Verdict.Watch
             : summary.Kept > 0 ? Rules.Verdict.Kept
             : Rules.Verdict.NotJudged;
     }
 
     /// <inheritdoc/>
-    public override float Height => headline.Sum(HeadlineLeading) + 5 + subline.Sum(line => line.Leading);
+    public override float Height => _headline.Sum(HeadlineLeading) + 5 + _subline.Sum(line => line.Leading);
 
     /// <inheritdoc/>
     public override void Draw(Surface surface, float x, float y)
     {
-        foreach (TextLine line in headline)
+        foreach (var line in _headline)
         {
             line.Draw(surface, x, y + line.Ascent);
             y += HeadlineLeading(line);
         }
 
         y += 5;
-        VerdictMark.Draw(surface, worst, x, y + subline[0].Ascent, SublineSize);
-        foreach (TextLine line in subline)
+        VerdictMark.Draw(surface, _worst, x, y + _subline[0].Ascent, SublineSize);
+        foreach (var line in _subline)
         {
             line.Draw(surface, x + MarkRoom, y + line.Ascent);
             y += line.Leading;
@@ -55,11 +55,11 @@ internal sealed class VerdictBlock : Block
 
     private static List<TextLine> Headline(string text, TextStyle style, FontSet fonts, float width)
     {
-        List<TextLine> balanced = LineBreaker.Balance(fonts, new Span(text, style), width);
+        var balanced = LineBreaker.Balance(fonts, new Span(text, style), width);
         if (balanced.Count != 2)
             return balanced;
         List<TextLine>? best = null;
-        for (int comma = text.IndexOf(", ", StringComparison.Ordinal); comma > 0; comma = text.IndexOf(", ", comma + 1, StringComparison.Ordinal))
+        for (var comma = text.IndexOf(", ", StringComparison.Ordinal); comma > 0; comma = text.IndexOf(", ", comma + 1, StringComparison.Ordinal))
         {
             List<TextLine> parted = [TextLine.Of(fonts, text[..(comma + 1)], style), TextLine.Of(fonts, text[(comma + 2)..], style)];
             if (Widest(parted) <= width && parted.Min(line => line.Width) > Widest(parted) * LeastShare && (best is null || Widest(parted) < Widest(best)))

@@ -27,10 +27,10 @@ internal static class Deflate
     /// <summary>The compressed stream, its zlib header and checksum included.</summary>
     public static byte[] Compress(ReadOnlySpan<byte> data)
     {
-        List<(int Length, int Value)> tokens = Tokens(data);
+        var tokens = Tokens(data);
         var symbols = new HuffmanCode(286, 15);
         var distances = new HuffmanCode(30, 15);
-        foreach ((int length, int value) in tokens)
+        foreach ((var length, var value) in tokens)
         {
             symbols.Count(length == 0 ? value : 257 + Code(Lengths, length));
             if (length > 0)
@@ -44,10 +44,10 @@ internal static class Deflate
         bits.Write(1, 1);
         bits.Write(2, 2);
         HuffmanCode.WriteTables(bits, symbols, distances);
-        foreach ((int length, int value) in tokens)
+        foreach ((var length, var value) in tokens)
             WriteToken(bits, symbols, distances, length, value);
         symbols.Write(bits, EndOfBlock);
-        byte[] checksum = new byte[4];
+        var checksum = new byte[4];
         BinaryPrimitives.WriteUInt32BigEndian(checksum, Adler(data));
         return [0x78, 0x9C, .. bits.Finish(), .. checksum];
     }
@@ -69,7 +69,7 @@ internal static class Deflate
 
     private static int Code(int[] starts, int value)
     {
-        int at = Array.BinarySearch(starts, value);
+        var at = Array.BinarySearch(starts, value);
         return at >= 0 ? at : ~at - 1;
     }
 
@@ -79,11 +79,11 @@ internal static class Deflate
         var tokens = new List<(int Length, int Value)>();
         int[] newest = new int[HashSize], before = new int[data.Length];
         Array.Fill(newest, -1);
-        for (int at = 0; at < data.Length;)
+        for (var at = 0; at < data.Length;)
         {
-            (int length, int distance) = Longest(data, at, newest, before);
+            (var length, var distance) = Longest(data, at, newest, before);
             tokens.Add(length == 0 ? (0, data[at]) : (length, distance));
-            for (int end = at + Math.Max(1, length); at < end; at++)
+            for (var end = at + Math.Max(1, length); at < end; at++)
                 Remember(data, at, newest, before);
         }
 
@@ -94,7 +94,7 @@ internal static class Deflate
     {
         if (at + ShortestRepeat > data.Length)
             return;
-        int hash = Hash(data, at);
+        var hash = Hash(data, at);
         before[at] = newest[hash];
         newest[hash] = at;
     }
@@ -104,10 +104,10 @@ internal static class Deflate
         int most = Math.Min(LongestRepeat, data.Length - at), best = ShortestRepeat - 1, distance = 0;
         if (most < ShortestRepeat)
             return (0, 0);
-        int tries = MostTries;
-        for (int earlier = newest[Hash(data, at)]; earlier >= 0 && at - earlier <= Window && tries > 0; earlier = before[earlier], tries--)
+        var tries = MostTries;
+        for (var earlier = newest[Hash(data, at)]; earlier >= 0 && at - earlier <= Window && tries > 0; earlier = before[earlier], tries--)
         {
-            int length = data.Slice(at, most).CommonPrefixLength(data.Slice(earlier, most));
+            var length = data.Slice(at, most).CommonPrefixLength(data.Slice(earlier, most));
             if (length > best)
                 (best, distance) = (length, at - earlier);
         }
@@ -120,7 +120,7 @@ internal static class Deflate
     private static uint Adler(ReadOnlySpan<byte> data)
     {
         uint low = 1, high = 0;
-        foreach (byte value in data)
+        foreach (var value in data)
         {
             low = (low + value) % AdlerPrime;
             high = (high + low) % AdlerPrime;
@@ -132,21 +132,21 @@ internal static class Deflate
     /// <summary>Bits from the lowest of each byte upwards.</summary>
     internal sealed class BitWriter
     {
-        private readonly List<byte> bytes = [];
-        private ulong held;
-        private int count;
+        private readonly List<byte> _bytes = [];
+        private ulong _held;
+        private int _count;
 
         public void Write(int value, int bits)
         {
-            held |= (ulong)(uint)value << count;
-            for (count += bits; count >= 8; count -= 8, held >>= 8)
-                bytes.Add((byte)held);
+            _held |= (ulong)(uint)value << _count;
+            for (_count += bits; _count >= 8; _count -= 8, _held >>= 8)
+                _bytes.Add((byte)_held);
         }
 
         public List<byte> Finish()
         {
-            Write(0, count == 0 ? 0 : 8 - count);
-            return bytes;
+            Write(0, _count == 0 ? 0 : 8 - _count);
+            return _bytes;
         }
     }
 }

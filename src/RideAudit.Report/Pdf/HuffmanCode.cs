@@ -9,17 +9,17 @@ internal sealed class HuffmanCode(int size, int longest)
 
     // RFC 1951, 3.2.7: the order in which the lengths of the codes for lengths are written.
     private static readonly int[] Order = [16, 17, 18, 0, 8, 7, 9, 6, 10, 5, 11, 4, 12, 3, 13, 2, 14, 1, 15];
-    private readonly int[] counts = new int[size];
-    private readonly int[] lengths = new int[size];
-    private readonly int[] codes = new int[size];
+    private readonly int[] _counts = new int[size];
+    private readonly int[] _lengths = new int[size];
+    private readonly int[] _codes = new int[size];
 
     /// <summary>Notes one use of a symbol.</summary>
-    public void Count(int symbol) => counts[symbol]++;
+    public void Count(int symbol) => _counts[symbol]++;
 
     /// <summary>Makes the codes from what was counted.</summary>
     public void Build()
     {
-        int[] weights = [.. counts];
+        int[] weights = [.. _counts];
         for (int used = weights.Count(weight => weight > 0), symbol = 0; used < 2; symbol++)
         {
             // One code alone would be of no bits: a decoder wants two.
@@ -29,7 +29,7 @@ internal sealed class HuffmanCode(int size, int longest)
 
         while (!Measure(weights))
         {
-            for (int i = 0; i < size; i++)
+            for (var i = 0; i < size; i++)
                 weights[i] = (weights[i] + 1) / 2;
         }
 
@@ -37,26 +37,26 @@ internal sealed class HuffmanCode(int size, int longest)
     }
 
     /// <summary>Writes a symbol's code.</summary>
-    public void Write(Deflate.BitWriter bits, int symbol) => bits.Write(codes[symbol], lengths[symbol]);
+    public void Write(Deflate.BitWriter bits, int symbol) => bits.Write(_codes[symbol], _lengths[symbol]);
 
     /// <summary>Writes the lengths of both codes, themselves coded.</summary>
     public static void WriteTables(Deflate.BitWriter bits, HuffmanCode symbols, HuffmanCode distances)
     {
-        int literals = Math.Max(FewestSymbols, Array.FindLastIndex(symbols.lengths, length => length > 0) + 1);
-        int far = Math.Max(1, Array.FindLastIndex(distances.lengths, length => length > 0) + 1);
-        List<(int Symbol, int Extra, int Bits)> runs = Runs([.. symbols.lengths[..literals], .. distances.lengths[..far]]);
+        var literals = Math.Max(FewestSymbols, Array.FindLastIndex(symbols._lengths, length => length > 0) + 1);
+        var far = Math.Max(1, Array.FindLastIndex(distances._lengths, length => length > 0) + 1);
+        var runs = Runs([.. symbols._lengths[..literals], .. distances._lengths[..far]]);
         var tables = new HuffmanCode(Order.Length, 7);
-        foreach ((int symbol, _, _) in runs)
+        foreach ((var symbol, _, _) in runs)
             tables.Count(symbol);
         tables.Build();
-        int last = Array.FindLastIndex(Order, symbol => tables.lengths[symbol] > 0) + 1;
+        var last = Array.FindLastIndex(Order, symbol => tables._lengths[symbol] > 0) + 1;
         last = Math.Max(4, last);
         bits.Write(literals - FewestSymbols, 5);
         bits.Write(far - 1, 5);
         bits.Write(last - 4, 4);
-        foreach (int symbol in Order.AsSpan(0, last))
-            bits.Write(tables.lengths[symbol], 3);
-        foreach ((int symbol, int extra, int width) in runs)
+        foreach (var symbol in Order.AsSpan(0, last))
+            bits.Write(tables._lengths[symbol], 3);
+        foreach ((var symbol, var extra, var width) in runs)
         {
             tables.Write(bits, symbol);
             bits.Write(extra, width);
@@ -67,9 +67,9 @@ internal sealed class HuffmanCode(int size, int longest)
     private static List<(int Symbol, int Extra, int Bits)> Runs(int[] lengths)
     {
         var runs = new List<(int Symbol, int Extra, int Bits)>();
-        for (int at = 0; at < lengths.Length;)
+        for (var at = 0; at < lengths.Length;)
         {
-            int zeros = 0;
+            var zeros = 0;
             while (at + zeros < lengths.Length && lengths[at + zeros] == 0 && zeros < 138)
                 zeros++;
             runs.Add(zeros > 10 ? (18, zeros - 11, 7) : zeros > 2 ? (17, zeros - 3, 3) : (lengths[at], 0, 0));
@@ -82,44 +82,44 @@ internal sealed class HuffmanCode(int size, int longest)
     /// <summary>Lengths of the codes for these weights; false when one is too long.</summary>
     private bool Measure(int[] weights)
     {
-        Array.Clear(lengths);
+        Array.Clear(_lengths);
         var trees = new PriorityQueue<List<int>, (long Weight, int Order)>();
-        for (int symbol = 0; symbol < size; symbol++)
+        for (var symbol = 0; symbol < size; symbol++)
         {
             if (weights[symbol] > 0)
                 trees.Enqueue([symbol], (weights[symbol], symbol));
         }
 
-        for (int order = size; trees.Count > 1; order++)
+        for (var order = size; trees.Count > 1; order++)
         {
-            trees.TryDequeue(out List<int>? one, out (long Weight, int Order) light);
-            trees.TryDequeue(out List<int>? other, out (long Weight, int Order) heavy);
+            trees.TryDequeue(out var one, out var light);
+            trees.TryDequeue(out var other, out var heavy);
             one!.AddRange(other!);
-            foreach (int symbol in one)
-                lengths[symbol]++;
+            foreach (var symbol in one)
+                _lengths[symbol]++;
             trees.Enqueue(one, (light.Weight + heavy.Weight, order));
         }
 
-        return lengths.Max() <= longest;
+        return _lengths.Max() <= longest;
     }
 
     private void Number()
     {
-        int code = 0;
-        for (int length = 1; length <= longest; length++, code <<= 1)
+        var code = 0;
+        for (var length = 1; length <= longest; length++, code <<= 1)
         {
-            for (int symbol = 0; symbol < size; symbol++)
+            for (var symbol = 0; symbol < size; symbol++)
             {
-                if (lengths[symbol] == length)
-                    codes[symbol] = Reversed(code++, length);
+                if (_lengths[symbol] == length)
+                    _codes[symbol] = Reversed(code++, length);
             }
         }
     }
 
     private static int Reversed(int code, int length)
     {
-        int reversed = 0;
-        for (int i = 0; i < length; i++)
+        var reversed = 0;
+        for (var i = 0; i < length; i++)
             reversed |= ((code >> i) & 1) << (length - 1 - i);
         return reversed;
     }

@@ -14,13 +14,13 @@ internal sealed class PdfFont(Face face, string resource)
 {
     private const int TagLength = 6;
     private const int MostMappings = 100;
-    private readonly FontUse use = new(face);
+    private readonly FontUse _use = new(face);
 
     /// <summary>The name that pages call it by.</summary>
     public string Resource => resource;
 
     /// <summary>The number that a character of a page is written as.</summary>
-    public int Number(GlyphRun.Glyph glyph) => use.Number(glyph);
+    public int Number(GlyphRun.Glyph glyph) => _use.Number(glyph);
 
     /// <summary>A glyph's advance, thousandths of the size, as the file states it.</summary>
     public double Advance(int glyph) => Math.Round(Thousandths(face.Advance(glyph)), 2);
@@ -28,18 +28,18 @@ internal sealed class PdfFont(Face face, string resource)
     /// <summary>Adds the font's objects and returns the number of the font.</summary>
     public int Write(PdfObjects objects)
     {
-        byte[] cut = use.Cut();
-        string name = $"{Tag(cut)}+{face.Name}";
-        int file = objects.AddStream(cut, $"/Length1 {PdfObjects.Whole(cut.Length)}");
-        string box = string.Join(' ', face.Box.Select(side => Numerals.Plain(Thousandths(side))));
-        int descriptor = objects.Add(
+        var cut = _use.Cut();
+        var name = $"{Tag(cut)}+{face.Name}";
+        var file = objects.AddStream(cut, $"/Length1 {PdfObjects.Whole(cut.Length)}");
+        var box = string.Join(' ', face.Box.Select(side => Numerals.Plain(Thousandths(side))));
+        var descriptor = objects.Add(
             $"<</Type/FontDescriptor/FontName/{name}/Flags 4/FontBBox [{box}]/ItalicAngle 0/Ascent {Numerals.Plain(Thousandths(face.Ascent))}"
             + $"/Descent {Numerals.Plain(Thousandths(face.Descent))}/CapHeight {Numerals.Plain(Thousandths(face.Ascent))}/StemV 80/FontFile2 {PdfObjects.To(file)}>>");
-        string widths = string.Join(' ', use.Drawn.Select(entry => Numerals.Plain(Advance(entry.Glyph))));
-        int descendant = objects.Add(
+        var widths = string.Join(' ', _use.Drawn.Select(entry => Numerals.Plain(Advance(entry.Glyph))));
+        var descendant = objects.Add(
             $"<</Type/Font/Subtype/CIDFontType2/BaseFont/{name}/CIDSystemInfo <</Registry (Adobe)/Ordering (Identity)/Supplement 0>>"
             + $"/FontDescriptor {PdfObjects.To(descriptor)}/CIDToGIDMap/Identity/W [1 [{widths}]]>>");
-        int map = objects.AddStream(Encoding.ASCII.GetBytes(CharacterMap()));
+        var map = objects.AddStream(Encoding.ASCII.GetBytes(CharacterMap()));
         return objects.Add(
             $"<</Type/Font/Subtype/Type0/BaseFont/{name}/Encoding/Identity-H/DescendantFonts [{PdfObjects.To(descendant)}]/ToUnicode {PdfObjects.To(map)}>>");
     }
@@ -58,13 +58,13 @@ internal sealed class PdfFont(Face face, string resource)
         var map = new StringBuilder("/CIDInit /ProcSet findresource begin\n12 dict begin\nbegincmap\n");
         map.Append("/CIDSystemInfo <</Registry (Adobe) /Ordering (UCS) /Supplement 0>> def\n/CMapName /Adobe-Identity-UCS def\n/CMapType 2 def\n");
         map.Append("1 begincodespacerange\n<0000> <FFFF>\nendcodespacerange\n");
-        for (int from = 0; from < use.Drawn.Count; from += MostMappings)
+        for (var from = 0; from < _use.Drawn.Count; from += MostMappings)
         {
-            int to = Math.Min(from + MostMappings, use.Drawn.Count);
+            var to = Math.Min(from + MostMappings, _use.Drawn.Count);
             map.Append(CultureInfo.InvariantCulture, $"{to - from} beginbfchar\n");
-            for (int i = from; i < to; i++)
+            for (var i = from; i < to; i++)
             {
-                string unicode = Convert.ToHexString(Encoding.BigEndianUnicode.GetBytes(Copied(use.Drawn[i].CodePoint)));
+                var unicode = Convert.ToHexString(Encoding.BigEndianUnicode.GetBytes(Copied(_use.Drawn[i].CodePoint)));
                 map.Append(CultureInfo.InvariantCulture, $"<{i + 1:X4}> <{unicode}>\n");
             }
 

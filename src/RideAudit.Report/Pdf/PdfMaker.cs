@@ -17,9 +17,9 @@ internal sealed class PdfMaker
 
     // A day has no time of day and no offset: the specification (ISO 32000-1, 7.9.4) allows both to be left out.
     private static readonly LocalDatePattern Day = LocalDatePattern.CreateWithInvariantCulture("'D:'uuuuMMdd");
-    private readonly PdfObjects objects = new();
-    private readonly Dictionary<Face, PdfFont> fonts = [];
-    private readonly SortedDictionary<string, string> places = new(StringComparer.Ordinal);
+    private readonly PdfObjects _objects = new();
+    private readonly Dictionary<Face, PdfFont> _fonts = [];
+    private readonly SortedDictionary<string, string> _places = new(StringComparer.Ordinal);
 
     /// <summary>The file.</summary>
     /// <param name="pages">The pages.</param>
@@ -30,16 +30,16 @@ internal sealed class PdfMaker
     public static byte[] Make(IPages pages, FontSet set, string title, string subject, LocalDate date)
     {
         var maker = new PdfMaker();
-        int resources = maker.objects.Reserve(), tree = maker.objects.Reserve();
+        int resources = maker._objects.Reserve(), tree = maker._objects.Reserve();
         int[] leaves = [.. Enumerable.Range(0, pages.Count).Select(page => maker.AddPage(pages, page, set, tree, resources))];
-        string kids = string.Join(' ', leaves.Select(PdfObjects.To));
-        maker.objects.Set(tree, $"<</Type/Pages/Count {PdfObjects.Whole(leaves.Length)}/Kids [{kids}]>>");
-        string used = string.Concat(maker.fonts.Values.Select(font => $"/{font.Resource} {PdfObjects.To(font.Write(maker.objects))}"));
-        maker.objects.Set(resources, $"<</Font <<{used}>>>>");
-        string day = Day.Format(date);
-        int information = maker.objects.Add(
+        var kids = string.Join(' ', leaves.Select(PdfObjects.To));
+        maker._objects.Set(tree, $"<</Type/Pages/Count {PdfObjects.Whole(leaves.Length)}/Kids [{kids}]>>");
+        var used = string.Concat(maker._fonts.Values.Select(font => $"/{font.Resource} {PdfObjects.To(font.Write(maker._objects))}"));
+        maker._objects.Set(resources, $"<</Font <<{used}>>>>");
+        var day = Day.Format(date);
+        var information = maker._objects.Add(
             $"<</Title {Line(title)}/Subject {Line(subject)}/Creator ({Producer})/Producer ({Producer})/CreationDate ({day})/ModDate ({day})>>");
-        return maker.objects.File(maker.AddCatalog(tree, [.. pages.Outline]), information);
+        return maker._objects.File(maker.AddCatalog(tree, [.. pages.Outline]), information);
     }
 
     // A no-break space holds lines of a page together; here it would only keep a search from finding what it stands in.
@@ -49,40 +49,40 @@ internal sealed class PdfMaker
     {
         var page = new PdfPage(set, pages.Sheet.Height, Embedded);
         pages.Draw(index, page);
-        int content = objects.AddStream(Encoding.Latin1.GetBytes(page.Content));
-        string links = page.Links.Count == 0 ? "" : $"/Annots [{string.Join('\n', page.Links)}]";
-        int leaf = objects.Add(
+        var content = _objects.AddStream(Encoding.Latin1.GetBytes(page.Content));
+        var links = page.Links.Count == 0 ? "" : $"/Annots [{string.Join('\n', page.Links)}]";
+        var leaf = _objects.Add(
             $"<</Type/Page/Parent {PdfObjects.To(tree)}/MediaBox [0 0 {Numerals.Plain(pages.Sheet.Width)} {Numerals.Plain(pages.Sheet.Height)}]"
             + $"/Resources {PdfObjects.To(resources)}/Contents {PdfObjects.To(content)}{links}>>");
-        foreach ((string name, float x, float y) in page.Places)
-            places[name] = $"[{PdfObjects.To(leaf)}/XYZ {Numerals.Plain(x)} {Numerals.Plain(y)} 0]";
+        foreach ((var name, var x, var y) in page.Places)
+            _places[name] = $"[{PdfObjects.To(leaf)}/XYZ {Numerals.Plain(x)} {Numerals.Plain(y)} 0]";
         return leaf;
     }
 
     private PdfFont Embedded(Face face)
     {
-        if (!fonts.TryGetValue(face, out PdfFont? font))
-            fonts[face] = font = new PdfFont(face, "F" + PdfObjects.Whole(fonts.Count + 1));
+        if (!_fonts.TryGetValue(face, out var font))
+            _fonts[face] = font = new PdfFont(face, "F" + PdfObjects.Whole(_fonts.Count + 1));
         return font;
     }
 
     private int AddCatalog(int tree, OutlineLine[] outline)
     {
-        int destinations = objects.Add($"<<{string.Concat(places.Select(place => $"/{place.Key} {place.Value}\n"))}>>");
-        string shown = outline.Length == 0 ? "" : $"/Outlines {PdfObjects.To(AddOutline(outline))}/PageMode/UseNone";
-        return objects.Add(
+        var destinations = _objects.Add($"<<{string.Concat(_places.Select(place => $"/{place.Key} {place.Value}\n"))}>>");
+        var shown = outline.Length == 0 ? "" : $"/Outlines {PdfObjects.To(AddOutline(outline))}/PageMode/UseNone";
+        return _objects.Add(
             $"<</Type/Catalog/Pages {PdfObjects.To(tree)}/Dests {PdfObjects.To(destinations)}/Lang ({Language})/ViewerPreferences <</DisplayDocTitle true>>{shown}>>");
     }
 
     private int AddOutline(OutlineLine[] outline)
     {
-        int root = objects.Reserve();
-        objects.Set(root, $"<</Type/Outlines/First {PdfObjects.To(root + 1)}/Last {PdfObjects.To(root + outline.Length)}/Count {PdfObjects.Whole(outline.Length)}>>");
-        for (int i = 0; i < outline.Length; i++)
+        var root = _objects.Reserve();
+        _objects.Set(root, $"<</Type/Outlines/First {PdfObjects.To(root + 1)}/Last {PdfObjects.To(root + outline.Length)}/Count {PdfObjects.Whole(outline.Length)}>>");
+        for (var i = 0; i < outline.Length; i++)
         {
-            string before = i > 0 ? $"/Prev {PdfObjects.To(root + i)}" : "";
-            string after = i + 1 < outline.Length ? $"/Next {PdfObjects.To(root + i + 2)}" : "";
-            objects.Add($"<</Title {Line(outline[i].Title)}/Parent {PdfObjects.To(root)}{before}{after}/Dest/{outline[i].Place}>>");
+            var before = i > 0 ? $"/Prev {PdfObjects.To(root + i)}" : "";
+            var after = i + 1 < outline.Length ? $"/Next {PdfObjects.To(root + i + 2)}" : "";
+            _objects.Add($"<</Title {Line(outline[i].Title)}/Parent {PdfObjects.To(root)}{before}{after}/Dest/{outline[i].Place}>>");
         }
 
         return root;

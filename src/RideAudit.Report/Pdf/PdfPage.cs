@@ -12,12 +12,12 @@ namespace RideAudit.Report.Pdf;
 internal sealed class PdfPage(FontSet fonts, float height, Func<Face, PdfFont> embedded) : Surface(fonts)
 {
     private const double Unseen = 0.05;
-    private readonly StringBuilder content = new();
-    private string fill = "";
-    private string line = "";
+    private readonly StringBuilder _content = new();
+    private string _fill = "";
+    private string _line = "";
 
     /// <summary>The drawing operators.</summary>
-    public string Content => content.ToString();
+    public string Content => _content.ToString();
 
     /// <summary>The links, as annotations.</summary>
     public List<string> Links { get; } = [];
@@ -28,11 +28,11 @@ internal sealed class PdfPage(FontSet fonts, float height, Func<Face, PdfFont> e
     /// <inheritdoc/>
     public override void Clipped(Area area, Action draw)
     {
-        (string fillBefore, string lineBefore) = (fill, line);
-        content.Append($"q {At(area.Left, area.Bottom)} {Plain(area.Width)} {Plain(area.Height)} re W n\n");
+        (var fillBefore, var lineBefore) = (_fill, _line);
+        _content.Append($"q {At(area.Left, area.Bottom)} {Plain(area.Width)} {Plain(area.Height)} re W n\n");
         draw();
-        content.Append("Q\n");
-        (fill, line) = (fillBefore, lineBefore);
+        _content.Append("Q\n");
+        (_fill, _line) = (fillBefore, lineBefore);
     }
 
     /// <inheritdoc/>
@@ -41,7 +41,7 @@ internal sealed class PdfPage(FontSet fonts, float height, Func<Face, PdfFont> e
     /// <inheritdoc/>
     public override void LinkOut(Area area, string address)
     {
-        string escaped = address.Replace("\\", "\\\\", StringComparison.Ordinal).Replace("(", "\\(", StringComparison.Ordinal).Replace(")", "\\)", StringComparison.Ordinal);
+        var escaped = address.Replace("\\", "\\\\", StringComparison.Ordinal).Replace("(", "\\(", StringComparison.Ordinal).Replace(")", "\\)", StringComparison.Ordinal);
         Links.Add($"{Annotation(area)}/A <</Type/Action/S/URI/URI ({escaped})>>>>");
     }
 
@@ -51,31 +51,31 @@ internal sealed class PdfPage(FontSet fonts, float height, Func<Face, PdfFont> e
     /// <inheritdoc/>
     protected override void Glyphs(GlyphRun run, TextStyle style, float x, float baseline)
     {
-        PdfFont font = embedded(run.Face);
+        var font = embedded(run.Face);
         SetFill(style.Colour);
-        content.Append($"BT /{font.Resource} {Plain(run.Size)} Tf 1 0 {(style.Slanted ? Plain(TextStyle.Slant) : "0")} 1 {At(x, baseline)} Tm [<");
+        _content.Append($"BT /{font.Resource} {Plain(run.Size)} Tf 1 0 {(style.Slanted ? Plain(TextStyle.Slant) : "0")} 1 {At(x, baseline)} Tm [<");
         double pen = 0;
-        foreach (GlyphRun.Glyph glyph in run.Glyphs)
+        foreach (var glyph in run.Glyphs)
         {
-            double ahead = Math.Round(pen - (glyph.X * 1000.0 / run.Size), 2);
-            bool moves = Math.Abs(ahead) >= Unseen;
-            content.Append($"{(moves ? $">{Plain(ahead)}<" : "")}{font.Number(glyph):X4}");
+            var ahead = Math.Round(pen - (glyph.X * 1000.0 / run.Size), 2);
+            var moves = Math.Abs(ahead) >= Unseen;
+            _content.Append($"{(moves ? $">{Plain(ahead)}<" : "")}{font.Number(glyph):X4}");
             pen += font.Advance(glyph.Id) - (moves ? ahead : 0);
         }
 
-        content.Append(">] TJ ET\n");
+        _content.Append(">] TJ ET\n");
     }
 
     /// <inheritdoc/>
     protected override void Stroke(IReadOnlyList<Point[]> pieces, Pen pen)
     {
-        string dashes = pen.Dash > 0 ? $"{Plain(pen.Dash)} {Plain(pen.Gap)}" : "";
-        string wanted = $"{Rgb(pen.Colour)} RG {Plain(pen.Width)} w [{dashes}] 0 d {(pen.Rounded ? 1 : 0)} j\n";
-        if (wanted != line)
-            content.Append(line = wanted);
-        foreach (Point[] piece in pieces)
+        var dashes = pen.Dash > 0 ? $"{Plain(pen.Dash)} {Plain(pen.Gap)}" : "";
+        var wanted = $"{Rgb(pen.Colour)} RG {Plain(pen.Width)} w [{dashes}] 0 d {(pen.Rounded ? 1 : 0)} j\n";
+        if (wanted != _line)
+            _content.Append(_line = wanted);
+        foreach (var piece in pieces)
             Path(piece);
-        content.Append("S\n");
+        _content.Append("S\n");
     }
 
     /// <inheritdoc/>
@@ -83,7 +83,7 @@ internal sealed class PdfPage(FontSet fonts, float height, Func<Face, PdfFont> e
     {
         SetFill(colour);
         Path(corners);
-        content.Append("f\n");
+        _content.Append("f\n");
     }
 
     private static string Rgb(Colour colour) => $"{Plain3(colour.Red)} {Plain3(colour.Green)} {Plain3(colour.Blue)}";
@@ -93,15 +93,15 @@ internal sealed class PdfPage(FontSet fonts, float height, Func<Face, PdfFont> e
 
     private void SetFill(Colour colour)
     {
-        string wanted = $"{Rgb(colour)} rg\n";
-        if (wanted != fill)
-            content.Append(fill = wanted);
+        var wanted = $"{Rgb(colour)} rg\n";
+        if (wanted != _fill)
+            _content.Append(_fill = wanted);
     }
 
     private void Path(Point[] points)
     {
-        for (int i = 0; i < points.Length; i++)
-            content.Append($"{At(points[i].X, points[i].Y)} {(i == 0 ? 'm' : 'l')}\n");
+        for (var i = 0; i < points.Length; i++)
+            _content.Append($"{At(points[i].X, points[i].Y)} {(i == 0 ? 'm' : 'l')}\n");
     }
 
     private string At(float x, float y) => $"{Plain(x)} {Plain(height - y)}";

@@ -16,7 +16,7 @@ internal sealed class RosterHeads(RosterColumns columns) : Block
     /// <inheritdoc/>
     public override void Draw(Surface surface, float x, float y)
     {
-        float baseline = y + Styles.Small.Ascent;
+        var baseline = y + Styles.Small.Ascent;
         surface.Text("need", Styles.Small, x + RosterColumns.Mark, baseline);
         surface.Text("rider and why", Styles.Small, x + RosterColumns.Label, baseline);
         surface.Text("h, planned", Styles.Small, x + columns.Hours, baseline, Align.End);

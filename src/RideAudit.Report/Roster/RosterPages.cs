@@ -14,36 +14,36 @@ internal sealed class RosterPages : IPages
 {
     private const float GroupGap = 6;
     private const float OverFooter = 8;
-    private readonly RosterDocument roster;
-    private readonly CautionFooter footer;
-    private readonly IReadOnlyList<IReadOnlyList<Placed>> flow;
+    private readonly RosterDocument _roster;
+    private readonly CautionFooter _footer;
+    private readonly IReadOnlyList<IReadOnlyList<Placed>> _flow;
 
     public RosterPages(RosterDocument roster, PageOptions options, FontSet fonts)
     {
-        this.roster = roster;
+        _roster = roster;
         Sheet = new Sheet(options.Paper);
-        footer = new CautionFooter(Cautions.All, fonts, Sheet.ContentWidth);
-        var pages = new PageFlow(Sheet) { FirstTop = Sheet.Top, FirstBottom = Sheet.Bottom - footer.Height - OverFooter };
+        _footer = new CautionFooter(Cautions.All, fonts, Sheet.ContentWidth);
+        var pages = new PageFlow(Sheet) { FirstTop = Sheet.Top, FirstBottom = Sheet.Bottom - _footer.Height - OverFooter };
         pages.Add(Blocks(fonts));
-        flow = pages.Finish();
+        _flow = pages.Finish();
     }
 
     /// <inheritdoc/>
     public Sheet Sheet { get; }
 
     /// <inheritdoc/>
-    public int Count => flow.Count;
+    public int Count => _flow.Count;
 
     /// <inheritdoc/>
     public IEnumerable<OutlineLine> Outline
     {
         get
         {
-            for (int page = 0; page < flow.Count; page++)
+            for (var page = 0; page < _flow.Count; page++)
             {
-                for (int i = 0; i < flow[page].Count; i++)
+                for (var i = 0; i < _flow[page].Count; i++)
                 {
-                    if (flow[page][i].Block.Outline is { } title)
+                    if (_flow[page][i].Block.Outline is { } title)
                         yield return new OutlineLine(title, Places.Outline(page, i));
                 }
             }
@@ -54,13 +54,13 @@ internal sealed class RosterPages : IPages
     public void Draw(int page, Surface surface)
     {
         if (page == 0)
-            footer.Draw(surface, Sheet.Left, Sheet.Bottom - footer.Height);
+            _footer.Draw(surface, Sheet.Left, Sheet.Bottom - _footer.Height);
         else
             DrawHead(surface);
         surface.Text($"{page + 1} of {Count}", Styles.Tiny, Sheet.Right, Sheet.Bottom - Styles.PageNumberBaseline, Align.End);
-        for (int i = 0; i < flow[page].Count; i++)
+        for (var i = 0; i < _flow[page].Count; i++)
         {
-            (Block block, float y) = flow[page][i];
+            (var block, var y) = _flow[page][i];
             if (block.Outline is not null)
                 surface.Anchor(Sheet.Left, y, Places.Outline(page, i));
             block.Draw(surface, Sheet.Left, y);
@@ -71,15 +71,15 @@ internal sealed class RosterPages : IPages
     {
         var columns = new RosterColumns(Sheet.ContentWidth);
         var heads = new RosterHeads(columns) { KeepWithNext = true };
-        yield return new RosterTop(roster, fonts, Sheet.ContentWidth) { KeepWithNext = !roster.Riders.IsEmpty };
-        if (roster.Riders.IsEmpty)
+        yield return new RosterTop(_roster, fonts, Sheet.ContentWidth) { KeepWithNext = !_roster.Riders.IsEmpty };
+        if (_roster.Riders.IsEmpty)
             yield break;
         yield return heads;
         RosterNeed? need = null;
-        for (int i = 0; i < roster.Riders.Length; i++)
+        for (var i = 0; i < _roster.Riders.Length; i++)
         {
-            RosterEntry rider = roster.Riders[i];
-            bool opens = rider.Need != need;
+            var rider = _roster.Riders[i];
+            var opens = rider.Need != need;
             need = rider.Need;
             yield return new RosterRow(rider, i + 1, columns, fonts)
             {
@@ -94,8 +94,8 @@ internal sealed class RosterPages : IPages
 
     private void DrawHead(Surface surface)
     {
-        surface.Text(Shown.Tally(roster.Riders.Length, "rider"), Styles.Small, Sheet.Left, Sheet.Top + 8.5f);
-        string right = RosterWords.Week(roster) is { } week ? $"Week of {Shown.FullDate(week)}" : $"As of {Shown.FullDate(roster.AsOf)}";
+        surface.Text(Shown.Tally(_roster.Riders.Length, "rider"), Styles.Small, Sheet.Left, Sheet.Top + 8.5f);
+        var right = RosterWords.Week(_roster) is { } week ? $"Week of {Shown.FullDate(week)}" : $"As of {Shown.FullDate(_roster.AsOf)}";
         surface.Text(right, Styles.Small, Sheet.Right, Sheet.Top + 8.5f, Align.End);
         surface.Hairline(Sheet.Left, Sheet.Right, Sheet.Top + 14);
     }

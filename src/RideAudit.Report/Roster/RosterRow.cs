@@ -14,12 +14,12 @@ internal sealed class RosterRow : Block
 {
     private const float Air = 2.5f;
     private const float BarDepth = 7;
-    private readonly RosterEntry rider;
-    private readonly RosterColumns columns;
-    private readonly int number;
-    private readonly List<TextLine> label;
-    private readonly List<TextLine> why;
-    private readonly List<TextLine> counts;
+    private readonly RosterEntry _rider;
+    private readonly RosterColumns _columns;
+    private readonly int _number;
+    private readonly List<TextLine> _label;
+    private readonly List<TextLine> _why;
+    private readonly List<TextLine> _counts;
 
     /// <param name="rider">The rider.</param>
     /// <param name="number">Place in the order, 1 first.</param>
@@ -27,37 +27,37 @@ internal sealed class RosterRow : Block
     /// <param name="fonts">Fonts.</param>
     public RosterRow(RosterEntry rider, int number, RosterColumns columns, FontSet fonts)
     {
-        this.rider = rider;
-        this.number = number;
-        this.columns = columns;
-        label = LineBreaker.Break(fonts, Name(rider, fonts, columns.LabelWidth), columns.LabelWidth);
-        why = LineBreaker.Break(fonts, Why(rider), columns.WhyWidth);
-        string text = RosterWords.Counts(rider);
-        counts = text.Length == 0 ? [] : LineBreaker.Break(fonts, [new Span(text, Styles.Tiny)], RosterColumns.NeedWidth);
+        _rider = rider;
+        _number = number;
+        _columns = columns;
+        _label = LineBreaker.Break(fonts, Name(rider, fonts, columns.LabelWidth), columns.LabelWidth);
+        _why = LineBreaker.Break(fonts, Why(rider), columns.WhyWidth);
+        var text = RosterWords.Counts(rider);
+        _counts = text.Length == 0 ? [] : LineBreaker.Break(fonts, [new Span(text, Styles.Tiny)], RosterColumns.NeedWidth);
     }
 
     /// <summary>The lines of the label and the review's file.</summary>
-    public IReadOnlyList<TextLine> Label => label;
+    public IReadOnlyList<TextLine> Label => _label;
 
     /// <inheritdoc/>
     public override float Height
     {
         get
         {
-            float left = Styles.Body.Leading + counts.Sum(line => line.Leading);
-            return Air + Math.Max(left, label.Concat(why).Sum(line => line.Leading)) + Air;
+            var left = Styles.Body.Leading + _counts.Sum(line => line.Leading);
+            return Air + Math.Max(left, _label.Concat(_why).Sum(line => line.Leading)) + Air;
         }
     }
 
     /// <inheritdoc/>
     public override void Draw(Surface surface, float x, float y)
     {
-        surface.Hairline(x, x + columns.Width, y);
+        surface.Hairline(x, x + _columns.Width, y);
         y += Air;
-        float baseline = y + Styles.Body.Ascent;
+        var baseline = y + Styles.Body.Ascent;
         DrawNeed(surface, x, y, baseline);
         DrawFigures(surface, x, baseline);
-        foreach (TextLine line in label.Concat(why))
+        foreach (var line in _label.Concat(_why))
         {
             line.Draw(surface, x + RosterColumns.Label, y + line.Ascent);
             y += line.Leading;
@@ -66,12 +66,12 @@ internal sealed class RosterRow : Block
 
     private static IEnumerable<Span> Name(RosterEntry rider, FontSet fonts, float width)
     {
-        string? target = rider.ReviewFile is { } file ? Uri.EscapeDataString(file) : null;
+        var target = rider.ReviewFile is { } file ? Uri.EscapeDataString(file) : null;
         yield return new Span(rider.Label, Styles.Strong) { Address = target };
         if (rider.ReviewFile is null)
             yield break;
-        TextStyle style = Styles.Small with { Colour = Palette.High };
-        bool fits = style.Measure(fonts, rider.ReviewFile) <= width;
+        var style = Styles.Small with { Colour = Palette.High };
+        var fits = style.Measure(fonts, rider.ReviewFile) <= width;
         yield return new Span("  ", style);
         yield return new Span(fits ? rider.ReviewFile.Replace(' ', '\u00A0') : rider.ReviewFile, style) { Address = target };
     }
@@ -85,13 +85,13 @@ internal sealed class RosterRow : Block
 
     private void DrawNeed(Surface surface, float x, float y, float baseline)
     {
-        surface.Text(Shown.Number(number), Styles.Quiet, x + RosterColumns.Number, baseline, Align.End);
-        VerdictMark.Draw(surface, RosterWords.Mark(rider.Need), x + RosterColumns.Mark, baseline, Styles.Body.Size);
-        bool wanting = rider.Need is RosterNeed.Broken or RosterNeed.Watch;
-        TextStyle style = (wanting ? Styles.Strong : Styles.Body) with { Colour = wanting ? Palette.Rust : Palette.Ink };
-        surface.Text(Formatting.Words.Of(rider.Need), style, x + RosterColumns.Need, baseline);
-        float under = y + Styles.Body.Leading;
-        foreach (TextLine line in counts)
+        surface.Text(Shown.Number(_number), Styles.Quiet, x + RosterColumns.Number, baseline, Align.End);
+        VerdictMark.Draw(surface, RosterWords.Mark(_rider.Need), x + RosterColumns.Mark, baseline, Styles.Body.Size);
+        var wanting = _rider.Need is RosterNeed.Broken or RosterNeed.Watch;
+        var style = (wanting ? Styles.Strong : Styles.Body) with { Colour = wanting ? Palette.Rust : Palette.Ink };
+        surface.Text(Formatting.Words.Of(_rider.Need), style, x + RosterColumns.Need, baseline);
+        var under = y + Styles.Body.Leading;
+        foreach (var line in _counts)
         {
             line.Draw(surface, x + RosterColumns.Need, under + line.Ascent);
             under += line.Leading;
@@ -100,18 +100,18 @@ internal sealed class RosterRow : Block
 
     private void DrawFigures(Surface surface, float x, float baseline)
     {
-        surface.Text(RosterWords.Hours(rider), Styles.Body, x + columns.Hours, baseline, Align.End);
-        surface.Text(Shown.Number(rider.Stress), Styles.Body, x + columns.Stress, baseline, Align.End);
-        surface.Text(rider.LowShare is { } share ? Shown.Share(share) : Shown.Missing, Styles.Body, x + columns.Low, baseline, Align.End);
-        surface.Text(rider.RampPerWeek is { } ramp ? Shown.Signed(ramp) : Shown.Missing, Styles.Body, x + columns.Ramp, baseline, Align.End);
-        if (rider.LowShare is { } low)
-            DrawBar(surface, low, x + columns.BarStart, baseline);
+        surface.Text(RosterWords.Hours(_rider), Styles.Body, x + _columns.Hours, baseline, Align.End);
+        surface.Text(Shown.Number(_rider.Stress), Styles.Body, x + _columns.Stress, baseline, Align.End);
+        surface.Text(_rider.LowShare is { } share ? Shown.Share(share) : Shown.Missing, Styles.Body, x + _columns.Low, baseline, Align.End);
+        surface.Text(_rider.RampPerWeek is { } ramp ? Shown.Signed(ramp) : Shown.Missing, Styles.Body, x + _columns.Ramp, baseline, Align.End);
+        if (_rider.LowShare is { } low)
+            DrawBar(surface, low, x + _columns.BarStart, baseline);
     }
 
     private static void DrawBar(Surface surface, double low, float left, float baseline)
     {
         var area = new Area(left, baseline - BarDepth, left + RosterColumns.Bar, baseline);
-        float cut = left + (RosterColumns.Bar * (float)Math.Clamp(low, 0, 1));
+        var cut = left + (RosterColumns.Bar * (float)Math.Clamp(low, 0, 1));
         Bands.Fill(surface, new Area(left, area.Top, cut, area.Bottom), 0);
         surface.Frame(area, Palette.Quiet, 0.5f);
     }

@@ -17,45 +17,45 @@ internal sealed class RosterTop : Block
     private const float OverVerdict = 9;
     private const float UnderVerdict = 5;
     private const float Foot = 12;
-    private readonly TextLine riders;
-    private readonly TextLine week;
-    private readonly List<TextLine> headline;
-    private readonly List<TextLine> subline;
-    private readonly float width;
+    private readonly TextLine _riders;
+    private readonly TextLine _week;
+    private readonly List<TextLine> _headline;
+    private readonly List<TextLine> _subline;
+    private readonly float _width;
 
     public RosterTop(RosterDocument roster, FontSet fonts, float width)
     {
-        this.width = width;
+        _width = width;
         TextStyle strong = Styles.Strong with { Size = HeadSize }, quiet = Styles.Quiet with { Size = HeadSize };
-        string asOf = $"as of {Shown.FullDate(roster.AsOf)}";
-        riders = TextLine.Of(fonts, [new Span(Shown.Tally(roster.Riders.Length, "rider"), strong), new Span("  who needs you first at the top", quiet)]);
-        week = RosterWords.Week(roster) is { } start
+        var asOf = $"as of {Shown.FullDate(roster.AsOf)}";
+        _riders = TextLine.Of(fonts, [new Span(Shown.Tally(roster.Riders.Length, "rider"), strong), new Span("  who needs you first at the top", quiet)]);
+        _week = RosterWords.Week(roster) is { } start
             ? TextLine.Of(fonts, [new Span($"Week of {Shown.FullDate(start)}", strong), new Span(", " + asOf, quiet)])
             : TextLine.Of(fonts, Shown.Capital(asOf), strong);
-        headline = LineBreaker.Balance(fonts, new Span(RosterWords.Headline(roster), new TextStyle(Weight.SemiBold, 22, Palette.Ink)), width);
-        IEnumerable<string> advice = fonts.Lacking(roster.Riders.SelectMany(rider => new[] { rider.Label, rider.ReviewFile ?? "" })).Select(writing => writing.Advice);
-        string rest = string.Join(' ', advice.Prepend(RosterWords.Subline(roster)).Where(sentence => sentence.Length > 0));
-        subline = rest.Length == 0 ? [] : LineBreaker.Break(fonts, [new Span(rest, Styles.Quiet)], width);
+        _headline = LineBreaker.Balance(fonts, new Span(RosterWords.Headline(roster), new TextStyle(Weight.SemiBold, 22, Palette.Ink)), width);
+        var advice = fonts.Lacking(roster.Riders.SelectMany(rider => new[] { rider.Label, rider.ReviewFile ?? "" })).Select(writing => writing.Advice);
+        var rest = string.Join(' ', advice.Prepend(RosterWords.Subline(roster)).Where(sentence => sentence.Length > 0));
+        _subline = rest.Length == 0 ? [] : LineBreaker.Break(fonts, [new Span(rest, Styles.Quiet)], width);
     }
 
     /// <inheritdoc/>
     public override float Height =>
-        riders.Leading + UnderHead + OverVerdict + headline.Concat(subline).Sum(line => line.Leading) + UnderVerdict + Foot;
+        _riders.Leading + UnderHead + OverVerdict + _headline.Concat(_subline).Sum(line => line.Leading) + UnderVerdict + Foot;
 
     /// <inheritdoc/>
     public override void Draw(Surface surface, float x, float y)
     {
-        riders.Draw(surface, x, y + riders.Ascent);
-        week.Draw(surface, x + width - week.Width, y + week.Ascent);
-        y += riders.Leading + UnderHead;
-        surface.Hairline(x, x + width, y);
-        y = Lines(surface, headline, x, y + OverVerdict);
-        Lines(surface, subline, x, y + UnderVerdict);
+        _riders.Draw(surface, x, y + _riders.Ascent);
+        _week.Draw(surface, x + _width - _week.Width, y + _week.Ascent);
+        y += _riders.Leading + UnderHead;
+        surface.Hairline(x, x + _width, y);
+        y = Lines(surface, _headline, x, y + OverVerdict);
+        Lines(surface, _subline, x, y + UnderVerdict);
     }
 
     private static float Lines(Surface surface, List<TextLine> lines, float x, float y)
     {
-        foreach (TextLine line in lines)
+        foreach (var line in lines)
         {
             line.Draw(surface, x, y + line.Ascent);
             y += line.Leading;

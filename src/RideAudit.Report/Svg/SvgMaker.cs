@@ -20,7 +20,7 @@ internal static class SvgMaker
         var used = new List<FontUse>();
         (string Family, FontUse Use) Of(Face face)
         {
-            int at = used.FindIndex(use => use.Face == face);
+            var at = used.FindIndex(use => use.Face == face);
             if (at < 0)
             {
                 at = used.Count;
@@ -32,7 +32,7 @@ internal static class SvgMaker
 
         string[] drawn = [.. Enumerable.Range(0, pages.Count).Select(page => Draw(pages, page, new SvgPage(fonts, page + 1, Of), fonts.Printable(title, Weight.Regular)))];
         var faces = new StringBuilder();
-        for (int i = 0; i < used.Count; i++)
+        for (var i = 0; i < used.Count; i++)
             faces.Append($"@font-face{{font-family:\"{Family(i)}\";src:url(data:font/ttf;base64,{Convert.ToBase64String(used[i].Cut())})}}\n");
         return new SvgPages([.. drawn], faces.ToString());
     }

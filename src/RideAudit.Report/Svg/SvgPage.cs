@@ -13,11 +13,11 @@ namespace RideAudit.Report.Svg;
 /// <param name="family">Notes a glyph as drawn and gives the family that it is drawn with.</param>
 internal sealed class SvgPage(FontSet fonts, int number, Func<Face, (string Family, FontUse Use)> family) : Surface(fonts)
 {
-    private readonly StringBuilder content = new();
-    private int clips;
+    private readonly StringBuilder _content = new();
+    private int _clips;
 
     /// <summary>The elements.</summary>
-    public string Content => content.ToString();
+    public string Content => _content.ToString();
 
     /// <summary>Text as XML may hold it.</summary>
     public static string Escape(string text) => WebUtility.HtmlEncode(text);
@@ -25,10 +25,10 @@ internal sealed class SvgPage(FontSet fonts, int number, Func<Face, (string Fami
     /// <inheritdoc/>
     public override void Clipped(Area area, Action draw)
     {
-        string id = string.Create(CultureInfo.InvariantCulture, $"clip-{number}-{++clips}");
-        content.Append($"<clipPath id=\"{id}\">{Rectangle(area)}/></clipPath><g clip-path=\"url(#{id})\">\n");
+        var id = string.Create(CultureInfo.InvariantCulture, $"clip-{number}-{++_clips}");
+        _content.Append($"<clipPath id=\"{id}\">{Rectangle(area)}/></clipPath><g clip-path=\"url(#{id})\">\n");
         draw();
-        content.Append("</g>\n");
+        _content.Append("</g>\n");
     }
 
     /// <inheritdoc/>
@@ -36,34 +36,34 @@ internal sealed class SvgPage(FontSet fonts, int number, Func<Face, (string Fami
 
     /// <inheritdoc/>
     public override void LinkOut(Area area, string address) =>
-        content.Append($"<a href=\"{Escape(address)}\">{Rectangle(area)} fill=\"none\" pointer-events=\"all\"/></a>\n");
+        _content.Append($"<a href=\"{Escape(address)}\">{Rectangle(area)} fill=\"none\" pointer-events=\"all\"/></a>\n");
 
     /// <inheritdoc/>
     public override void Anchor(float x, float y, string name) =>
-        content.Append($"<g id=\"{Escape(name)}\"><path d=\"M{Plain(x)} {Plain(y)}\"/></g>\n");
+        _content.Append($"<g id=\"{Escape(name)}\"><path d=\"M{Plain(x)} {Plain(y)}\"/></g>\n");
 
     /// <inheritdoc/>
     protected override void Glyphs(GlyphRun run, TextStyle style, float x, float baseline)
     {
-        (string name, FontUse use) = family(run.Face);
-        foreach (GlyphRun.Glyph glyph in run.Glyphs)
+        (var name, var use) = family(run.Face);
+        foreach (var glyph in run.Glyphs)
             use.Number(glyph);
-        string text = string.Concat(run.Glyphs.Select(glyph => char.ConvertFromUtf32(glyph.CodePoint)));
-        string across = string.Join(' ', run.Glyphs.Select(glyph => Plain((style.Slanted ? 0 : x) + glyph.X)));
-        string slant = style.Slanted ? $" transform=\"matrix(1 0 {Plain(-TextStyle.Slant)} 1 {Plain(x)} {Plain(baseline)})\"" : "";
-        content.Append($"<text font-family=\"{name}\" font-size=\"{Plain(run.Size)}\" fill=\"{Hex(style.Colour)}\" x=\"{across}\" y=\"{Plain(style.Slanted ? 0 : baseline)}\"{slant}>{Escape(text)}</text>\n");
+        var text = string.Concat(run.Glyphs.Select(glyph => char.ConvertFromUtf32(glyph.CodePoint)));
+        var across = string.Join(' ', run.Glyphs.Select(glyph => Plain((style.Slanted ? 0 : x) + glyph.X)));
+        var slant = style.Slanted ? $" transform=\"matrix(1 0 {Plain(-TextStyle.Slant)} 1 {Plain(x)} {Plain(baseline)})\"" : "";
+        _content.Append($"<text font-family=\"{name}\" font-size=\"{Plain(run.Size)}\" fill=\"{Hex(style.Colour)}\" x=\"{across}\" y=\"{Plain(style.Slanted ? 0 : baseline)}\"{slant}>{Escape(text)}</text>\n");
     }
 
     /// <inheritdoc/>
     protected override void Stroke(IReadOnlyList<Point[]> pieces, Pen pen)
     {
-        string dashes = pen.Dash > 0 ? $" stroke-dasharray=\"{Plain(pen.Dash)} {Plain(pen.Gap)}\"" : "";
-        string joins = pen.Rounded ? " stroke-linejoin=\"round\"" : "";
-        content.Append($"<path fill=\"none\" stroke=\"{Hex(pen.Colour)}\" stroke-width=\"{Plain(pen.Width)}\"{dashes}{joins} d=\"{string.Concat(pieces.Select(Path))}\"/>\n");
+        var dashes = pen.Dash > 0 ? $" stroke-dasharray=\"{Plain(pen.Dash)} {Plain(pen.Gap)}\"" : "";
+        var joins = pen.Rounded ? " stroke-linejoin=\"round\"" : "";
+        _content.Append($"<path fill=\"none\" stroke=\"{Hex(pen.Colour)}\" stroke-width=\"{Plain(pen.Width)}\"{dashes}{joins} d=\"{string.Concat(pieces.Select(Path))}\"/>\n");
     }
 
     /// <inheritdoc/>
-    protected override void Polygon(Point[] corners, Colour colour) => content.Append($"<path fill=\"{Hex(colour)}\" d=\"{Path(corners)}Z\"/>\n");
+    protected override void Polygon(Point[] corners, Colour colour) => _content.Append($"<path fill=\"{Hex(colour)}\" d=\"{Path(corners)}Z\"/>\n");
 
     private static string Hex(Colour colour) => $"#{colour.Red:X2}{colour.Green:X2}{colour.Blue:X2}";
 

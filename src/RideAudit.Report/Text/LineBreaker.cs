@@ -17,9 +17,9 @@ internal static class LineBreaker
         var lines = new List<TextLine>();
         var current = new List<Span>();
         float used = 0;
-        foreach (Span word in spans.SelectMany(span => Words(fonts, span, width)))
+        foreach (var word in spans.SelectMany(span => Words(fonts, span, width)))
         {
-            float bare = word.Style.Measure(fonts, word.Text.TrimEnd(' '));
+            var bare = word.Style.Measure(fonts, word.Text.TrimEnd(' '));
             if (current.Count > 0 && used + bare > width)
             {
                 lines.Add(Close(fonts, current));
@@ -41,24 +41,24 @@ internal static class LineBreaker
     /// <summary>As <see cref="Break"/>, with at most so many lines; an ellipsis says that there was more.</summary>
     public static List<TextLine> Clip(FontSet fonts, Span span, float width, int mostLines)
     {
-        List<TextLine> lines = Break(fonts, [span], width);
+        var lines = Break(fonts, [span], width);
         if (lines.Count <= mostLines)
             return lines;
         if (mostLines == 0)
             return [];
-        string last = TextLine.FitText(fonts, $"{lines[mostLines - 1].Text} {lines[mostLines].Text}", span.Style, width);
+        var last = TextLine.FitText(fonts, $"{lines[mostLines - 1].Text} {lines[mostLines].Text}", span.Style, width);
         return [.. lines.Take(mostLines - 1), TextLine.Of(fonts, [span with { Text = last }])];
     }
 
     /// <summary>As <see cref="Break"/>, with lines of about one length: for headings.</summary>
     public static List<TextLine> Balance(FontSet fonts, Span span, float width)
     {
-        List<TextLine> lines = Break(fonts, [span], width);
+        var lines = Break(fonts, [span], width);
         float low = width / Math.Max(1, lines.Count), high = width;
-        for (int step = 0; step < BalanceSteps && lines.Count > 1; step++)
+        for (var step = 0; step < BalanceSteps && lines.Count > 1; step++)
         {
-            float middle = (low + high) / 2;
-            List<TextLine> narrower = Break(fonts, [span], middle);
+            var middle = (low + high) / 2;
+            var narrower = Break(fonts, [span], middle);
             if (narrower.Count == lines.Count)
                 (lines, high) = (narrower, middle);
             else
@@ -71,7 +71,7 @@ internal static class LineBreaker
     private static TextLine Close(FontSet fonts, List<Span> words)
     {
         var joined = new List<Span>();
-        foreach (Span word in words)
+        foreach (var word in words)
         {
             if (joined.Count > 0 && joined[^1].Style == word.Style && joined[^1].Target == word.Target && joined[^1].Address == word.Address)
                 joined[^1] = joined[^1] with { Text = joined[^1].Text + word.Text };
@@ -86,7 +86,7 @@ internal static class LineBreaker
 
     private static IEnumerable<Span> Words(FontSet fonts, Span span, float width)
     {
-        foreach (string word in Pieces(fonts.Printable(span.Text, span.Style.Weight)))
+        foreach (var word in Pieces(fonts.Printable(span.Text, span.Style.Weight)))
         {
             if (span.Style.Measure(fonts, word.TrimEnd(' ')) <= width)
             {
@@ -94,7 +94,7 @@ internal static class LineBreaker
                 continue;
             }
 
-            foreach (string part in Chop(fonts, word, span.Style, width))
+            foreach (var part in Chop(fonts, word, span.Style, width))
                 yield return span with { Text = part };
         }
     }
@@ -102,12 +102,12 @@ internal static class LineBreaker
     private static IEnumerable<string> Pieces(string text)
     {
         var piece = new StringBuilder();
-        TextElementEnumerator elements = StringInfo.GetTextElementEnumerator(text);
-        string before = "";
+        var elements = StringInfo.GetTextElementEnumerator(text);
+        var before = "";
         while (elements.MoveNext())
         {
-            string element = elements.GetTextElement();
-            bool opens = (before == " " && element != " ") || IsIdeograph(element) || IsIdeograph(before) || before == "/";
+            var element = elements.GetTextElement();
+            var opens = (before == " " && element != " ") || IsIdeograph(element) || IsIdeograph(before) || before == "/";
             if (opens && piece.Length > 0 && element != " " && !IsClosing(element))
             {
                 yield return piece.ToString();
@@ -124,11 +124,11 @@ internal static class LineBreaker
 
     private static IEnumerable<string> Chop(FontSet fonts, string word, TextStyle style, float width)
     {
-        string part = "";
-        TextElementEnumerator elements = StringInfo.GetTextElementEnumerator(word);
+        var part = "";
+        var elements = StringInfo.GetTextElementEnumerator(word);
         while (elements.MoveNext())
         {
-            string longer = part + elements.GetTextElement();
+            var longer = part + elements.GetTextElement();
             if (part.Length > 0 && style.Measure(fonts, longer) > width)
             {
                 yield return part;

@@ -6,7 +6,7 @@ namespace RideAudit.Report.Text;
 /// <summary>One line of text, shaped and ready to draw.</summary>
 internal sealed class TextLine
 {
-    private readonly List<(float X, Span Span, List<GlyphRun> Runs, float Width)> pieces = [];
+    private readonly List<(float X, Span Span, List<GlyphRun> Runs, float Width)> _pieces = [];
 
     /// <summary>Width, pt.</summary>
     public float Width { get; private set; }
@@ -18,7 +18,7 @@ internal sealed class TextLine
     public float Ascent { get; private set; }
 
     /// <summary>The text.</summary>
-    public string Text => string.Concat(pieces.Select(piece => piece.Span.Text));
+    public string Text => string.Concat(_pieces.Select(piece => piece.Span.Text));
 
     /// <summary>A line of one piece.</summary>
     public static TextLine Of(FontSet fonts, string text, TextStyle style) => Of(fonts, [new Span(text, style)]);
@@ -27,7 +27,7 @@ internal sealed class TextLine
     public static TextLine Of(FontSet fonts, IEnumerable<Span> spans)
     {
         var line = new TextLine();
-        foreach (Span span in spans)
+        foreach (var span in spans)
             line.Append(fonts, span);
         return line;
     }
@@ -41,11 +41,11 @@ internal sealed class TextLine
     {
         if (style.Measure(fonts, text) <= width)
             return text;
-        string[] elements = Elements(text);
+        var elements = Elements(text);
         int low = 0, high = elements.Length;
         while (low < high)
         {
-            int middle = (low + high + 1) / 2;
+            var middle = (low + high + 1) / 2;
             if (style.Measure(fonts, Cut(elements, middle)) <= width)
                 low = middle;
             else
@@ -58,7 +58,7 @@ internal sealed class TextLine
     /// <summary>Draws the line with its start and baseline at a point.</summary>
     public void Draw(Surface surface, float x, float baseline)
     {
-        foreach ((float offset, Span span, List<GlyphRun> runs, float width) in pieces)
+        foreach ((var offset, var span, var runs, var width) in _pieces)
         {
             surface.Text(runs, span.Style, x + offset, baseline);
             var area = new Area(x + offset, baseline - span.Style.Ascent, x + offset + width, baseline + 2);
@@ -72,7 +72,7 @@ internal sealed class TextLine
     private static string[] Elements(string text)
     {
         var elements = new List<string>();
-        System.Globalization.TextElementEnumerator walker = System.Globalization.StringInfo.GetTextElementEnumerator(text);
+        var walker = System.Globalization.StringInfo.GetTextElementEnumerator(text);
         while (walker.MoveNext())
             elements.Add(walker.GetTextElement());
         return [.. elements];
@@ -81,7 +81,7 @@ internal sealed class TextLine
     // No word is cut where a whole one fits; the element after the cut tells whether one would be.
     private static int AtWordEnd(string[] elements, int count)
     {
-        int end = count;
+        var end = count;
         while (end > 0 && end < elements.Length && !string.IsNullOrWhiteSpace(elements[end]))
             end--;
         return end > 0 ? end : count;
@@ -91,9 +91,9 @@ internal sealed class TextLine
 
     private void Append(FontSet fonts, Span span)
     {
-        List<GlyphRun> runs = fonts.Shape(span.Text, span.Style.Weight, span.Style.Size);
-        float width = runs.Sum(run => run.Width);
-        pieces.Add((Width, span, runs, width));
+        var runs = fonts.Shape(span.Text, span.Style.Weight, span.Style.Size);
+        var width = runs.Sum(run => run.Width);
+        _pieces.Add((Width, span, runs, width));
         Width += width;
         Leading = Math.Max(Leading, span.Style.Leading);
         Ascent = Math.Max(Ascent, span.Style.Ascent);

@@ -11,9 +11,9 @@ internal static class DataLine
     {
         if (review.Rides.IsEmpty)
             return "Data: no ride was read for this week.";
-        int rides = review.Rides.Length;
+        var rides = review.Rides.Length;
         int power = review.Rides.Count(ride => ride.MeanPowerW is not null), heart = review.Rides.Count(ride => ride.MeanHeartRateBpm is not null);
-        string channels = power == rides && heart == rides ? "all with power and heart rate" : $"{Shown.Number(power)} with power, {Shown.Number(heart)} with heart rate";
+        var channels = power == rides && heart == rides ? "all with power and heart rate" : $"{Shown.Number(power)} with power, {Shown.Number(heart)} with heart rate";
         return $"Data: {Shown.Tally(rides, "ride")}, {(rides == 1 && power == 1 && heart == 1 ? "with power and heart rate" : channels)}{Threshold(review)}.";
     }
 

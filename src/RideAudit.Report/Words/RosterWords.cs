@@ -19,7 +19,7 @@ internal static class RosterWords
             return "No riders.";
         if (all == 1)
             return OneRider(roster.Riders[0]);
-        string first = broken == 0 ? $"None of {all} riders broke a rule" : $"{broken} of {all} riders broke a rule";
+        var first = broken == 0 ? $"None of {all} riders broke a rule" : $"{broken} of {all} riders broke a rule";
         return unseen == 0 ? first + "." : $"{first}; {unseen} {(unseen == 1 ? "has" : "have")} no review.";
     }
 
@@ -29,8 +29,8 @@ internal static class RosterWords
         int all = roster.Riders.Length, watch = Needing(roster, RosterNeed.Watch), kept = Needing(roster, RosterNeed.Kept);
         if (all < 2)
             return "";
-        int unused = roster.Riders.Count(rider => rider.FilesNotUsed > 0);
-        string files = unused == 0 ? "" : $" {Shown.Tally(unused, "rider")} {(unused == 1 ? "has" : "have")} files that could not be used.";
+        var unused = roster.Riders.Count(rider => rider.FilesNotUsed > 0);
+        var files = unused == 0 ? "" : $" {Shown.Tally(unused, "rider")} {(unused == 1 ? "has" : "have")} files that could not be used.";
         return $"{watch.ToString(CultureInfo.InvariantCulture)} to watch, {kept.ToString(CultureInfo.InvariantCulture)} kept every rule that could be judged.{files} {Order}";
     }
 

@@ -11,33 +11,33 @@ internal sealed class SourceMarks
     /// <summary>Stands for common practice without a source.</summary>
     public const string Practice = "°";
 
-    private readonly List<string> sources = [];
-    private readonly Dictionary<string, string> marks = new(StringComparer.Ordinal);
+    private readonly List<string> _sources = [];
+    private readonly Dictionary<string, string> _marks = new(StringComparer.Ordinal);
 
     /// <param name="review">Its findings, in the order of the method, number the sources.</param>
     public SourceMarks(ReviewDocument review)
     {
-        foreach (Finding finding in review.Findings)
+        foreach (var finding in review.Findings)
         {
             if (finding.Evidence == Evidence.CommonPractice)
             {
-                marks[finding.Rule] = Practice;
+                _marks[finding.Rule] = Practice;
                 continue;
             }
 
-            string source = Shown.Sentence(finding.Source);
-            if (!sources.Contains(source))
-                sources.Add(source);
-            marks[finding.Rule] = $"[{Shown.Number(sources.IndexOf(source) + 1)}]";
+            var source = Shown.Sentence(finding.Source);
+            if (!_sources.Contains(source))
+                _sources.Add(source);
+            _marks[finding.Rule] = $"[{Shown.Number(_sources.IndexOf(source) + 1)}]";
         }
     }
 
     /// <summary>The numbered sources, first to last.</summary>
-    public ImmutableArray<string> Numbered => [.. sources.Select((source, place) => $"[{Shown.Number(place + 1)}]{Shown.Joint}{source}")];
+    public ImmutableArray<string> Numbered => [.. _sources.Select((source, place) => $"[{Shown.Number(place + 1)}]{Shown.Joint}{source}")];
 
     /// <summary>A rule rests on common practice.</summary>
-    public bool AnyPractice => marks.ContainsValue(Practice);
+    public bool AnyPractice => _marks.ContainsValue(Practice);
 
     /// <summary>The mark of a rule's finding; empty for a rule without one.</summary>
-    public string Of(string rule) => marks.GetValueOrDefault(rule, "");
+    public string Of(string rule) => _marks.GetValueOrDefault(rule, "");
 }

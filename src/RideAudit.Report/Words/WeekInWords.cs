@@ -9,7 +9,7 @@ internal static class WeekInWords
     /// <summary>The spans between hard rides and the split; empty when there is neither.</summary>
     public static string Of(WeekEntry week)
     {
-        string spans = week.Spans.IsEmpty ? "" : "Between hard rides: " + string.Join(", ", week.Spans.Select(Span)) + ". ";
+        var spans = week.Spans.IsEmpty ? "" : "Between hard rides: " + string.Join(", ", week.Spans.Select(Span)) + ". ";
         return (spans + Split(week)).Trim();
     }
 
@@ -20,8 +20,8 @@ internal static class WeekInWords
     {
         if (week.SplitByTime is not { } split)
             return "";
-        string intended = week.IntendedLowShare is { } share ? $"; intended {Shown.Share(share)} low" : "";
-        string tolerance = week.SplitTolerance is { } points ? $" ± {Shown.Number(points * 100)} points" : "";
+        var intended = week.IntendedLowShare is { } share ? $"; intended {Shown.Share(share)} low" : "";
+        var tolerance = week.SplitTolerance is { } points ? $" ± {Shown.Number(points * 100)} points" : "";
         return $"Split by time: {Shown.Share(split.Low)} low, {Shown.Share(split.Middle)} middle, {Shown.Share(split.High)} high{intended}{tolerance}.";
     }
 }

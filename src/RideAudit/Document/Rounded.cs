@@ -73,15 +73,15 @@ internal static class Rounded
 
     private sealed class SeveralOrNone(int decimals) : JsonConverter<ImmutableArray<double>?>
     {
-        private readonly Several several = new(decimals);
+        private readonly Several _several = new(decimals);
 
         public override ImmutableArray<double>? Read(ref Utf8JsonReader reader, Type typeToConvert, JsonSerializerOptions options) =>
-            reader.TokenType == JsonTokenType.Null ? null : several.Read(ref reader, typeToConvert, options);
+            reader.TokenType == JsonTokenType.Null ? null : _several.Read(ref reader, typeToConvert, options);
 
         public override void Write(Utf8JsonWriter writer, ImmutableArray<double>? value, JsonSerializerOptions options)
         {
             if (value is { } known)
-                several.Write(writer, known, options);
+                _several.Write(writer, known, options);
             else
                 writer.WriteNullValue();
         }

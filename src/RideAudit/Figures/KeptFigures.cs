@@ -8,7 +8,7 @@ namespace RideAudit.Figures;
 /// <remarks>For one reader at a time. A ride joined from several recordings is joined anew each time and so computed anew.</remarks>
 public sealed class KeptFigures
 {
-    private readonly Dictionary<string, (Ride Ride, Basis Basis, RideFigures Figures)> kept = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, (Ride Ride, Basis Basis, RideFigures Figures)> _kept = new(StringComparer.Ordinal);
 
     /// <summary>The figures of every ride, as <see cref="FigureBuilder.Build(ImmutableArray{Ride}, Rider, Limits)"/> computes them.</summary>
     /// <param name="rides">The rides in order of start.</param>
@@ -22,10 +22,10 @@ public sealed class KeptFigures
 
     private RideFigures Of(Ride ride, Basis basis, Rider rider)
     {
-        if (kept.TryGetValue(ride.File, out var before) && before.Basis == basis && IsSame(before.Ride, ride))
+        if (_kept.TryGetValue(ride.File, out var before) && before.Basis == basis && IsSame(before.Ride, ride))
             return before.Figures;
         var figures = FigureBuilder.Build(ride, basis.Power, basis.HeartRateBpm, rider, basis.Limits);
-        kept[ride.File] = (ride, basis, figures);
+        _kept[ride.File] = (ride, basis, figures);
         return figures;
     }
 

@@ -29,7 +29,7 @@ internal static class LogNames
     /// <summary>A copy may be one of a recording that was left out for another in turn.</summary>
     private static string? KeptFor(string named, IReadOnlyList<Recording> kept, IReadOnlyList<(string LeftOut, string Kept)> copies)
     {
-        string? name = named;
+        var name = named;
         for (var hops = 0; name is not null && hops <= 2; hops++)
         {
             var wanted = name;

@@ -19,7 +19,7 @@ internal sealed class DayFrames(WeekFrame frame, PlanTable table, ImmutableArray
     private const int OpenersMinutes = 45;
     private const int UsualRoom = 90;
     private const int WeekendRoom = 300;
-    private readonly Dictionary<IsoDayOfWeek, (int Weeks, int Longest)> habit = HabitOf(frame.Past);
+    private readonly Dictionary<IsoDayOfWeek, (int Weeks, int Longest)> _habit = HabitOf(frame.Past);
 
     public ImmutableArray<DayFrame> All => [.. Enumerable.Range(0, 7).Select(i => Day(frame.StartsOn.PlusDays(i), i))];
 
@@ -58,8 +58,8 @@ internal sealed class DayFrames(WeekFrame frame, PlanTable table, ImmutableArray
         if (frame.Rider.MinutesFree is { } free)
             return free.GetValueOrDefault(day);
         var days = frame.Rider.Plan.Days;
-        var usual = habit.GetValueOrDefault(day);
-        var may = !days.IsDefaultOrEmpty ? days.Contains(day) : habit.Count < 2 || usual.Weeks > 0;
+        var usual = _habit.GetValueOrDefault(day);
+        var may = !days.IsDefaultOrEmpty ? days.Contains(day) : _habit.Count < 2 || usual.Weeks > 0;
         if (!may)
             return 0;
         var room = day >= IsoDayOfWeek.Saturday ? WeekendRoom : Math.Max(UsualRoom, roomPerRide * 6 / 5 / 5 * 5);

@@ -18,11 +18,11 @@ internal sealed class FrameBuilder(Rider rider, PlanTable table)
     private const double MostMadeUp = 1.4;
     private const double ReturnShare = 0.7;
     private const int LongAbsenceDays = 7;
-    private readonly Dictionary<Limits, RideStock> stocks = [];
-    private readonly PlanCalendar calendar = new(rider, table);
+    private readonly Dictionary<Limits, RideStock> _stocks = [];
+    private readonly PlanCalendar _calendar = new(rider, table);
 
     /// <summary>The rider with the plan tables' events among the exceptions.</summary>
-    private readonly Rider withEvents = rider with
+    private readonly Rider _withEvents = rider with
     {
         Exceptions =
         [
@@ -75,12 +75,12 @@ internal sealed class FrameBuilder(Rider rider, PlanTable table)
     }
 
     private Rider WithProposed(ImmutableArray<PlanException> proposed) =>
-        withEvents with { Exceptions = [.. withEvents.Exceptions.Concat(proposed).OrderBy(e => e.From)] };
+        _withEvents with { Exceptions = [.. _withEvents.Exceptions.Concat(proposed).OrderBy(e => e.From)] };
 
     private RideStock StockOf(Limits limits, LocalDate date)
     {
-        if (!stocks.TryGetValue(limits, out var stock))
-            stocks[limits] = stock = new RideStock(rider, limits, date);
+        if (!_stocks.TryGetValue(limits, out var stock))
+            _stocks[limits] = stock = new RideStock(rider, limits, date);
         return stock;
     }
 
@@ -102,7 +102,7 @@ internal sealed class FrameBuilder(Rider rider, PlanTable table)
     }
 
     /// <summary>An event in the week after, and none in this one.</summary>
-    private bool EventNext(LocalDate startsOn) => calendar.EventDays(startsOn).IsEmpty && !calendar.EventDays(startsOn.PlusDays(7)).IsEmpty;
+    private bool EventNext(LocalDate startsOn) => _calendar.EventDays(startsOn).IsEmpty && !_calendar.EventDays(startsOn.PlusDays(7)).IsEmpty;
 
     private static int RoomPerRide(double hours, PlanInForce plan, ImmutableArray<WeekFacts> ordinary)
     {

@@ -58,22 +58,22 @@ public static class PlanCheck
     /// <summary>One week of the table.</summary>
     private sealed class PlannedWeek
     {
-        private readonly Rider rider;
-        private readonly PlanTable table;
-        private readonly PlanInForce plan;
-        private readonly ImmutableArray<WeekFacts> past;
-        private readonly ImmutableArray<DayFacts> ridden;
-        private readonly PlanCalendar calendar;
-        private readonly RideStock stock;
-        private readonly LocalDate startsOn;
+        private readonly Rider _rider;
+        private readonly PlanTable _table;
+        private readonly PlanInForce _plan;
+        private readonly ImmutableArray<WeekFacts> _past;
+        private readonly ImmutableArray<DayFacts> _ridden;
+        private readonly PlanCalendar _calendar;
+        private readonly RideStock _stock;
+        private readonly LocalDate _startsOn;
 
         public PlannedWeek(Rider rider, PlanTable table, LocalDate startsOn, ImmutableArray<WeekFacts> past, ImmutableArray<DayFacts> ridden)
         {
-            this.rider = WithEvents(rider, table);
-            (this.table, this.startsOn, this.past, this.ridden) = (table, startsOn, past, ridden);
-            plan = PlanOf(rider, table, past, startsOn);
-            calendar = new PlanCalendar(rider, table);
-            stock = new RideStock(rider, plan.Limits, startsOn);
+            _rider = WithEvents(rider, table);
+            (_table, _startsOn, _past, _ridden) = (table, startsOn, past, ridden);
+            _plan = PlanOf(rider, table, past, startsOn);
+            _calendar = new PlanCalendar(rider, table);
+            _stock = new RideStock(rider, _plan.Limits, startsOn);
             Facts = Ridden();
         }
 
@@ -87,20 +87,20 @@ public static class PlanCheck
 
         public NextWeekEntry Entry()
         {
-            var review = new WeekUnderReview(Facts, new Past(past), plan);
+            var review = new WeekUnderReview(Facts, new Past(_past), _plan);
             var findings = RuleBook.Standard.Judge(review);
-            var measures = SessionMeasures.Of(rider, startsOn);
-            var exceptions = calendar.Week(startsOn);
+            var measures = SessionMeasures.Of(_rider, _startsOn);
+            var exceptions = _calendar.Week(_startsOn);
             return new NextWeekEntry
             {
-                StartsOn = startsOn,
-                IsoWeek = IsoWeek.StartingOn(startsOn),
-                From = startsOn.PlusDays(ridden.Length),
+                StartsOn = _startsOn,
+                IsoWeek = IsoWeek.StartingOn(_startsOn),
+                From = _startsOn.PlusDays(_ridden.Length),
                 Exception = exceptions.Leading,
                 Hours = Facts.Hours,
-                AskedHours = plan.AskedHours,
+                AskedHours = _plan.AskedHours,
                 ExpectedStress = Facts.Stress,
-                LongRideMinutes = exceptions is { Lighter: false, Away: false, Event: false } ? (int)Math.Round(plan.Limits.LongRideHours * 60) : null,
+                LongRideMinutes = exceptions is { Lighter: false, Away: false, Event: false } ? (int)Math.Round(_plan.Limits.LongRideHours * 60) : null,
                 Days = [.. Enumerable.Range(0, 7).Select(i => Day(i, measures))],
                 Verdicts = findings,
                 SmallestChange = ChangeSearch.Find(review, findings),
@@ -120,22 +120,22 @@ public static class PlanCheck
         private WeekFacts Ridden()
         {
             ImmutableArray<DayFacts> days = [.. Enumerable.Range(0, 7).Select(DayOf)];
-            var first = past.IsEmpty ? days.FirstOrDefault(d => !d.Rides.IsEmpty)?.Date : past[^1].FirstRideOn;
-            return WeekFacts.Build(days, past.IsEmpty ? default : past[^1].LoadAfter, first, calendar.Week(startsOn).Leading);
+            var first = _past.IsEmpty ? days.FirstOrDefault(d => !d.Rides.IsEmpty)?.Date : _past[^1].FirstRideOn;
+            return WeekFacts.Build(days, _past.IsEmpty ? default : _past[^1].LoadAfter, first, _calendar.Week(_startsOn).Leading);
         }
 
         private DayFacts DayOf(int index)
         {
-            var date = startsOn.PlusDays(index);
-            if (index < ridden.Length)
-                return ridden[index];
+            var date = _startsOn.PlusDays(index);
+            if (index < _ridden.Length)
+                return _ridden[index];
             // Several sessions of a day are ridden one after another, hours apart.
-            var rides = table.On(date).Select(stock.Of).OfType<StockRide>().Select((r, i) => r.On(date) with
+            var rides = _table.On(date).Select(_stock.Of).OfType<StockRide>().Select((r, i) => r.On(date) with
             {
                 File = NameOf(r, date, i),
                 StartsAt = (date + new LocalTime(Math.Min(8 + 5 * i, 23), 0)).WithOffset(Offset.Zero),
             });
-            return DayFacts.Build(date, calendar.IsOut(date) ? [] : rides, 0, plan.Limits);
+            return DayFacts.Build(date, _calendar.IsOut(date) ? [] : rides, 0, _plan.Limits);
         }
 
         private static string NameOf(StockRide ride, LocalDate date, int index) =>
@@ -143,11 +143,11 @@ public static class PlanCheck
 
         private NextDayEntry Day(int index, SessionMeasures measures) => new()
         {
-            Date = startsOn.PlusDays(index),
+            Date = _startsOn.PlusDays(index),
             Kind = Facts.Days[index].Kind,
-            Exception = calendar.KindOn(startsOn.PlusDays(index)),
-            RiddenMinutes = index < ridden.Length ? (int)Math.Round(ridden[index].RideSeconds / 60) : 0,
-            Sessions = index < ridden.Length ? [] : [.. table.On(startsOn.PlusDays(index)).Where(r => !r.IsRest).Select(r => NextWriter.Row(r, stock.Of(r), measures))],
+            Exception = _calendar.KindOn(_startsOn.PlusDays(index)),
+            RiddenMinutes = index < _ridden.Length ? (int)Math.Round(_ridden[index].RideSeconds / 60) : 0,
+            Sessions = index < _ridden.Length ? [] : [.. _table.On(_startsOn.PlusDays(index)).Where(r => !r.IsRest).Select(r => NextWriter.Row(r, _stock.Of(r), measures))],
         };
     }
 }

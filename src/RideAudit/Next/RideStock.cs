@@ -12,12 +12,12 @@ namespace RideAudit.Next;
 /// <param name="date">A date, for the thresholds in force.</param>
 internal sealed class RideStock(Rider rider, Limits limits, LocalDate date)
 {
-    private readonly Dictionary<(string, int), StockRide?> made = [];
-    private readonly SessionBook book = new(rider, limits);
+    private readonly Dictionary<(string, int), StockRide?> _made = [];
+    private readonly SessionBook _book = new(rider, limits);
 
     /// <summary>The coach's own sessions of a kind, as far as their blocks are judged as it.</summary>
     public IEnumerable<OwnSession> OwnOf(PlannedKind kind) =>
-        rider.Sessions.IsDefaultOrEmpty ? [] : rider.Sessions.Where(s => s.Kind == kind && book.JudgedOtherwise(s, date) is null);
+        rider.Sessions.IsDefaultOrEmpty ? [] : rider.Sessions.Where(s => s.Kind == kind && _book.JudgedOtherwise(s, date) is null);
 
     /// <summary>A session of the library.</summary>
     public StockRide? Of(LibrarySession session, int minutes) => Make(session.Name, session.Purpose, session.Blocks, minutes);
@@ -43,19 +43,19 @@ internal sealed class RideStock(Rider rider, Limits limits, LocalDate date)
 
     private StockRide? Standing(string? name, PlannedKind kind, int minutes, SessionBlocks? own)
     {
-        var blocks = own ?? (name is null ? null : book.Find(name));
+        var blocks = own ?? (name is null ? null : _book.Find(name));
         var ride = (blocks is null ? null : Make(name ?? blocks.ToString(), null, blocks, minutes)) ?? Make($"usual {kind}", null, UsualSession.Of(kind, minutes, rider.Experience), minutes);
         return ride is null ? null : ride with { Name = name, Stands = true };
     }
 
     private StockRide? Make(string name, SessionPurpose? purpose, SessionBlocks blocks, int minutes)
     {
-        if (made.TryGetValue((name, minutes), out var there))
+        if (_made.TryGetValue((name, minutes), out var there))
             return there;
         var ride = FittedSession.Fit(blocks, minutes) is { } fitted
             ? new StockRide(name, purpose, fitted, PlannedTrace.FiguresOf(fitted, date, rider, limits))
             : null;
-        made[(name, minutes)] = ride;
+        _made[(name, minutes)] = ride;
         return ride;
     }
 }

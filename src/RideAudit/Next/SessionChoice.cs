@@ -19,7 +19,7 @@ internal sealed class SessionChoice(WeekFrame frame)
     private static readonly LocalDate Monday = new(2020, 1, 6);
     private static readonly SessionPurpose[] High = [SessionPurpose.LongIntervals, SessionPurpose.ShortIntervals];
     private static readonly SessionPurpose[] Threshold = [SessionPurpose.Threshold, SessionPurpose.SweetSpot, SessionPurpose.OverUnders];
-    private readonly Dictionary<(PlannedKind, int, int, int), StockRide?> chosen = [];
+    private readonly Dictionary<(PlannedKind, int, int, int), StockRide?> _chosen = [];
 
     private int Week => Period.DaysBetween(Monday, frame.StartsOn) / 7;
 
@@ -31,8 +31,8 @@ internal sealed class SessionChoice(WeekFrame frame)
     /// <returns>At its usual length; null when none fits the day.</returns>
     public StockRide? Of(PlannedKind kind, int ordinal, int room, int back)
     {
-        if (!chosen.TryGetValue((kind, ordinal, room, back), out var ride))
-            chosen[(kind, ordinal, room, back)] = ride = Choose(kind, ordinal, room, back) is { } session && session.Kind == kind ? session : null;
+        if (!_chosen.TryGetValue((kind, ordinal, room, back), out var ride))
+            _chosen[(kind, ordinal, room, back)] = ride = Choose(kind, ordinal, room, back) is { } session && session.Kind == kind ? session : null;
         return ride;
     }
 

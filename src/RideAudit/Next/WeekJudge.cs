@@ -18,18 +18,18 @@ internal sealed class WeekJudge
     private const string OfTheThreshold = "threshold-fresh";
     private const string OfTheHours = "weekly-hours";
 
-    private readonly WeekFrame frame;
-    private readonly Background background;
-    private readonly ImmutableArray<DayFacts> empty;
-    private readonly Dictionary<(StockRide, int, bool), DayFacts> days = [];
-    private readonly (Rule Rule, double Watch, double Broken)[] rules;
+    private readonly WeekFrame _frame;
+    private readonly Background _background;
+    private readonly ImmutableArray<DayFacts> _empty;
+    private readonly Dictionary<(StockRide, int, bool), DayFacts> _days = [];
+    private readonly (Rule Rule, double Watch, double Broken)[] _rules;
 
     public WeekJudge(WeekFrame frame)
     {
-        this.frame = frame;
-        empty = [.. frame.Days.Select(d => d.Ridden ?? DayFacts.Build(d.Date, [], 0, frame.Limits))];
-        background = new Background(Review(Facts([.. Enumerable.Repeat(ImmutableArray<StockRide>.Empty, 7)], rough: false)));
-        rules = [.. RuleBook.Standard.Rules.Where(r => r.Id != OfTheThreshold).Select(Weighed)];
+        _frame = frame;
+        _empty = [.. frame.Days.Select(d => d.Ridden ?? DayFacts.Build(d.Date, [], 0, frame.Limits))];
+        _background = new Background(Review(Facts([.. Enumerable.Repeat(ImmutableArray<StockRide>.Empty, 7)], rough: false)));
+        _rules = [.. RuleBook.Standard.Rules.Where(r => r.Id != OfTheThreshold).Select(Weighed)];
     }
 
     /// <summary>The week ridden so.</summary>
@@ -37,16 +37,16 @@ internal sealed class WeekJudge
     {
         var built = ImmutableArray.CreateBuilder<DayFacts>(7);
         for (var i = 0; i < 7; i++)
-            built.Add(rides[i].IsDefaultOrEmpty ? empty[i] : Day(rides[i], i, rough));
-        return WeekFacts.Build(built.MoveToImmutable(), frame.LoadBefore, FirstRide(rides), frame.Exceptions.Leading);
+            built.Add(rides[i].IsDefaultOrEmpty ? _empty[i] : Day(rides[i], i, rough));
+        return WeekFacts.Build(built.MoveToImmutable(), _frame.LoadBefore, FirstRide(rides), _frame.Exceptions.Leading);
     }
 
     /// <summary>The weight of what the rules say of a week; 0 when every one is kept or not judged.</summary>
     public double Weigh(WeekFacts week, double atMost = double.MaxValue)
     {
-        var judged = new JudgedWeek(week, background);
+        var judged = new JudgedWeek(week, _background);
         double weight = 0;
-        foreach (var (rule, watch, broken) in rules)
+        foreach (var (rule, watch, broken) in _rules)
         {
             weight += rule.Decide(judged).Verdict switch { Verdict.Watch => watch, Verdict.Broken => broken, _ => 0 };
             if (weight > atMost)
@@ -56,43 +56,43 @@ internal sealed class WeekJudge
     }
 
     /// <summary>What one rule says of a week.</summary>
-    public Verdict Decide(string rule, WeekFacts week) => rules.First(r => r.Rule.Id == rule).Rule.Decide(new JudgedWeek(week, background)).Verdict;
+    public Verdict Decide(string rule, WeekFacts week) => _rules.First(r => r.Rule.Id == rule).Rule.Decide(new JudgedWeek(week, _background)).Verdict;
 
     /// <summary>The rules that a week does not keep, in their order.</summary>
     public IEnumerable<Rule> Wanting(WeekFacts week)
     {
-        var judged = new JudgedWeek(week, background);
-        return rules.Select(r => r.Rule).Where(r => r.Decide(judged).IsWanting);
+        var judged = new JudgedWeek(week, _background);
+        return _rules.Select(r => r.Rule).Where(r => r.Decide(judged).IsWanting);
     }
 
     /// <summary>Every finding of a week.</summary>
     public ImmutableArray<Finding> Judge(WeekFacts week) => RuleBook.Standard.Judge(Review(week));
 
-    public WeekUnderReview Review(WeekFacts week) => new(week, new Past(frame.Past), frame.Plan);
+    public WeekUnderReview Review(WeekFacts week) => new(week, new Past(_frame.Past), _frame.Plan);
 
     private DayFacts Day(ImmutableArray<StockRide> rides, int index, bool rough)
     {
         if (rides.Length > 1)
             return Build(rides, index, rough);
-        if (!days.TryGetValue((rides[0], index, rough), out var day))
-            days[(rides[0], index, rough)] = day = Build(rides, index, rough);
+        if (!_days.TryGetValue((rides[0], index, rough), out var day))
+            _days[(rides[0], index, rough)] = day = Build(rides, index, rough);
         return day;
     }
 
     private DayFacts Build(ImmutableArray<StockRide> rides, int index, bool rough)
     {
-        var date = frame.Days[index].Date;
-        return DayFacts.Build(date, rides.Select(r => rough ? r.Rough(date) : r.On(date)), 0, frame.Limits);
+        var date = _frame.Days[index].Date;
+        return DayFacts.Build(date, rides.Select(r => rough ? r.Rough(date) : r.On(date)), 0, _frame.Limits);
     }
 
     private NodaTime.LocalDate? FirstRide(ReadOnlySpan<ImmutableArray<StockRide>> rides)
     {
-        if (frame.FirstRideOn is { } known)
+        if (_frame.FirstRideOn is { } known)
             return known;
         for (var i = 0; i < 7; i++)
         {
-            if (!rides[i].IsDefaultOrEmpty || !empty[i].Rides.IsEmpty)
-                return frame.Days[i].Date;
+            if (!rides[i].IsDefaultOrEmpty || !_empty[i].Rides.IsEmpty)
+                return _frame.Days[i].Date;
         }
         return null;
     }

@@ -18,7 +18,7 @@ internal sealed class WeekMinutes(WeekFrame frame, SessionChoice choice)
     private const int MostHard = 90;
     private const double LongFirst = 1.2;
     private const int BelowLong = 15;
-    private readonly int settled = frame.Days.Sum(d => (int)((d.Ridden?.RideSeconds ?? 0) / 60) + d.Standing.Sum(r => r.Minutes));
+    private readonly int _settled = frame.Days.Sum(d => (int)((d.Ridden?.RideSeconds ?? 0) / 60) + d.Standing.Sum(r => r.Minutes));
 
     /// <summary>The rides of a pattern.</summary>
     /// <param name="pattern">Seven slots.</param>
@@ -32,7 +32,7 @@ internal sealed class WeekMinutes(WeekFrame frame, SessionChoice choice)
         if (!Hard(sizes, back))
             return null;
         Easy(sizes, recoveries);
-        Spread(sizes, minutes - settled);
+        Spread(sizes, minutes - _settled);
         return Rides(sizes);
     }
 

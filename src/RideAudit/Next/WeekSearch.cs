@@ -15,12 +15,12 @@ internal sealed class WeekSearch(WeekFrame frame)
     // Shares of the hours aimed at, steps back in the hard sessions, and recovery rides in place of easy ones.
     private static readonly (double Hours, int Back, int Recoveries)[] Variants =
         [(1, 0, 0), (1, 0, 1), (1, 1, 0), (0.94, 0, 0), (0.88, 0, 0), (1.06, 0, 0), (0.94, 2, 1), (1, 9, 0), (0.88, 9, 0), (0.8, 1, 0), (0.72, 9, 0)];
-    private readonly WeekJudge judge = new(frame);
-    private readonly WeekMinutes minutes = new(frame, new SessionChoice(frame));
-    private Layout? best;
-    private int tried;
+    private readonly WeekJudge _judge = new(frame);
+    private readonly WeekMinutes _minutes = new(frame, new SessionChoice(frame));
+    private Layout? _best;
+    private int _tried;
 
-    public WeekJudge Judge => judge;
+    public WeekJudge Judge => _judge;
 
     /// <summary>The best layout; null when there is no pattern at all.</summary>
     public Layout? Find()
@@ -29,7 +29,7 @@ internal sealed class WeekSearch(WeekFrame frame)
         var patterns = 0;
         foreach (var (taste, pattern) in PatternSearch.Of(frame))
         {
-            if (taste >= best?.Score || patterns == MostPatterns)
+            if (taste >= _best?.Score || patterns == MostPatterns)
                 break;
             var make = MakeOf(pattern);
             var of = made.GetValueOrDefault(make);
@@ -39,7 +39,7 @@ internal sealed class WeekSearch(WeekFrame frame)
             patterns++;
             Pattern(pattern, taste);
         }
-        return best is null ? null : best with { Tried = tried };
+        return _best is null ? null : _best with { Tried = _tried };
     }
 
     private static int MakeOf(Slot[] pattern)
@@ -54,7 +54,7 @@ internal sealed class WeekSearch(WeekFrame frame)
     {
         foreach (var (share, back, recoveries) in Variants)
         {
-            if (minutes.Fill(pattern, (int)(share * frame.Aim.Minutes), back, recoveries) is { } rides && Offer(rides, taste + back * BackCost) == 0)
+            if (_minutes.Fill(pattern, (int)(share * frame.Aim.Minutes), back, recoveries) is { } rides && Offer(rides, taste + back * BackCost) == 0)
                 return;
         }
     }
@@ -63,19 +63,19 @@ internal sealed class WeekSearch(WeekFrame frame)
     /// <returns>What the rules weigh; 0 when every one is kept.</returns>
     private double Offer(ImmutableArray<ImmutableArray<StockRide>> rides, double taste)
     {
-        tried++;
-        var written = judge.Facts(rides.AsSpan(), rough: false);
+        _tried++;
+        var written = _judge.Facts(rides.AsSpan(), rough: false);
         var score = taste + HoursWeight * Math.Abs(written.RideSeconds / 60 - frame.Aim.Minutes) / Math.Max(1, frame.Aim.Minutes);
         if (written.RideCount == 0 && frame.Aim.Rides > 0)
             score += NothingRidden;
-        if (best is not null && score >= best.Score)
+        if (_best is not null && score >= _best.Score)
             return 1;
-        var room = best is null ? double.MaxValue : best.Score - score;
-        var weight = judge.Weigh(written, room);
+        var room = _best is null ? double.MaxValue : _best.Score - score;
+        var weight = _judge.Weigh(written, room);
         if (weight <= room)
-            weight = Math.Max(weight, judge.Weigh(judge.Facts(rides.AsSpan(), rough: true), room));
-        if (best is null || score + weight < best.Score)
-            best = new Layout(rides, written, score + weight, 0);
+            weight = Math.Max(weight, _judge.Weigh(_judge.Facts(rides.AsSpan(), rough: true), room));
+        if (_best is null || score + weight < _best.Score)
+            _best = new Layout(rides, written, score + weight, 0);
         return weight;
     }
 }

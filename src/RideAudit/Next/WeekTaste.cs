@@ -15,9 +15,9 @@ internal sealed class WeekTaste(WeekFrame frame)
     private const int DaysInARow = 3;
     private const double InARowCost = 0.8;
     private const double WeekendOffCost = 1.6;
-    private readonly bool[] weekend = [.. frame.Days.Select(d => d.Date.DayOfWeek >= IsoDayOfWeek.Saturday && !d.IsSettled)];
-    private readonly double[] longDay = LongDayCosts(frame);
-    private readonly Slot[] lastDays = LastDays(frame);
+    private readonly bool[] _weekend = [.. frame.Days.Select(d => d.Date.DayOfWeek >= IsoDayOfWeek.Saturday && !d.IsSettled)];
+    private readonly double[] _longDay = LongDayCosts(frame);
+    private readonly Slot[] _lastDays = LastDays(frame);
 
     /// <summary>Smaller is better.</summary>
     /// <param name="pattern">Seven slots; settled days carry what they come to.</param>
@@ -35,12 +35,12 @@ internal sealed class WeekTaste(WeekFrame frame)
             cost += inARow > DaysInARow ? InARowCost : 0;
             if (slot == Slot.Off)
             {
-                cost += weekend[i] ? WeekendOffCost : 0;
+                cost += _weekend[i] ? WeekendOffCost : 0;
                 continue;
             }
             rides++;
             if (slot == Slot.Long)
-                (cost, longAt) = (cost + longDay[i], i);
+                (cost, longAt) = (cost + _longDay[i], i);
             if (slot is not (Slot.High or Slot.Threshold))
                 continue;
             hard++;
@@ -61,11 +61,11 @@ internal sealed class WeekTaste(WeekFrame frame)
         var monday = (IsoDayOfWeek.Monday - frame.StartsOn.DayOfWeek + 7) % 7;
         if (pattern[monday] != Slot.Off)
         {
-            var saturday = monday >= 2 ? pattern[monday - 2] : lastDays[monday];
-            var sunday = monday >= 1 ? pattern[monday - 1] : lastDays[1];
+            var saturday = monday >= 2 ? pattern[monday - 2] : _lastDays[monday];
+            var sunday = monday >= 1 ? pattern[monday - 1] : _lastDays[1];
             cost += 2 + (saturday != Slot.Off && sunday != Slot.Off ? 4 : 0);
         }
-        return cost + (IsLoad(lastDays[1]) && pattern[0] is Slot.High or Slot.Threshold ? 4 : 0);
+        return cost + (IsLoad(_lastDays[1]) && pattern[0] is Slot.High or Slot.Threshold ? 4 : 0);
     }
 
     private static bool IsLoad(Slot slot) => slot is Slot.Long or Slot.High or Slot.Threshold;

@@ -7,18 +7,18 @@ namespace RideAudit.Plan;
 /// <summary>What each day and each week of a rider is excepted for and planned as: the rider file and the plan tables together.</summary>
 public sealed class PlanCalendar
 {
-    private readonly Rider rider;
-    private readonly ImmutableArray<PlanException> exceptions;
-    private readonly Dictionary<LocalDate, ExceptionKind> kinds = [];
+    private readonly Rider _rider;
+    private readonly ImmutableArray<PlanException> _exceptions;
+    private readonly Dictionary<LocalDate, ExceptionKind> _kinds = [];
 
     /// <summary>Lays rider file and plan tables over each other.</summary>
     /// <param name="rider">The rider file.</param>
     /// <param name="table">The plan tables; their event rows are event exceptions.</param>
     public PlanCalendar(Rider rider, PlanTable table)
     {
-        this.rider = rider;
+        _rider = rider;
         Table = table;
-        exceptions =
+        _exceptions =
         [
             .. rider.Exceptions.IsDefault ? [] : rider.Exceptions,
             .. table.Sessions.Where(s => s.Kind == PlannedKind.Event).Select(s => new PlanException(s.Date, s.Date, ExceptionKind.Event)),
@@ -26,10 +26,10 @@ public sealed class PlanCalendar
         // On a day with several the later of this order counts: who is ill has no event.
         foreach (var kind in (ExceptionKind[])[ExceptionKind.Lighter, ExceptionKind.Away, ExceptionKind.Event, ExceptionKind.Ill])
         {
-            foreach (var exception in exceptions.Where(e => e.Kind == kind))
+            foreach (var exception in _exceptions.Where(e => e.Kind == kind))
             {
                 for (var date = exception.From; date <= exception.To; date = date.PlusDays(1))
-                    kinds[date] = kind;
+                    _kinds[date] = kind;
             }
         }
     }
@@ -38,11 +38,11 @@ public sealed class PlanCalendar
     public PlanTable Table { get; }
 
     /// <summary>The rider with every event of the plan tables as an exception: what the rules judge by.</summary>
-    public Rider RiderWithEvents => rider with { Exceptions = exceptions };
+    public Rider RiderWithEvents => _rider with { Exceptions = _exceptions };
 
     /// <summary>What a day is excepted for; null for an ordinary day. Of several: ill, event, away, lighter.</summary>
     /// <param name="date">The day.</param>
-    public ExceptionKind? KindOn(LocalDate date) => kinds.TryGetValue(date, out var kind) ? kind : null;
+    public ExceptionKind? KindOn(LocalDate date) => _kinds.TryGetValue(date, out var kind) ? kind : null;
 
     /// <summary>A day out: ill or away.</summary>
     /// <param name="date">The day.</param>
@@ -62,7 +62,7 @@ public sealed class PlanCalendar
 
     /// <summary>What a week is excepted for.</summary>
     /// <param name="startsOn">The week's first day.</param>
-    public WeekExceptions Week(LocalDate startsOn) => WeekExceptions.For(exceptions, startsOn);
+    public WeekExceptions Week(LocalDate startsOn) => WeekExceptions.For(_exceptions, startsOn);
 
     /// <summary>A week with at least one row in a plan table.</summary>
     /// <param name="startsOn">The week's first day.</param>
@@ -71,7 +71,7 @@ public sealed class PlanCalendar
     /// <summary>Planned hours of an ordinary week at that date, h: the latest dated hours on or before the week's first day, else <c>weekly_hours</c>; null without either.</summary>
     /// <param name="startsOn">The week's first day.</param>
     public double? OrdinaryHours(LocalDate startsOn) =>
-        (rider.Hours.IsDefaultOrEmpty ? null : rider.Hours.LastOrDefault(h => h.From <= startsOn))?.Weekly ?? rider.Plan.WeeklyHours;
+        (_rider.Hours.IsDefaultOrEmpty ? null : _rider.Hours.LastOrDefault(h => h.From <= startsOn))?.Weekly ?? _rider.Plan.WeeklyHours;
 
     /// <summary>The share of an ordinary week's hours that a week asks for, 0 to 1: a seventh for each day, none for a day out, less for a lighter day.</summary>
     /// <param name="startsOn">The week's first day.</param>

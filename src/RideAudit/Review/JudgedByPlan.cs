@@ -19,10 +19,10 @@ internal sealed class JudgedByPlan
     // It reads what rides have shown of the rider, and a plan has shown nothing.
     private const string OfNoPlan = "threshold-fresh";
 
-    private readonly WeekUnderReview review;
-    private readonly Background background;
-    private readonly Rule[] rules;
-    private readonly List<(Rule Rule, Verdict Ridden)> lost = [];
+    private readonly WeekUnderReview _review;
+    private readonly Background _background;
+    private readonly Rule[] _rules;
+    private readonly List<(Rule Rule, Verdict Ridden)> _lost = [];
 
     /// <summary>Holds a week’s findings against its plan.</summary>
     /// <param name="review">The week as ridden.</param>
@@ -31,18 +31,18 @@ internal sealed class JudgedByPlan
     /// <param name="names">The sessions that rows may name.</param>
     public JudgedByPlan(WeekUnderReview review, RuleBook book, ImmutableArray<PlannedSession> sessions, SessionBook names)
     {
-        this.review = review;
-        background = new Background(review);
-        rules = [.. book.Rules.Where(r => r.Id != OfNoPlan)];
-        var ridden = new JudgedWeek(review.Week, background);
-        var planned = new JudgedWeek(OnPaper(sessions, names), background);
-        foreach (var rule in rules)
+        _review = review;
+        _background = new Background(review);
+        _rules = [.. book.Rules.Where(r => r.Id != OfNoPlan)];
+        var ridden = new JudgedWeek(review.Week, _background);
+        var planned = new JudgedWeek(OnPaper(sessions, names), _background);
+        foreach (var rule in _rules)
         {
             var (was, meant) = (rule.Decide(ridden).Verdict, rule.Decide(planned).Verdict);
             if (was is Verdict.Broken or Verdict.Watch && Rank(meant) < Rank(was))
-                lost.Add((rule, was));
+                _lost.Add((rule, was));
         }
-        Breaks = [.. rules.Where(r => r.Decide(planned).Verdict == Verdict.Broken).Select(r => r.Judge(planned))];
+        Breaks = [.. _rules.Where(r => r.Decide(planned).Verdict == Verdict.Broken).Select(r => r.Judge(planned))];
     }
 
     /// <summary>What the rules find broken in the week ridden exactly as planned.</summary>
@@ -53,19 +53,19 @@ internal sealed class JudgedByPlan
     /// <param name="names">The sessions that rows may name.</param>
     public ImmutableArray<Finding> Against(HeldLine line, SessionBook names)
     {
-        if (lost.Count == 0 || Undone(line, names) is not { } undone)
+        if (_lost.Count == 0 || Undone(line, names) is not { } undone)
             return [];
-        var without = new JudgedWeek(undone, background);
-        var ridden = new JudgedWeek(review.Week, background);
-        return [.. lost.Where(l => Rank(l.Rule.Decide(without).Verdict) < Rank(l.Ridden)).Select(l => l.Rule.Judge(ridden))];
+        var without = new JudgedWeek(undone, _background);
+        var ridden = new JudgedWeek(_review.Week, _background);
+        return [.. _lost.Where(l => Rank(l.Rule.Decide(without).Verdict) < Rank(l.Ridden)).Select(l => l.Rule.Judge(ridden))];
     }
 
     private WeekFacts OnPaper(ImmutableArray<PlannedSession> sessions, SessionBook names)
     {
-        var byDay = sessions.ToLookup(s => s.Date, s => PaperRide.Of(s, names, review.Plan.Rider, review.Plan.Limits));
+        var byDay = sessions.ToLookup(s => s.Date, s => PaperRide.Of(s, names, _review.Plan.Rider, _review.Plan.Limits));
         return WeekFacts.Build(
-            [.. review.Week.Days.Select(d => DayFacts.Build(d.Date, byDay[d.Date].OfType<RideFigures>(), d.OtherSeconds, review.Plan.Limits))],
-            review.Week.LoadBefore, review.Week.FirstRideOn, review.Week.Exception);
+            [.. _review.Week.Days.Select(d => DayFacts.Build(d.Date, byDay[d.Date].OfType<RideFigures>(), d.OtherSeconds, _review.Plan.Limits))],
+            _review.Week.LoadBefore, _review.Week.FirstRideOn, _review.Week.Exception);
     }
 
     /// <summary>The ridden week without one change; null where there was none.</summary>
@@ -79,7 +79,7 @@ internal sealed class JudgedByPlan
 
     private IEnumerable<RideFigures> Paper(PlannedSession planned, ImmutableArray<RideFigures> ridden, SessionBook names)
     {
-        if (PaperRide.Of(planned, names, review.Plan.Rider, review.Plan.Limits) is not { } ride)
+        if (PaperRide.Of(planned, names, _review.Plan.Rider, _review.Plan.Limits) is not { } ride)
             return [];
         // At the clock time it was ridden at, so that spans between rides compare.
         return [ridden.IsEmpty ? ride : ride with { StartsAt = On(ridden[0], planned.Date).StartsAt }];
@@ -89,8 +89,8 @@ internal sealed class JudgedByPlan
     {
         var added = with.ToLookup(r => r.Date);
         return WeekFacts.Build(
-            [.. review.Week.Days.Select(d => DayFacts.Build(d.Date, d.Rides.Where(r => !without.Contains(r)).Concat(added[d.Date]), d.OtherSeconds, review.Plan.Limits))],
-            review.Week.LoadBefore, review.Week.FirstRideOn, review.Week.Exception, review.Week.DaysThatCount);
+            [.. _review.Week.Days.Select(d => DayFacts.Build(d.Date, d.Rides.Where(r => !without.Contains(r)).Concat(added[d.Date]), d.OtherSeconds, _review.Plan.Limits))],
+            _review.Week.LoadBefore, _review.Week.FirstRideOn, _review.Week.Exception, _review.Week.DaysThatCount);
     }
 
     private static RideFigures On(RideFigures ride, LocalDate date) => ride with { StartsAt = ride.StartsAt.With((LocalDate _) => date) };

@@ -15,13 +15,13 @@ internal sealed class Background
     private const int DaysThatMakeTheWeekAReturn = 4;
     private const int WeeksBeforeALighterOne = 3;
 
-    private readonly Dictionary<(Basis, int), Trust> trusts = [];
-    private readonly Dictionary<int, (double Unknown, double All)> covers = [];
-    private readonly Dictionary<int, double> longest = [];
-    private readonly Lazy<IReadOnlyList<WeekFacts>?> ordinary;
-    private readonly Lazy<(double, double, double)?> ordinaryMean;
-    private readonly Dictionary<(int, int), (RideFigures Ride, double MeanW)?> bests = [];
-    private Trust? ordinaryTrust;
+    private readonly Dictionary<(Basis, int), Trust> _trusts = [];
+    private readonly Dictionary<int, (double Unknown, double All)> _covers = [];
+    private readonly Dictionary<int, double> _longest = [];
+    private readonly Lazy<IReadOnlyList<WeekFacts>?> _ordinary;
+    private readonly Lazy<(double, double, double)?> _ordinaryMean;
+    private readonly Dictionary<(int, int), (RideFigures Ride, double MeanW)?> _bests = [];
+    private Trust? _ordinaryTrust;
 
     public Background(WeekUnderReview review)
     {
@@ -33,8 +33,8 @@ internal sealed class Background
         AskedHours = HoursAsked(startsOn);
         Returns = Comebacks(startsOn);
         JustBack = IsJustBack(startsOn);
-        ordinary = new(FindOrdinary, LazyThreadSafetyMode.None);
-        ordinaryMean = new(FindOrdinaryMean, LazyThreadSafetyMode.None);
+        _ordinary = new(FindOrdinary, LazyThreadSafetyMode.None);
+        _ordinaryMean = new(FindOrdinaryMean, LazyThreadSafetyMode.None);
     }
 
     public Past Past { get; }
@@ -56,10 +56,10 @@ internal sealed class Background
     public bool JustBack { get; }
 
     /// <summary>The last weeks that were neither lighter nor away, newest first; null when there are too few.</summary>
-    public IReadOnlyList<WeekFacts>? OrdinaryWeeks => ordinary.Value;
+    public IReadOnlyList<WeekFacts>? OrdinaryWeeks => _ordinary.Value;
 
     /// <summary>Mean hours, hours above low, and hours without a band of those weeks; null when there are too few.</summary>
-    public (double Hours, double AboveLow, double Unbanded)? OrdinaryMean => ordinaryMean.Value;
+    public (double Hours, double AboveLow, double Unbanded)? OrdinaryMean => _ordinaryMean.Value;
 
     /// <summary>The weeks right before this one, newest first; null when there are fewer.</summary>
     public IReadOnlyList<WeekFacts>? WeeksBefore(int count)
@@ -77,10 +77,10 @@ internal sealed class Background
     {
         if (days == 0 || basis == Basis.Time)
             return Trust.Sound;
-        if (!trusts.TryGetValue((basis, days), out var trust))
+        if (!_trusts.TryGetValue((basis, days), out var trust))
         {
             trust = DaysBefore(days).Aggregate(Trust.Sound, (worst, day) => Worse(worst, TrustIn(day, basis)));
-            trusts[(basis, days)] = trust;
+            _trusts[(basis, days)] = trust;
         }
         return trust;
     }
@@ -88,26 +88,26 @@ internal sealed class Background
     /// <summary>Seconds without a known stress, and all seconds ridden, on the days before the week.</summary>
     public (double Unknown, double All) StressCover(int days)
     {
-        if (!covers.TryGetValue(days, out var cover))
+        if (!_covers.TryGetValue(days, out var cover))
         {
             foreach (var day in DaysBefore(days))
                 cover = (cover.Unknown + day.UnknownStressSeconds, cover.All + day.RideSeconds);
-            covers[days] = cover;
+            _covers[days] = cover;
         }
         return cover;
     }
 
     /// <summary>The trust in the thresholds behind the rides of the ordinary weeks.</summary>
     public Trust TrustInOrdinaryWeeks(Basis basis) =>
-        ordinaryTrust ??= (OrdinaryWeeks ?? []).SelectMany(w => w.Days).Aggregate(Trust.Sound, (worst, day) => Worse(worst, TrustIn(day, basis)));
+        _ordinaryTrust ??= (OrdinaryWeeks ?? []).SelectMany(w => w.Days).Aggregate(Trust.Sound, (worst, day) => Worse(worst, TrustIn(day, basis)));
 
     /// <summary>The longest ride of the days before the week, s; 0 without one.</summary>
     public double LongestRideWithin(int days)
     {
-        if (!longest.TryGetValue(days, out var seconds))
+        if (!_longest.TryGetValue(days, out var seconds))
         {
             seconds = DaysBefore(days).SelectMany(d => d.Rides).Select(r => r.DurationSeconds).DefaultIfEmpty(0).Max();
-            longest[days] = seconds;
+            _longest[days] = seconds;
         }
         return seconds;
     }
@@ -115,14 +115,14 @@ internal sealed class Background
     /// <summary>The best mean power over one duration on the days before the week; null without one.</summary>
     public (RideFigures Ride, double MeanW)? BestWithin(int seconds, int days)
     {
-        if (!bests.TryGetValue((seconds, days), out var best))
+        if (!_bests.TryGetValue((seconds, days), out var best))
         {
             foreach (var ride in DaysBefore(days).SelectMany(d => d.Rides))
             {
                 foreach (var effort in ride.Bests.Where(b => b.DurationSeconds == seconds && !(b.MeanW <= best?.MeanW)))
                     best = (ride, effort.MeanW);
             }
-            bests[(seconds, days)] = best;
+            _bests[(seconds, days)] = best;
         }
         return best;
     }

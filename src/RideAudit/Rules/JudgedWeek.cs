@@ -10,8 +10,8 @@ namespace RideAudit.Rules;
 /// <summary>A week as the rules look at it.</summary>
 internal sealed class JudgedWeek
 {
-    private JudgedWeek? easiest;
-    private JudgedWeek? hardest;
+    private JudgedWeek? _easiest;
+    private JudgedWeek? _hardest;
 
     public JudgedWeek(WeekUnderReview review)
         : this(review.Week, new Background(review))
@@ -53,10 +53,10 @@ internal sealed class JudgedWeek
     public bool JustBack => Background.JustBack;
 
     /// <summary>The week with every ride that nothing could rate read as easy as its length allows.</summary>
-    public JudgedWeek Easiest => easiest ??= Read(hard: false);
+    public JudgedWeek Easiest => _easiest ??= Read(hard: false);
 
     /// <summary>The week with every ride that nothing could rate read as hard.</summary>
-    public JudgedWeek Hardest => hardest ??= Read(hard: true);
+    public JudgedWeek Hardest => _hardest ??= Read(hard: true);
 
     /// <summary>A day by its place in the week, 0 first; −1 is the day before.</summary>
     public DayFacts? Day(int index) => index < 0 ? DayBefore : Week.Days[index];

@@ -11,10 +11,10 @@ public sealed class SessionWords
     /// <remarks>Common practice, no source.</remarks>
     internal const int HeartRateNeeds = 180;
 
-    private readonly SessionMeasures measures;
-    private readonly HashSet<EffortMeasure> said = [];
+    private readonly SessionMeasures _measures;
+    private readonly HashSet<EffortMeasure> _said = [];
 
-    private SessionWords(SessionMeasures measures) => this.measures = measures;
+    private SessionWords(SessionMeasures measures) => _measures = measures;
 
     /// <summary>The sentence: <c>15 min easy (138 to 163 W); 4 × 6 min at 265 to 275 W, 3 min easy between; 12 min easy.</c></summary>
     /// <param name="session">The session.</param>
@@ -37,12 +37,12 @@ public sealed class SessionWords
 
     private string Target(Effort effort, int seconds)
     {
-        var target = EffortTarget.Of(effort, seconds, measures);
+        var target = EffortTarget.Of(effort, seconds, _measures);
         var word = effort.Measure switch { EffortMeasure.Easy => "easy", EffortMeasure.VeryEasy => "very easy", EffortMeasure.AllOut => "all out", _ => null };
         if (word is null)
             return $"at {Direction(effort, target)}";
         // What easy means is said once.
-        return target.In == EffortTarget.Unit.None || !said.Add(effort.Measure) ? word : $"{word} ({Span(target)})";
+        return target.In == EffortTarget.Unit.None || !_said.Add(effort.Measure) ? word : $"{word} ({Span(target)})";
     }
 
     private static string Direction(Effort effort, EffortTarget target) =>

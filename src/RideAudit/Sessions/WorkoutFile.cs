@@ -65,7 +65,7 @@ public static class WorkoutFile
     {
         var between = repeat.Between;
         var repeated = between is null ? repeat.Count : repeat.Count - 1;
-        ImmutableArray<Block> round = between is null ? repeat.Inside : [.. repeat.Inside, between];
+        var round = between is null ? repeat.Inside : [.. repeat.Inside, between];
         if (repeated > 0)
         {
             var first = steps.Count;
@@ -128,10 +128,10 @@ public static class WorkoutFile
     /// <summary>The roles of the written-out steps, taken one after another.</summary>
     private sealed class RoleOf(ImmutableArray<SessionStep> steps)
     {
-        private int at;
+        private int _at;
 
-        public StepRole Next() => steps[at++].Role;
+        public StepRole Next() => steps[_at++].Role;
 
-        public void Skip(int count) => at += count;
+        public void Skip(int count) => _at += count;
     }
 }

@@ -7,11 +7,11 @@ namespace RideAudit.Benchmarks.Fit;
 [Config(typeof(SingleShots))]
 public class CrcBenchmarks
 {
-    private readonly byte[] bytes = LongRecording.HeadUnit();
+    private readonly byte[] _bytes = LongRecording.HeadUnit();
 
     [Benchmark]
-    public int Tables() => FitCrc.AppendByTables(0, bytes);
+    public int Tables() => FitCrc.AppendByTables(0, _bytes);
 
     [Benchmark]
-    public int AsChosen() => FitCrc.Append(0, bytes);
+    public int AsChosen() => FitCrc.Append(0, _bytes);
 }

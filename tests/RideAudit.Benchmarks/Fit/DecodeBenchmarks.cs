@@ -8,12 +8,12 @@ namespace RideAudit.Benchmarks.Fit;
 [Config(typeof(SingleShots))]
 public class DecodeBenchmarks
 {
-    private readonly byte[] headUnit = LongRecording.HeadUnit();
-    private readonly byte[] lean = LongRecording.Lean();
+    private readonly byte[] _headUnit = LongRecording.HeadUnit();
+    private readonly byte[] _lean = LongRecording.Lean();
 
     [Benchmark]
-    public int HeadUnitLayout() => FitDecoder.Decode(headUnit).Parts[0].Records.Count;
+    public int HeadUnitLayout() => FitDecoder.Decode(_headUnit).Parts[0].Records.Count;
 
     [Benchmark]
-    public int LeanLayout() => FitDecoder.Decode(lean).Parts[0].Records.Count;
+    public int LeanLayout() => FitDecoder.Decode(_lean).Parts[0].Records.Count;
 }

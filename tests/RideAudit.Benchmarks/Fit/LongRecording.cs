@@ -33,7 +33,7 @@ internal static class LongRecording
         writer.Define(0, 0, [new(0, FitBaseType.Enum)]);
         writer.Write(0, 4);
         writer.Define(1, 20, layout);
-        for (int i = 0; i < Seconds; i++)
+        for (var i = 0; i < Seconds; i++)
             writer.Write(1, record(i));
         writer.Define(2, 18, [new(253, FitBaseType.UInt32), new(2, FitBaseType.UInt32), new(5, FitBaseType.Enum)]);
         writer.Write(2, Start + Seconds, Start, 2);

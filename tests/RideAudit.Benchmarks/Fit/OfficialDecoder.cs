@@ -7,14 +7,14 @@ namespace RideAudit.Benchmarks.Fit;
 /// <summary>A node process that decodes one file again and again with the official JavaScript decoder.</summary>
 internal sealed class OfficialDecoder : IDisposable
 {
-    private readonly Process node;
-    private readonly string path;
+    private readonly Process _node;
+    private readonly string _path;
 
-    private OfficialDecoder(Process node, string path) => (this.node, this.path) = (node, path);
+    private OfficialDecoder(Process node, string path) => (_node, _path) = (node, path);
 
     public static OfficialDecoder Start(byte[] file, string mode)
     {
-        string path = Path.GetTempFileName();
+        var path = Path.GetTempFileName();
         File.WriteAllBytes(path, file);
         ProcessStartInfo start = new("node", [Script(), path, mode]) { RedirectStandardInput = true, RedirectStandardOutput = true };
         return new OfficialDecoder(Process.Start(start)!, path);
@@ -22,16 +22,16 @@ internal sealed class OfficialDecoder : IDisposable
 
     public int Decode()
     {
-        node.StandardInput.WriteLine();
-        return int.Parse(node.StandardOutput.ReadLine()!, CultureInfo.InvariantCulture);
+        _node.StandardInput.WriteLine();
+        return int.Parse(_node.StandardOutput.ReadLine()!, CultureInfo.InvariantCulture);
     }
 
     public void Dispose()
     {
-        node.StandardInput.Close();
-        node.WaitForExit();
-        node.Dispose();
-        File.Delete(path);
+        _node.StandardInput.Close();
+        _node.WaitForExit();
+        _node.Dispose();
+        File.Delete(_path);
     }
 
     private static string Script([CallerFilePath] string here = "") =>

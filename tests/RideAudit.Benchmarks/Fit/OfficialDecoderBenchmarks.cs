@@ -10,17 +10,17 @@ namespace RideAudit.Benchmarks.Fit;
 [MedianColumn]
 public class OfficialDecoderBenchmarks
 {
-    private OfficialDecoder? official;
+    private OfficialDecoder? _official;
 
     [Params("default", "raw")]
     public string Mode { get; set; } = "default";
 
     [GlobalSetup]
-    public void Setup() => official = OfficialDecoder.Start(LongRecording.HeadUnit(), Mode);
+    public void Setup() => _official = OfficialDecoder.Start(LongRecording.HeadUnit(), Mode);
 
     [GlobalCleanup]
-    public void Cleanup() => official?.Dispose();
+    public void Cleanup() => _official?.Dispose();
 
     [Benchmark]
-    public int HeadUnitLayout() => official!.Decode();
+    public int HeadUnitLayout() => _official!.Decode();
 }

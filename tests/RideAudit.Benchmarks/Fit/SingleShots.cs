@@ -10,7 +10,7 @@ internal sealed class SingleShots : ManualConfig
 {
     public SingleShots()
     {
-        Job shots = Job.Default.WithStrategy(RunStrategy.Monitoring).WithLaunchCount(1).WithWarmupCount(60).WithInvocationCount(1).WithUnrollFactor(1).WithIterationCount(400);
+        var shots = Job.Default.WithStrategy(RunStrategy.Monitoring).WithLaunchCount(1).WithWarmupCount(60).WithInvocationCount(1).WithUnrollFactor(1).WithIterationCount(400);
         AddJob(shots.WithId("as is"));
         AddJob(shots.WithId("plain CRC").WithEnvironmentVariable("DOTNET_EnableAES", "0"));
         AddColumn(StatisticColumn.Min, StatisticColumn.Median);

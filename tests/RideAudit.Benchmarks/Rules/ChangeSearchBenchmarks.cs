@@ -16,44 +16,44 @@ public class ChangeSearchBenchmarks
 {
     private static readonly LocalDate Monday = new(2026, 5, 4);
 
-    private WeekUnderReview stubborn = null!;
-    private WeekUnderReview unrated = null!;
-    private WeekUnderReview helped = null!;
-    private ImmutableArray<Finding> stubbornFindings;
-    private ImmutableArray<Finding> unratedFindings;
-    private ImmutableArray<Finding> helpedFindings;
+    private WeekUnderReview _stubborn = null!;
+    private WeekUnderReview _unrated = null!;
+    private WeekUnderReview _helped = null!;
+    private ImmutableArray<Finding> _stubbornFindings;
+    private ImmutableArray<Finding> _unratedFindings;
+    private ImmutableArray<Finding> _helpedFindings;
 
     [GlobalSetup]
     public void Prepare()
     {
         var rider = new Rider { Plan = new TrainingPlan { WeeklyHours = 5 } };
         var plan = PlanInForce.For(rider, []);
-        stubborn = Review(plan, [.. Enumerable.Range(0, 7).Select(day => Ride(Monday.PlusDays(day), RideKind.Endurance, 80, 3 * day))]);
-        unrated = Review(plan, [.. stubborn.Week.Rides.Select((r, i) => i == 3 ? r with { Kind = RideKind.Unrated, Bands = default } : r)]);
-        helped = Review(plan,
+        _stubborn = Review(plan, [.. Enumerable.Range(0, 7).Select(day => Ride(Monday.PlusDays(day), RideKind.Endurance, 80, 3 * day))]);
+        _unrated = Review(plan, [.. _stubborn.Week.Rides.Select((r, i) => i == 3 ? r with { Kind = RideKind.Unrated, Bands = default } : r)]);
+        _helped = Review(plan,
         [
             Ride(Monday.PlusDays(1), RideKind.High, 60, 18), Ride(Monday.PlusDays(2), RideKind.High, 60, 18), Ride(Monday.PlusDays(5), RideKind.Long, 120, 9),
         ]);
-        stubbornFindings = RuleBook.Standard.Judge(stubborn);
-        unratedFindings = RuleBook.Standard.Judge(unrated);
-        helpedFindings = RuleBook.Standard.Judge(helped);
-        if (ChangeSearch.Find(stubborn, stubbornFindings) is not { Changes.IsEmpty: true }
-            || ChangeSearch.Find(unrated, unratedFindings) is not { Changes.IsEmpty: true }
-            || ChangeSearch.Find(helped, helpedFindings) is not { Changes.Length: 1 })
+        _stubbornFindings = RuleBook.Standard.Judge(_stubborn);
+        _unratedFindings = RuleBook.Standard.Judge(_unrated);
+        _helpedFindings = RuleBook.Standard.Judge(_helped);
+        if (ChangeSearch.Find(_stubborn, _stubbornFindings) is not { Changes.IsEmpty: true }
+            || ChangeSearch.Find(_unrated, _unratedFindings) is not { Changes.IsEmpty: true }
+            || ChangeSearch.Find(_helped, _helpedFindings) is not { Changes.Length: 1 })
             throw new InvalidOperationException("The weeks are not what they are meant to be.");
     }
 
     [Benchmark]
-    public ImmutableArray<Finding> Judge_a_week_by_all_rules_in_words() => RuleBook.Standard.Judge(stubborn);
+    public ImmutableArray<Finding> Judge_a_week_by_all_rules_in_words() => RuleBook.Standard.Judge(_stubborn);
 
     [Benchmark]
-    public SmallestChange? Search_seven_rides_through_every_class() => ChangeSearch.Find(stubborn, stubbornFindings);
+    public SmallestChange? Search_seven_rides_through_every_class() => ChangeSearch.Find(_stubborn, _stubbornFindings);
 
     [Benchmark]
-    public SmallestChange? Search_seven_rides_one_of_them_unrated() => ChangeSearch.Find(unrated, unratedFindings);
+    public SmallestChange? Search_seven_rides_one_of_them_unrated() => ChangeSearch.Find(_unrated, _unratedFindings);
 
     [Benchmark]
-    public SmallestChange? Search_until_one_move_helps() => ChangeSearch.Find(helped, helpedFindings);
+    public SmallestChange? Search_until_one_move_helps() => ChangeSearch.Find(_helped, _helpedFindings);
 
     private static WeekUnderReview Review(PlanInForce plan, ImmutableArray<RideFigures> rides)
     {

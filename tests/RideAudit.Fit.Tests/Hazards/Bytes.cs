@@ -52,9 +52,9 @@ internal static class Bytes
 
     public static byte[] Noise(int count, uint seed)
     {
-        byte[] noise = new byte[count];
-        uint state = seed;
-        for (int i = 0; i < count; i++)
+        var noise = new byte[count];
+        var state = seed;
+        for (var i = 0; i < count; i++)
         {
             state = (state * 1_664_525) + 1_013_904_223;
             noise[i] = (byte)(state >> 24);
@@ -65,11 +65,11 @@ internal static class Bytes
 
     private static uint Crc32(byte[] bytes)
     {
-        uint crc = uint.MaxValue;
-        foreach (byte b in bytes)
+        var crc = uint.MaxValue;
+        foreach (var b in bytes)
         {
             crc ^= b;
-            for (int bit = 0; bit < 8; bit++)
+            for (var bit = 0; bit < 8; bit++)
                 crc = (crc & 1) != 0 ? (crc >> 1) ^ 0xEDB88320 : crc >> 1;
         }
 

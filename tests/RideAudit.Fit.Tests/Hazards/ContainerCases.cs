@@ -31,9 +31,9 @@ internal static class ContainerCases
         yield return Refused("A02", "header-cut", "13 of 14 bytes of a header", File[..13], FitRejectionReason.NoData) with { Faults = [(PartWithoutData, Warn)] };
         yield return Refused("A02", "header-only", "a header and nothing more", File[..14], FitRejectionReason.NoData) with { Faults = [(DataSizeTooLarge, Salvage), (PartWithoutData, Reject)] };
         yield return Cut("A03", "truncated", "cut in mid-record", File[..400], 400 - 14, (Truncated, Salvage), (DataSizeTooLarge, Salvage), (Incomplete, Salvage));
-        byte[] patched = Bytes.WithDataSize(File[..400], 400 - 16);
+        var patched = Bytes.WithDataSize(File[..400], 400 - 16);
         yield return Cut("A04", "truncated-length-patched", "cut in mid-record and the header's length made to fit", patched, 400 - 16, (Truncated, Salvage), (FileCrcMismatch, Salvage), (Incomplete, Salvage));
-        RideBuilder open = new RideBuilder().Open().DefineRecords().Ride(0, 30);
+        var open = new RideBuilder().Open().DefineRecords().Ride(0, 30);
         yield return new HazardCase("A05", "no-summaries", "valid CRC, but neither lap nor session nor activity", open.Finish())
         {
             Records = open.Records,
@@ -49,13 +49,13 @@ internal static class ContainerCases
         yield return Whole("A06", "crc-half", "the last byte is missing", File[..^1], (FileCrcMissing, Warn));
         yield return Whole("A07", "crc-zero", "the closing CRC is 0", Bytes.With(File, f => f[^1] = f[^2] = 0), (FileCrcMismatch, Warn));
         yield return Whole("A08", "crc-wrong", "the closing CRC is wrong", Bytes.With(File, f => f[^1] ^= 0x55), (FileCrcMismatch, Warn));
-        int at = PlaceOfSomeHeartRate();
+        var at = PlaceOfSomeHeartRate();
         yield return Whole("A09", "flipped-byte", "one bit of one heart rate is flipped", Bytes.With(File, f => f[at] ^= 0x40), (FileCrcMismatch, Warn));
     }
 
     private static int PlaceOfSomeHeartRate()
     {
-        RideBuilder start = new RideBuilder().Open().DefineRecords().Ride(0, 20);
+        var start = new RideBuilder().Open().DefineRecords().Ride(0, 20);
         return 14 + start.Messages.Length + 1 + 4 + 2;
     }
 
@@ -74,13 +74,13 @@ internal static class ContainerCases
     private static byte[] WithWrongHeaderCrc() => Bytes.With(File, f =>
     {
         f[12] ^= 0x11;
-        ushort crc = RideAudit.Fit.Protocol.FitCrc.Compute(f.AsSpan(0, f.Length - 2));
+        var crc = RideAudit.Fit.Protocol.FitCrc.Compute(f.AsSpan(0, f.Length - 2));
         (f[^2], f[^1]) = ((byte)crc, (byte)(crc >> 8));
     });
 
     private static IEnumerable<HazardCase> DataSizes()
     {
-        int size = Ride.Messages.Length;
+        var size = Ride.Messages.Length;
         yield return Whole("A14", "size-zero", "data size 0", Bytes.WithDataSize(File, 0, true), (DataSizeZero, Salvage));
         yield return Whole("A14", "size-zero-no-crc", "data size 0 and no CRC", Bytes.WithDataSize(File, 0)[..^2], (DataSizeZero, Salvage), (FileCrcMissing, Warn));
         yield return Cut("A14", "size-zero-cut", "data size 0 and cut", Bytes.WithDataSize(File, 0)[..500], 500 - 14, (Truncated, Salvage), (DataSizeZero, Salvage), (Incomplete, Salvage));
@@ -93,9 +93,9 @@ internal static class ContainerCases
     {
         yield return Whole("A17", "junk-tail", "100 bytes of noise behind the CRC", Bytes.Join(File, Bytes.Noise(100, 3)), (TrailingBytes, Warn));
         yield return Whole("A17", "zero-tail", "512 zeros behind the CRC", Bytes.Join(File, new byte[512]), (TrailingBytes, Warn));
-        RideBuilder later = RideBuilder.Whole(30, RideBuilder.Start + 5000);
+        var later = RideBuilder.Whole(30, RideBuilder.Start + 5000);
         yield return Two("A17", "junk-then-part", "noise, then a whole activity", Bytes.Join(File, Bytes.Noise(50, 4), later.Finish()), later, (PartFoundInTail, Warn));
-        FitMessageWriter messages = RideBuilder.Whole().Messages;
+        var messages = RideBuilder.Whole().Messages;
         messages.WriteRaw([0x4F, 0, 84, 1, 2, 75, .. Bytes.Noise(225, 5)]);
         messages.WriteRaw(Bytes.Noise(800, 6));
         yield return Whole("A18", "junk-inside", "a closed ride, then noise inside the data size that looks like a definition", messages.Finish(), (CorruptDefinition, Salvage));
@@ -106,7 +106,7 @@ internal static class ContainerCases
 
     private static IEnumerable<HazardCase> Chains()
     {
-        RideBuilder without = WithoutHeartRate();
+        var without = WithoutHeartRate();
         yield return new HazardCase("A19", "heart-rate-part", "an activity, then a part with its heart rate only", Bytes.Join(without.Finish(), HeartRateCases.Part(withFileId: true)))
         {
             Parts = 2,
@@ -126,15 +126,15 @@ internal static class ContainerCases
         yield return Whole("A19", "part-without-definitions", "a second part that relies on the first part's definitions", Bytes.Join(File, orphan.Finish()), (UndefinedLocalType, Salvage), (PartWithoutData, Reject));
         yield return Whole("A21", "second-part-cut", "a whole activity, then a part cut in its first definition", Bytes.Join(File, File[..20]), (Truncated, Salvage), (DataSizeTooLarge, Salvage), (PartWithoutData, Reject));
         yield return Whole("A21", "second-header-bad", "a whole activity, then a part with a damaged header", Bytes.Join(File, Bytes.With(File[..300], f => f[9] = (byte)'X')), (TrailingBytes, Warn));
-        RideBuilder later = RideBuilder.Whole(30, RideBuilder.Start + 5000);
+        var later = RideBuilder.Whole(30, RideBuilder.Start + 5000);
         yield return Two("A22", "two-activities", "two activities in one file", Bytes.Join(File, later.Finish()), later);
     }
 
     private static RideBuilder WithoutHeartRate()
     {
-        RideBuilder ride = new RideBuilder().Open();
+        var ride = new RideBuilder().Open();
         ride.Messages.Define(RideBuilder.RecordType, 20, [RideBuilder.Time, RideBuilder.Power]);
-        for (int i = 0; i < 20; i++)
+        for (var i = 0; i < 20; i++)
             ride.Record(RideBuilder.PowerAt(i), RideBuilder.Start + (uint)i, RideBuilder.PowerAt(i));
         return ride.Close(RideBuilder.Start, 20);
     }
@@ -157,7 +157,7 @@ internal static class ContainerCases
         yield return Refused("A24", "web-page", "a web page", Encoding.UTF8.GetBytes("<!DOCTYPE html><html><body>not found</body></html>"), FitRejectionReason.NotFit);
         yield return Refused("A24", "json", "JSON text", Encoding.UTF8.GetBytes("{\"error\":\"not found\"}"), FitRejectionReason.NotFit);
         yield return Whole("A24", "byte-order-mark", "a byte-order mark before the header", Bytes.Join([0xEF, 0xBB, 0xBF], File), (ByteOrderMark, Warn));
-        RideBuilder settings = new RideBuilder().FileId(type: 2);
+        var settings = new RideBuilder().FileId(type: 2);
         settings.Messages.Define(3, 3, [new(1, Base.Enum), new(4, Base.UInt16)]);
         settings.Messages.Write(3, 1, 700);
         yield return new HazardCase("A27", "settings", "a settings file, no activity", settings.Finish())
@@ -170,7 +170,7 @@ internal static class ContainerCases
                 Assert.Equal(70, f.Parts[0].UserProfile!.WeightKg);
             },
         };
-        RideBuilder noId = new RideBuilder().DefineRecords().Ride(0, 10).Close(seconds: 10);
+        var noId = new RideBuilder().DefineRecords().Ride(0, 10).Close(seconds: 10);
         yield return new HazardCase("A27", "activity-without-file-id", "records and summaries, but no file_id", noId.Finish())
         {
             Records = noId.Records,

@@ -24,10 +24,10 @@ internal static class DeveloperCases
 
     private static HazardCase Case(string row, string name, string what, Action<RideBuilder> describe, double sum = WattsSum, Action<RideBuilder>? afterFirstRecord = null, params (FitFaultCode, FitFaultAction)[] faults)
     {
-        RideBuilder ride = new RideBuilder().Open();
+        var ride = new RideBuilder().Open();
         describe(ride);
         DefineRecords(ride);
-        for (int i = 0; i < Records; i++)
+        for (var i = 0; i < Records; i++)
         {
             ride.Record(0, Start + (uint)i, 140, Watts);
             if (i == 0)
@@ -97,10 +97,10 @@ internal static class DeveloperCases
         yield return Case("C11", "power-only-there", "no native power; the developer field is mapped to it", r => Describe(Identify(r), "Run Power\0"u8.ToArray()));
         yield return Case("C11", "form-power", "form power is not the rider's power", r => Describe(Identify(r), "Form Power\0"u8.ToArray()), 0);
         yield return Case("C11", "air-power", "air power is not the rider's power", r => Describe(Identify(r), "Air Power\0"u8.ToArray()), 0);
-        RideBuilder ride = new RideBuilder().Open();
+        var ride = new RideBuilder().Open();
         Describe(Identify(ride));
         ride.Messages.Define(RecordType, 20, [Time, Power], developerFields: [Field]);
-        for (int i = 0; i < 10; i++)
+        for (var i = 0; i < 10; i++)
             ride.Record(i < 8 ? 200 : 0, Start + (uint)i, i < 8 ? 200 : FitValue.Missing, Watts);
         yield return Made("C12", "both", "native and developer power: the native one wins where it is there", ride.Close(seconds: 10), 10 * Watts) with
         {

@@ -21,15 +21,15 @@ public static class HazardTable
         page.Append("`good/` holds what is in order, however unusual; `bad/` what is reported. Rows: A container, B message stream, C developer fields, D values, E time, F structure.\n");
         page.Append("To make them again after a change of the generator: `RIDEAUDIT_UPDATE=1 dotnet test tests/RideAudit.Fit.Tests`.\n\n");
         page.Append("| file | what is in it | records | power sum, W | faults |\n|---|---|---|---|---|\n");
-        foreach (HazardCase hazard in All)
+        foreach (var hazard in All)
             page.Append(Row(hazard));
         return page.ToString();
     }
 
     private static string Row(HazardCase hazard)
     {
-        string faults = hazard.Rejection is { } reason ? $"refused: {reason}" : string.Join(", ", hazard.Faults.Select(f => $"{f.Code} ({f.Action})"));
-        string power = hazard.DeveloperPowerSum > 0 ? FormattableString.Invariant($"{hazard.PowerSum} + {hazard.DeveloperPowerSum} in a developer field") : FormattableString.Invariant($"{hazard.PowerSum}");
+        var faults = hazard.Rejection is { } reason ? $"refused: {reason}" : string.Join(", ", hazard.Faults.Select(f => $"{f.Code} ({f.Action})"));
+        var power = hazard.DeveloperPowerSum > 0 ? FormattableString.Invariant($"{hazard.PowerSum} + {hazard.DeveloperPowerSum} in a developer field") : FormattableString.Invariant($"{hazard.PowerSum}");
         return $"| `{hazard.Folder}/{hazard.FileName}` | {hazard.What} | {hazard.Records} | {power} | {faults} |\n";
     }
 }

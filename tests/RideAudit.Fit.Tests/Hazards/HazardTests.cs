@@ -8,9 +8,9 @@ public class HazardTests
     [MemberData(nameof(Names))]
     public void A_hazard_file_gives_its_expected_outcome(string name)
     {
-        HazardCase hazard = HazardTable.All.Single(h => h.FileName == name);
+        var hazard = HazardTable.All.Single(h => h.FileName == name);
 
-        FitFile file = FitDecoder.Decode(hazard.Bytes);
+        var file = FitDecoder.Decode(hazard.Bytes);
 
         Assert.Equal(hazard.Faults, file.Faults.Select(f => (f.Code, f.Action)));
         Assert.Equal(hazard.Rejection, file.Rejection?.Reason);
@@ -27,8 +27,8 @@ public class HazardTests
     [MemberData(nameof(Names))]
     public void The_committed_file_is_what_the_generator_makes(string name)
     {
-        HazardCase hazard = HazardTable.All.Single(h => h.FileName == name);
-        string path = HazardTable.PathOf(hazard);
+        var hazard = HazardTable.All.Single(h => h.FileName == name);
+        var path = HazardTable.PathOf(hazard);
         if (Repository.Updates)
         {
             Directory.CreateDirectory(Path.GetDirectoryName(path)!);
@@ -41,7 +41,7 @@ public class HazardTests
     [Fact]
     public void The_page_of_files_says_what_the_table_says()
     {
-        string path = Path.Combine(HazardTable.Folder, "README.md");
+        var path = Path.Combine(HazardTable.Folder, "README.md");
         if (Repository.Updates)
             File.WriteAllText(path, HazardTable.Page());
 
@@ -51,7 +51,7 @@ public class HazardTests
     [Fact]
     public void Nothing_lies_in_the_folders_that_is_not_in_the_table()
     {
-        IEnumerable<string> committed = new[] { "good", "bad" }.SelectMany(f => Directory.GetFiles(Path.Combine(HazardTable.Folder, f)));
+        var committed = new[] { "good", "bad" }.SelectMany(f => Directory.GetFiles(Path.Combine(HazardTable.Folder, f)));
 
         Assert.Equal(HazardTable.All.Select(HazardTable.PathOf).Order(StringComparer.Ordinal), committed.Order(StringComparer.Ordinal));
     }
@@ -60,7 +60,7 @@ public class HazardTests
     [Fact]
     public void Every_row_has_a_file()
     {
-        IEnumerable<string> rows = new[] { ('A', 27), ('B', 26), ('C', 12), ('D', 16), ('E', 21), ('F', 16) }
+        var rows = new[] { ('A', 27), ('B', 26), ('C', 12), ('D', 16), ('E', 21), ('F', 16) }
             .SelectMany(g => Enumerable.Range(1, g.Item2).Select(n => FormattableString.Invariant($"{g.Item1}{n:00}")));
 
         Assert.Equal(["F14"], rows.Except(HazardTable.All.Select(h => h.Row)));
@@ -69,7 +69,7 @@ public class HazardTests
     private static double Sum(ReadOnlySpan<float> values)
     {
         double sum = 0;
-        foreach (float value in values)
+        foreach (var value in values)
             sum += float.IsNaN(value) ? 0 : value;
         return sum;
     }

@@ -38,7 +38,7 @@ internal static class HeartRateCases
     public static void CheckPart(HeartRateSeries series)
     {
         Assert.Equal(Beats + 1, series.Count);
-        for (int i = 0; i <= Beats; i++)
+        for (var i = 0; i <= Beats; i++)
         {
             Assert.Equal(RideBuilder.Start + (i * 0.5), series.Seconds[i], 9);
             Assert.Equal(100 + i, series.BeatsPerMinute[i]);
@@ -47,9 +47,9 @@ internal static class HeartRateCases
 
     private static HazardCase Ride(string row, string name, string what, Action<FitMessageWriter> write, Action<HeartRateSeries> check)
     {
-        RideBuilder ride = new RideBuilder().Open();
+        var ride = new RideBuilder().Open();
         ride.Messages.Define(RideBuilder.RecordType, 20, [RideBuilder.Time, RideBuilder.Power]);
-        for (int i = 0; i < 18; i++)
+        for (var i = 0; i < 18; i++)
             ride.Record(RideBuilder.PowerAt(i), RideBuilder.Start + (uint)i, RideBuilder.PowerAt(i));
         write(ride.Messages);
         return new HazardCase(row, name, what, ride.Close(seconds: 18).Finish())
@@ -75,7 +75,7 @@ internal static class HeartRateCases
     private static void WriteShorts(FitMessageWriter messages, uint anchor, int holes)
     {
         messages.Define(7, 132, [ShortTimes, EightBeats]);
-        for (int first = 1; first <= Beats; first += 8)
+        for (var first = 1; first <= Beats; first += 8)
         {
             byte[] beats = [.. Enumerable.Range(first, 8).Select(i => i <= holes ? (byte)255 : (byte)(100 + i))];
             messages.Write(7, Pack(Enumerable.Range(first, 8).Select(i => anchor + (uint)(i * TicksBetween))), beats);
@@ -105,11 +105,11 @@ internal static class HeartRateCases
     /// <summary>Eight times, their low twelve bits, least significant first.</summary>
     private static byte[] Pack(IEnumerable<uint> times)
     {
-        byte[] packed = new byte[12];
-        int bit = 0;
-        foreach (uint time in times)
+        var packed = new byte[12];
+        var bit = 0;
+        foreach (var time in times)
         {
-            for (int i = 0; i < 12; i++, bit++)
+            for (var i = 0; i < 12; i++, bit++)
                 packed[bit / 8] |= (byte)(((time >> i) & 1) << (bit % 8));
         }
 

@@ -15,25 +15,25 @@ internal sealed class RideBuilder
     public static readonly FitFieldLayout Distance = new(5, Base.UInt32);
     public static readonly FitFieldLayout Speed = new(6, Base.UInt16);
     public static readonly FitFieldLayout Altitude = new(2, Base.UInt16);
-    private readonly List<(int End, int Power)> records = [];
+    private readonly List<(int End, int Power)> _records = [];
 
     public FitMessageWriter Messages { get; } = new();
 
     public FitByteOrder Order { get; init; }
 
-    public int Records => records.Count;
+    public int Records => _records.Count;
 
-    public double PowerSum => records.Sum(r => (double)r.Power);
+    public double PowerSum => _records.Sum(r => (double)r.Power);
 
     /// <summary>Records, and the sum of their power, that end within so many bytes of messages.</summary>
     public (int Count, double Sum) Within(int messageBytes) =>
-        (records.Count(r => r.End <= messageBytes), records.Where(r => r.End <= messageBytes).Sum(r => (double)r.Power));
+        (_records.Count(r => r.End <= messageBytes), _records.Where(r => r.End <= messageBytes).Sum(r => (double)r.Power));
 
     /// <summary>Power of a second: every tenth is a true 0, the others from a small congruential generator.</summary>
     public static int PowerAt(int second)
     {
-        uint state = (uint)second + 17;
-        for (int i = 0; i < 3; i++)
+        var state = (uint)second + 17;
+        for (var i = 0; i < 3; i++)
             state = (state * 1_664_525) + 1_013_904_223;
         return second % 10 == 9 ? 0 : 150 + (int)((state >> 20) % 250);
     }
@@ -66,7 +66,7 @@ internal sealed class RideBuilder
 
     public RideBuilder Ride(int from, int to, uint start = Start)
     {
-        for (int i = from; i < to; i++)
+        for (var i = from; i < to; i++)
             Record(PowerAt(i), start + (uint)i, PowerAt(i), 120 + (i % 30), 85 + (i % 7), 800 * i, 8000 + i, 2500 + i);
         return this;
     }
@@ -80,7 +80,7 @@ internal sealed class RideBuilder
 
     public RideBuilder Count(int power)
     {
-        records.Add((Messages.Length, power));
+        _records.Add((Messages.Length, power));
         return this;
     }
 

@@ -17,9 +17,9 @@ internal static class StreamCases
 
     private static IEnumerable<HazardCase> Unknowns()
     {
-        RideBuilder ride = new RideBuilder().Open().DefineRecords().Ride(0, 10);
+        var ride = new RideBuilder().Open().DefineRecords().Ride(0, 10);
         ride.Messages.Define(9, 65_280, [new(0, Base.UInt32), new(1, Base.Byte, 7)]);
-        for (int i = 0; i < 5; i++)
+        for (var i = 0; i < 5; i++)
             ride.Messages.Write(9, i, new byte[7]);
         yield return Case("B01", "unknown-messages", "five messages of number 65280", ride.Ride(10, 20).Close()) with
         {
@@ -33,7 +33,7 @@ internal static class StreamCases
 
     private static IEnumerable<HazardCase> Desyncs()
     {
-        RideBuilder ride = new RideBuilder().Open().DefineRecords().Ride(0, 20);
+        var ride = new RideBuilder().Open().DefineRecords().Ride(0, 20);
         ride.Messages.WriteRaw([0x0C, 1, 2, 3, 4, 5, 6, 7, 8, 9]);
         yield return Case("B04", "undefined-local-type", "ten bytes of a local type that was never defined, in mid-ride", ride.Ride(20, 40).Close(), (UndefinedLocalType, Salvage), (Resynchronised, Salvage));
         ride = new RideBuilder().Open().DefineRecords().Ride(0, 20);
@@ -56,8 +56,8 @@ internal static class StreamCases
     /// <summary>Record 25 loses two bytes behind its power, so record 26 cannot be found; record 27 can.</summary>
     private static HazardCase TwoBytesLost()
     {
-        byte[] file = Whole().Finish();
-        int cut = 14 + new RideBuilder().Open().DefineRecords().Ride(0, 26).Messages.Length - 4;
+        var file = Whole().Finish();
+        var cut = 14 + new RideBuilder().Open().DefineRecords().Ride(0, 26).Messages.Length - 4;
         return new HazardCase("B05", "two-bytes-lost", "two bytes lost in mid-ride: the bytes behind still pass for records, with senseless times", [.. file[..cut], .. file[(cut + 2)..]])
         {
             Records = Whole().Records - 1,
@@ -68,11 +68,11 @@ internal static class StreamCases
 
     private static HazardCase ReservedBits()
     {
-        RideBuilder ride = Whole();
-        byte[] file = ride.Finish();
-        int firstRecord = 14 + new RideBuilder().Open().DefineRecords().Messages.Length;
+        var ride = Whole();
+        var file = ride.Finish();
+        var firstRecord = 14 + new RideBuilder().Open().DefineRecords().Messages.Length;
         Assert.Equal(RecordType, file[firstRecord]);
-        byte[] marked = Bytes.With(file, f => f[firstRecord] |= 0x30);
+        var marked = Bytes.With(file, f => f[firstRecord] |= 0x30);
         return new HazardCase("B25", "reserved-bits", "reserved bits set in a data header", Bytes.WithDataSize(marked, (uint)ride.Messages.Length, true))
         {
             Records = ride.Records,
@@ -82,21 +82,21 @@ internal static class StreamCases
 
     private static IEnumerable<HazardCase> Definitions()
     {
-        RideBuilder ride = new RideBuilder().Open().DefineRecords().Ride(0, 10);
+        var ride = new RideBuilder().Open().DefineRecords().Ride(0, 10);
         ride.Messages.Define(RecordType, 20, [Power, Time]);
-        for (int i = 10; i < 20; i++)
+        for (var i = 10; i < 20; i++)
             ride.Record(PowerAt(i), PowerAt(i), Start + (uint)i);
         yield return Case("B06", "redefinition", "the record's definition changes in mid-ride", ride.DefineRecords().Ride(20, 30).Close());
         yield return Case("B07", "one-local-type", "local type 0 for everything", OneLocalType());
         yield return Case("B08", "big-endian", "big-endian throughout", Whole(order: FitByteOrder.BigEndian));
         ride = new RideBuilder().Open();
         ride.Messages.WriteRaw([0x41, 0, 2, 20, 0, 2, 253, 4, 0x86, 7, 2, 0x84]);
-        for (int i = 0; i < 20; i++)
+        for (var i = 0; i < 20; i++)
             ride.Messages.WriteRaw([1, .. BitConverter.GetBytes(Start + (uint)i), .. BitConverter.GetBytes((ushort)PowerAt(i))]);
         yield return Case("B09", "byte-order-2", "a record definition with byte order 2; the summaries behind it are sound", ride.Close(), (CorruptDefinition, Salvage), (Resynchronised, Salvage)) with { Records = 0, PowerSum = 0 };
         ride = new RideBuilder().Open();
         ride.Messages.Define(RecordType, 20, [Time, Power, .. Enumerable.Range(100, 90).Select(n => new FitFieldLayout((byte)n, Base.UInt8))]);
-        for (int i = 0; i < 10; i++)
+        for (var i = 0; i < 10; i++)
             ride.Record(PowerAt(i), Start + (uint)i, PowerAt(i));
         yield return Case("B21", "92-fields", "more than 85 fields in a definition", ride.Close(seconds: 10));
     }
@@ -106,7 +106,7 @@ internal static class StreamCases
         RideBuilder ride = new();
         ride.Messages.Define(0, 0, [new(0, Base.Enum)]);
         ride.Messages.Write(0, 4);
-        for (int i = 0; i < 10; i++)
+        for (var i = 0; i < 10; i++)
         {
             ride.Messages.Define(0, 20, [Time, Power]);
             ride.Messages.Write(0, Start + (uint)i, PowerAt(i));
@@ -120,9 +120,9 @@ internal static class StreamCases
 
     private static IEnumerable<HazardCase> CompressedTimes()
     {
-        RideBuilder ride = new RideBuilder().Open().DefineRecords().Ride(0, 1);
+        var ride = new RideBuilder().Open().DefineRecords().Ride(0, 1);
         ride.Messages.Define(2, 20, [Power, HeartRate, Altitude]);
-        for (int i = 1; i <= 100; i++)
+        for (var i = 1; i <= 100; i++)
         {
             ride.Messages.WriteCompressed(2, Start + (uint)(5 * i), PowerAt(i), 130, 2500);
             ride.Count(PowerAt(i));
@@ -140,7 +140,7 @@ internal static class StreamCases
         ride.Messages.Define(0, 0, [new(0, Base.Enum)]);
         ride.Messages.Write(0, 4);
         ride.Messages.Define(2, 20, [Power]);
-        for (int i = 0; i < 3; i++)
+        for (var i = 0; i < 3; i++)
         {
             ride.Messages.WriteCompressed(2, (uint)i, 200);
             ride.Count(200);
@@ -158,12 +158,12 @@ internal static class StreamCases
         ride.Messages.Define(0, 0, [new(0, Base.Enum)]);
         ride.Messages.Write(0, 4);
         ride.Messages.Define(RecordType, 20, [Power]);
-        for (int i = 0; i < 5; i++)
+        for (var i = 0; i < 5; i++)
             ride.Record(200, 200);
         yield return Case("B26", "no-time-at-all", "five records without time before any time is known", ride.DefineRecords().Ride(5, 20).Close(), (RecordWithoutTime, Skip));
         ride = new RideBuilder().Open().DefineRecords().Ride(0, 10);
         ride.Messages.Define(RecordType, 20, [Power]);
-        for (int i = 0; i < 2; i++)
+        for (var i = 0; i < 2; i++)
             ride.Record(200, 200);
         yield return Case("B26", "no-time-after-one", "two records without time after others: the last known time", ride.Close()) with
         {
@@ -171,7 +171,7 @@ internal static class StreamCases
         };
         ride = new RideBuilder().Open();
         ride.Messages.Define(RecordType, 20, [Power, HeartRate, Time]);
-        for (int i = 0; i < 10; i++)
+        for (var i = 0; i < 10; i++)
             ride.Record(200, 200, 140, Start + (uint)i);
         yield return Case("B26", "time-last", "the time is the record's last field", ride.Close(seconds: 10));
     }

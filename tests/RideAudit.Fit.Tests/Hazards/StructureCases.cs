@@ -8,7 +8,7 @@ internal static class StructureCases
 {
     public static IEnumerable<HazardCase> All()
     {
-        RideBuilder crash = new RideBuilder().Open();
+        var crash = new RideBuilder().Open();
         crash.Messages.Define(6, 12, [new(0, RideAudit.Fit.Protocol.FitBaseType.Enum), new(1, RideAudit.Fit.Protocol.FitBaseType.Enum)]);
         crash.Messages.Write(6, 2, 7);
         yield return Case("F01", "no-session", "no session, but a sport message", crash.DefineRecords().Ride(0, 20).Timer(Start + 20, 4).Activity(Start + 20), p => Assert.Equal((byte)2, p.Sport!.Sport)) with
@@ -20,14 +20,14 @@ internal static class StructureCases
         {
             Faults = [(FitFaultCode.Incomplete, FitFaultAction.Warn)],
         };
-        RideBuilder first = new RideBuilder().FileId().Session(seconds: 20).Activity(Start + 20).Timer(Start, 0).DefineRecords().Ride(0, 20).Timer(Start + 20, 4);
+        var first = new RideBuilder().FileId().Session(seconds: 20).Activity(Start + 20).Timer(Start, 0).DefineRecords().Ride(0, 20).Timer(Start + 20, 4);
         yield return Case("F03", "summary-first", "session and activity before all records", first, p => Assert.True(p.Integrity.IsIntact));
-        RideBuilder late = new RideBuilder().FileId().DefineRecords().Ride(0, 20).Timer(Start, 0).Timer(Start + 20, 4).Session(seconds: 20).Activity(Start + 20);
+        var late = new RideBuilder().FileId().DefineRecords().Ride(0, 20).Timer(Start, 0).Timer(Start + 20, 4).Session(seconds: 20).Activity(Start + 20);
         yield return Case("F04", "events-last", "all events after the records", late, p => Assert.Equal(Start, p.Events[0].Timestamp));
         yield return Case("F05", "two-sessions", "a run, then a ride", TwoSessions(1, 2)) with { Sessions = 2 };
         yield return Case("F06", "generic-sport", "a ride under sport 0", new RideBuilder().Open().DefineRecords().Ride(0, 20).Timer(Start + 20, 4).Session(seconds: 20, sport: 0).Activity(Start + 20));
         yield return Case("F07", "spike", "3,000 W in one second", Spike(), p => Assert.Equal(3000, p.Records.Power[5]));
-        RideBuilder same = Whole(25);
+        var same = Whole(25);
         yield return Case("F12", "twice-a", "the same bytes as F12-twice-b", same);
         yield return Case("F12", "twice-b", "the same bytes as F12-twice-a", same);
         yield return Case("F13", "two-devices-a", "a ride, by one device", Whole(40));
@@ -44,36 +44,36 @@ internal static class StructureCases
 
     private static RideBuilder Spike()
     {
-        RideBuilder ride = new RideBuilder().Open();
+        var ride = new RideBuilder().Open();
         ride.Messages.Define(RecordType, 20, [Time, Power]);
-        for (int i = 0; i < 20; i++)
+        for (var i = 0; i < 20; i++)
             ride.Record(i == 5 ? 3000 : 200, Start + (uint)i, i == 5 ? 3000 : 200);
         return ride.Close(seconds: 20);
     }
 
     private static RideBuilder Shifted()
     {
-        RideBuilder ride = new RideBuilder { Order = FitByteOrder.BigEndian }.Open(Start + 4);
+        var ride = new RideBuilder { Order = FitByteOrder.BigEndian }.Open(Start + 4);
         ride.Messages.Define(RecordType, 20, [Time, Power], FitByteOrder.BigEndian);
-        for (int i = 0; i < 40; i++)
+        for (var i = 0; i < 40; i++)
             ride.Record(PowerAt(i) * 99 / 100, Start + 4 + (uint)i, PowerAt(i) * 99 / 100);
         return ride.Close(Start + 4, 40);
     }
 
     private static RideBuilder NoFix()
     {
-        RideBuilder ride = new RideBuilder().Open();
+        var ride = new RideBuilder().Open();
         ride.Messages.Define(RecordType, 20, [Time, new(0, RideAudit.Fit.Protocol.FitBaseType.SInt32), new(1, RideAudit.Fit.Protocol.FitBaseType.SInt32), Power]);
-        for (int i = 0; i < 20; i++)
+        for (var i = 0; i < 20; i++)
             ride.Record(PowerAt(i), Start + (uint)i, 0, 0, PowerAt(i));
         return ride.Close(seconds: 20);
     }
 
     private static RideBuilder Indoor()
     {
-        RideBuilder ride = new RideBuilder().Open();
+        var ride = new RideBuilder().Open();
         ride.Messages.Define(RecordType, 20, [Time, Power, HeartRate]);
-        for (int i = 0; i < 20; i++)
+        for (var i = 0; i < 20; i++)
             ride.Record(PowerAt(i), Start + (uint)i, PowerAt(i), 140);
         return ride.Close(seconds: 20);
     }

@@ -16,11 +16,11 @@ internal static class ValueCases
 
     private static HazardCase Case(string row, string name, string what, FitFieldLayout[] layout, int count, Func<int, (int Power, FitValue[] Values)> record, Action<RecordChannels> check)
     {
-        RideBuilder ride = new RideBuilder().Open();
+        var ride = new RideBuilder().Open();
         ride.Messages.Define(RecordType, 20, layout);
-        for (int i = 0; i < count; i++)
+        for (var i = 0; i < count; i++)
         {
-            (int power, FitValue[] values) = record(i);
+            (var power, var values) = record(i);
             ride.Record(power, values);
         }
 
@@ -44,9 +44,9 @@ internal static class ValueCases
             i => (0, [Start + (uint)i, FitValue.Missing, 140]), r => Assert.Equal(new ChannelFacts(0, 0, 10, 0), r.PowerFacts));
         yield return Case("D03", "power-all-zero", "0 W in every record: no meter", [Time, Power], 10,
             i => (0, [Start + (uint)i, 0]), r => Assert.True(r.PowerFacts.IsAllZero));
-        RideBuilder three = new RideBuilder().Open();
+        var three = new RideBuilder().Open();
         three.Messages.Define(RecordType, 20, [Time, Power]);
-        foreach ((int i, FitValue power, int counted) in new (int, FitValue, int)[] { (0, 210, 210), (1, 0, 0), (2, FitValue.Missing, 0), (3, 190, 190) })
+        foreach ((var i, var power, var counted) in new (int, FitValue, int)[] { (0, 210, 210), (1, 0, 0), (2, FitValue.Missing, 0), (3, 190, 190) })
             three.Record(counted, Start + (uint)i, power);
         three.Messages.Define(RecordType, 20, [Time, HeartRate]);
         three.Record(0, Start + 4, 140);
@@ -104,7 +104,7 @@ internal static class ValueCases
     /// <summary>Speed in 1/100 m/s and distance in 1/16 m, twelve bits each.</summary>
     private static byte[] Pack(int speed, int distance)
     {
-        int low = distance & 0xFFF;
+        var low = distance & 0xFFF;
         return [(byte)speed, (byte)((speed >> 8) | ((low & 0x0F) << 4)), (byte)(low >> 4)];
     }
 
@@ -121,7 +121,7 @@ internal static class ValueCases
 
     private static IEnumerable<HazardCase> Summaries()
     {
-        RideBuilder ride = new RideBuilder().Open().DefineRecords();
+        var ride = new RideBuilder().Open().DefineRecords();
         ride.Messages.Define(3, 2, [new(2, Base.UInt32)]);
         ride.Messages.Write(3, 86_400);
         yield return Made("D15", "offset-out-of-range", "a device time offset of 86,400 s", ride.Ride(0, 10).Close(seconds: 10)) with

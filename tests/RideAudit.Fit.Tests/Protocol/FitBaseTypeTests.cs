@@ -24,10 +24,10 @@ public class FitBaseTypeTests
     [InlineData(0x90, 8, "0000000000000000")]
     public void A_type_has_its_size_and_its_invalid_pattern_is_no_value(byte code, int size, string invalid)
     {
-        byte[] littleEndian = Convert.FromHexString(invalid);
+        var littleEndian = Convert.FromHexString(invalid);
         byte[] bigEndian = [.. littleEndian.Reverse()];
 
-        Assert.True(FitBaseTypes.TryParse(code, out FitBaseType type));
+        Assert.True(FitBaseTypes.TryParse(code, out var type));
         Assert.Equal(code, (byte)type);
         Assert.Equal(size, FitBaseTypes.SizeOf(type));
         Assert.False(FieldReader.TryReadNumber(littleEndian, type, false, out _));
@@ -44,11 +44,11 @@ public class FitBaseTypeTests
     [InlineData(0x8E, "FBFFFFFFFFFFFFFF", -5)]
     public void A_number_is_read_by_its_type_in_either_byte_order(byte code, string bytes, double expected)
     {
-        byte[] littleEndian = Convert.FromHexString(bytes);
-        FitBaseTypes.TryParse(code, out FitBaseType type);
+        var littleEndian = Convert.FromHexString(bytes);
+        FitBaseTypes.TryParse(code, out var type);
 
-        Assert.True(FieldReader.TryReadNumber(littleEndian, type, false, out double little));
-        Assert.True(FieldReader.TryReadNumber([.. littleEndian.Reverse()], type, true, out double big));
+        Assert.True(FieldReader.TryReadNumber(littleEndian, type, false, out var little));
+        Assert.True(FieldReader.TryReadNumber([.. littleEndian.Reverse()], type, true, out var big));
         Assert.Equal(expected, little);
         Assert.Equal(expected, big);
     }

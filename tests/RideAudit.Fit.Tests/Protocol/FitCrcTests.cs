@@ -40,7 +40,7 @@ public class FitCrcTests
     [InlineData("0E105704636F01002E4649540000", true)]
     public void A_header_agrees_with_its_crc_or_has_none(string header, bool agrees)
     {
-        Assert.True(FitHeader.TryParse(Convert.FromHexString(header), out FitHeader parsed));
+        Assert.True(FitHeader.TryParse(Convert.FromHexString(header), out var parsed));
         Assert.Equal(agrees, parsed.CrcAgrees);
         Assert.Equal(94_051u, parsed.DataSize);
         Assert.Equal(1111, parsed.ProfileVersion);
@@ -49,11 +49,11 @@ public class FitCrcTests
     [Fact]
     public void Every_form_equals_the_bitwise_definition_at_every_length()
     {
-        byte[] bytes = Bytes.Noise(1200, 11);
-        for (int length = 0; length < bytes.Length; length++)
+        var bytes = Bytes.Noise(1200, 11);
+        for (var length = 0; length < bytes.Length; length++)
         {
             ReadOnlySpan<byte> part = bytes.AsSpan(0, length);
-            ushort expected = Bitwise(0x1234, part);
+            var expected = Bitwise(0x1234, part);
             Assert.Equal(expected, FitCrc.AppendByTables(0x1234, part));
             Assert.Equal(expected, FitCrc.Append(0x1234, part));
             if (CarrylessCrc.IsSupported && length >= 64)
@@ -65,11 +65,11 @@ public class FitCrcTests
     public void The_carry_less_form_equals_the_tables_on_random_lengths_and_starts()
     {
         Random random = new(5);
-        byte[] bytes = Bytes.Noise(70_000, 12);
-        for (int i = 0; CarrylessCrc.IsSupported && i < 500; i++)
+        var bytes = Bytes.Noise(70_000, 12);
+        for (var i = 0; CarrylessCrc.IsSupported && i < 500; i++)
         {
             int start = random.Next(1000), length = random.Next(CarrylessCrc.WorthwhileLength, 60_000);
-            ushort crc = (ushort)random.Next(65_536);
+            var crc = (ushort)random.Next(65_536);
             Assert.Equal(FitCrc.AppendByTables(crc, bytes.AsSpan(start, length)), CarrylessCrc.Append(crc, bytes.AsSpan(start, length)));
         }
     }
@@ -80,10 +80,10 @@ public class FitCrcTests
 
     private static ushort Bitwise(ushort crc, ReadOnlySpan<byte> bytes)
     {
-        foreach (byte b in bytes)
+        foreach (var b in bytes)
         {
             crc ^= b;
-            for (int bit = 0; bit < 8; bit++)
+            for (var bit = 0; bit < 8; bit++)
                 crc = (ushort)((crc & 1) != 0 ? (crc >> 1) ^ 0xA001 : crc >> 1);
         }
 

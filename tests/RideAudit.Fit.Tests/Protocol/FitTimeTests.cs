@@ -9,7 +9,7 @@ public class FitTimeTests
     [InlineData(0x1000_0000, "1998-07-03T21:24:16Z")]
     public void Known_times_are_their_known_dates(uint fit, string date)
     {
-        long unix = DateTimeOffset.Parse(date, System.Globalization.CultureInfo.InvariantCulture).ToUnixTimeSeconds();
+        var unix = DateTimeOffset.Parse(date, System.Globalization.CultureInfo.InvariantCulture).ToUnixTimeSeconds();
 
         Assert.Equal(unix, FitTime.ToUnixSeconds(fit));
         Assert.Equal(fit, FitTime.FromUnixSeconds(unix));

@@ -10,7 +10,7 @@ public class RecordHeaderTests
     {
         uint time = 0x3B;
         List<uint> times = [];
-        foreach (byte offset in (byte[])[27, 29, 2, 5, 1, 1, 31, 0])
+        foreach (var offset in (byte[])[27, 29, 2, 5, 1, 1, 31, 0])
         {
             time = RecordHeader.ResolveTime(time, (byte)(0x80 | offset));
             times.Add(time);

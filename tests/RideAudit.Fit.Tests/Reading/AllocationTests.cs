@@ -1,4 +1,3 @@
-using RideAudit.Fit.Messages;
 using RideAudit.Fit.Tests.Hazards;
 
 namespace RideAudit.Fit.Tests.Reading;
@@ -11,8 +10,8 @@ public class AllocationTests
     [Fact]
     public void Ten_times_the_records_cost_no_more_than_their_channels()
     {
-        long small = AllocatedBy(RideBuilder.Whole(5_000).Finish());
-        long large = AllocatedBy(RideBuilder.Whole(50_000).Finish());
+        var small = AllocatedBy(RideBuilder.Whole(5_000).Finish());
+        var large = AllocatedBy(RideBuilder.Whole(50_000).Finish());
 
         Assert.InRange(large - small, 0, (45_000 * ChannelBytes) + 4_096);
     }
@@ -20,11 +19,11 @@ public class AllocationTests
     [Fact]
     public void Redefinitions_that_come_again_cost_nothing_for_each_record()
     {
-        RideBuilder ride = new RideBuilder().Open();
-        for (int i = 0; i < 5_000; i++)
+        var ride = new RideBuilder().Open();
+        for (var i = 0; i < 5_000; i++)
             ride.DefineRecords().Ride(i, i + 1);
-        long alternating = AllocatedBy(ride.Close(seconds: 5_000).Finish());
-        long plain = AllocatedBy(RideBuilder.Whole(5_000).Finish());
+        var alternating = AllocatedBy(ride.Close(seconds: 5_000).Finish());
+        var plain = AllocatedBy(RideBuilder.Whole(5_000).Finish());
 
         // The first definition leaves room for more rows than records follow, since definitions stand between them.
         Assert.InRange(alternating - plain, 0, (3 * 5_000 * ChannelBytes) + 4_096);
@@ -33,9 +32,9 @@ public class AllocationTests
     private static long AllocatedBy(byte[] file)
     {
         FitDecoder.Decode(file);
-        long before = GC.GetAllocatedBytesForCurrentThread();
-        RecordChannels records = FitDecoder.Decode(file).Parts[0].Records;
-        long allocated = GC.GetAllocatedBytesForCurrentThread() - before;
+        var before = GC.GetAllocatedBytesForCurrentThread();
+        var records = FitDecoder.Decode(file).Parts[0].Records;
+        var allocated = GC.GetAllocatedBytesForCurrentThread() - before;
         Assert.True(records.Count >= 5_000);
         return allocated;
     }

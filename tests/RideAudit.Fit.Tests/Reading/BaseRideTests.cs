@@ -37,7 +37,7 @@ public class BaseRideTests
     [MemberData(nameof(Harmless))]
     public void Damage_to_the_container_loses_no_record(string damage, byte[] file)
     {
-        FitPart part = Assert.Single(FitDecoder.Decode(file).Parts);
+        var part = Assert.Single(FitDecoder.Decode(file).Parts);
 
         Assert.True(part.Records.Count == Seconds, damage);
         Assert.Equal(Ride.PowerSum, part.Records.Power.ToArray().Sum(p => (double)p));
@@ -49,12 +49,12 @@ public class BaseRideTests
     public void A_cut_anywhere_keeps_every_complete_record_and_no_other()
     {
         IEnumerable<int> cuts = [.. Enumerable.Range(40_000, 36), .. Enumerable.Range(1, 60).Select(i => i * 1300), .. Enumerable.Range(Whole.Length - 30, 28)];
-        foreach (int cut in cuts)
+        foreach (var cut in cuts)
         {
-            foreach (byte[] file in new[] { Whole[..cut], Bytes.WithDataSize(Whole[..cut], 0), Bytes.WithDataSize(Whole[..cut], (uint)cut - 14) })
+            foreach (var file in new[] { Whole[..cut], Bytes.WithDataSize(Whole[..cut], 0), Bytes.WithDataSize(Whole[..cut], (uint)cut - 14) })
             {
-                FitPart part = Assert.Single(FitDecoder.Decode(file).Parts);
-                (int count, double sum) = Ride.Within(cut - 14);
+                var part = Assert.Single(FitDecoder.Decode(file).Parts);
+                (var count, var sum) = Ride.Within(cut - 14);
                 Assert.Equal(count, part.Records.Count);
                 Assert.Equal(sum, part.Records.Power.ToArray().Sum(p => (double)p));
                 Assert.False(part.Integrity.EndedAtDataEnd && part.Integrity.IsIntact);
@@ -67,13 +67,13 @@ public class BaseRideTests
     public void Bytes_lost_in_mid_ride_cost_a_few_records_and_never_the_rest()
     {
         const int mostRecordsLost = 12;
-        for (int lost = 1; lost <= 60; lost++)
+        for (var lost = 1; lost <= 60; lost++)
         {
-            FitPart part = FitDecoder.Decode([.. Whole[..30_000], .. Whole[(30_000 + lost)..]]).Parts[0];
+            var part = FitDecoder.Decode([.. Whole[..30_000], .. Whole[(30_000 + lost)..]]).Parts[0];
 
             Assert.InRange(part.Records.Count, Seconds - mostRecordsLost, Seconds);
             Assert.True(part.Sessions.Count == 1, lost + ": " + string.Join('\n', part.Faults));
-            foreach (uint time in part.Records.Timestamps)
+            foreach (var time in part.Records.Timestamps)
                 Assert.InRange(time, RideBuilder.Start - 86_400, RideBuilder.Start + Seconds + 86_400);
         }
     }
@@ -81,11 +81,11 @@ public class BaseRideTests
     [Fact]
     public void Reading_up_to_the_first_break_keeps_what_stands_before_it()
     {
-        RideBuilder ride = new RideBuilder().Open().DefineRecords().Ride(0, 20);
+        var ride = new RideBuilder().Open().DefineRecords().Ride(0, 20);
         ride.Messages.WriteRaw([0x0C, 1, 2, 3]);
-        byte[] file = ride.Ride(20, 40).Close().Finish();
+        var file = ride.Ride(20, 40).Close().Finish();
 
-        FitFile read = FitDecoder.Decode(file, new FitDecodeOptions { Tolerance = DamageTolerance.UpToFirstBreak });
+        var read = FitDecoder.Decode(file, new FitDecodeOptions { Tolerance = DamageTolerance.UpToFirstBreak });
 
         Assert.Equal(20, read.Parts[0].Records.Count);
         Assert.Equal(FitFaultCode.UndefinedLocalType, read.Faults[0].Code);
@@ -94,25 +94,25 @@ public class BaseRideTests
     [Fact]
     public void Strict_reading_stops_at_the_first_fault_of_any_kind()
     {
-        foreach (HazardCase hazard in HazardTable.All.Where(h => h.Faults.Length > 0))
+        foreach (var hazard in HazardTable.All.Where(h => h.Faults.Length > 0))
         {
-            FitFile read = FitDecoder.Decode(hazard.Bytes, new FitDecodeOptions { Tolerance = DamageTolerance.Strict });
+            var read = FitDecoder.Decode(hazard.Bytes, new FitDecodeOptions { Tolerance = DamageTolerance.Strict });
             Assert.True(read.FaultCount >= 1, hazard.FileName);
             Assert.InRange(read.Parts.Sum(p => p.Records.Count), 0, Math.Max(hazard.Records, 3));
         }
 
-        foreach (HazardCase hazard in HazardTable.All.Where(h => h.IsGood))
+        foreach (var hazard in HazardTable.All.Where(h => h.IsGood))
             Assert.Equal(hazard.Records, FitDecoder.Decode(hazard.Bytes, new FitDecodeOptions { Tolerance = DamageTolerance.Strict }).Parts.Sum(p => p.Records.Count));
     }
 
     [Fact]
     public void The_caps_hold_and_say_so()
     {
-        FitFile read = FitDecoder.Decode(Whole, new FitDecodeOptions { MaxRecords = 100 });
+        var read = FitDecoder.Decode(Whole, new FitDecodeOptions { MaxRecords = 100 });
         Assert.Equal(100, read.Parts[0].Records.Count);
         Assert.Single(read.Faults, f => f.Code == FitFaultCode.LimitReached);
 
-        byte[] chain = Bytes.Join([.. Enumerable.Repeat(TinyRideTests.File, 5)]);
+        var chain = Bytes.Join([.. Enumerable.Repeat(TinyRideTests.File, 5)]);
         Assert.Equal(3, FitDecoder.Decode(chain, new FitDecodeOptions { MaxParts = 3 }).Parts.Count);
         Assert.Equal(FitRejectionReason.NotFit, FitDecoder.Decode(GzipOf(Whole), new FitDecodeOptions { MaxInflatedBytes = 1000 }).Rejection!.Reason);
     }

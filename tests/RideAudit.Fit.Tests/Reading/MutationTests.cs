@@ -15,14 +15,14 @@ public class MutationTests
     {
         byte[][] files = [.. HazardTable.All.Where(h => h.IsGood).Select(h => h.Bytes)];
         Random random = new(Seed);
-        for (int i = 0; i < Mutants; i++)
+        for (var i = 0; i < Mutants; i++)
         {
-            byte[] mutant = Mutate(files[random.Next(files.Length)], files, random);
-            long before = GC.GetAllocatedBytesForCurrentThread();
-            FitFile read = FitDecoder.Decode(mutant);
-            long allocated = GC.GetAllocatedBytesForCurrentThread() - before;
+            var mutant = Mutate(files[random.Next(files.Length)], files, random);
+            var before = GC.GetAllocatedBytesForCurrentThread();
+            var read = FitDecoder.Decode(mutant);
+            var allocated = GC.GetAllocatedBytesForCurrentThread() - before;
 
-            int bytes = read.Rejection is null && FitContent.Sniff(mutant) == FitContentKind.Gzip ? 70_000 : mutant.Length;
+            var bytes = read.Rejection is null && FitContent.Sniff(mutant) == FitContentKind.Gzip ? 70_000 : mutant.Length;
             Assert.InRange(allocated, 0, BytesAtLeast + (BytesPerByte * bytes));
             Assert.InRange(read.Parts.Sum(p => p.Records.Count), 0, bytes);
             Assert.Equal(read.Rejection is null, read.Parts.Count > 0);
@@ -32,11 +32,11 @@ public class MutationTests
 
     private static void IsSound(FitPart part)
     {
-        int count = part.Records.Count;
+        var count = part.Records.Count;
         Assert.Equal(count, part.Records.Timestamps.Length);
-        foreach (float heartRate in part.Records.HeartRate)
+        foreach (var heartRate in part.Records.HeartRate)
             Assert.True(float.IsNaN(heartRate) || heartRate is >= 1 and <= 254);
-        foreach (float power in part.Records.Power)
+        foreach (var power in part.Records.Power)
             Assert.True(float.IsNaN(power) || power is >= 0 and < 65_535);
         Assert.Equal(count, part.Records.InTimeOrder().Length);
     }
@@ -44,7 +44,7 @@ public class MutationTests
     private static byte[] Mutate(byte[] file, byte[][] others, Random random)
     {
         List<byte> bytes = [.. file];
-        for (int changes = random.Next(1, 6); changes > 0 && bytes.Count > 0; changes--)
+        for (var changes = random.Next(1, 6); changes > 0 && bytes.Count > 0; changes--)
             Change(bytes, others, random);
         return [.. bytes];
     }
@@ -62,8 +62,8 @@ public class MutationTests
             case 5: bytes.InsertRange(at, Bytes.Noise(length, (uint)random.Next())); break;
             case 6: bytes.RemoveRange(at, bytes.Count - at); break;
             default:
-                byte[] other = others[random.Next(others.Length)];
-                int from = random.Next(other.Length);
+                var other = others[random.Next(others.Length)];
+                var from = random.Next(other.Length);
                 bytes.InsertRange(at, other[from..Math.Min(other.Length, from + 100)]);
                 break;
         }

@@ -18,7 +18,7 @@ public class FitWriterTests
     [InlineData(FitByteOrder.BigEndian)]
     public void Summaries_come_back_as_they_were_written(FitByteOrder order)
     {
-        FitSession session = SomeSession();
+        var session = SomeSession();
         FitUserProfile profile = new() { Gender = 0, AgeYears = 40, HeightM = 1.79, WeightKg = 71, RestingHeartRate = 50, MaxBikingHeartRate = 185, MaxHeartRate = 188 };
         FitLap lap = new() { Timestamp = Start + 60, StartTime = Start, TotalElapsedSeconds = 60, TotalTimerSeconds = 58.5, TotalDistanceM = 500.25, AvgHeartRate = 140, AvgPower = 210, MaxPower = 400, NormalisedPower = 220, Trigger = 7, MessageIndex = 0 };
         FitWriter writer = new(new FitWriterOptions { ByteOrder = order });
@@ -31,7 +31,7 @@ public class FitWriterTests
         writer.WriteSession(session);
         writer.WriteActivity(new FitActivity(Start + 60, Start + 3660, 58.5, 1));
 
-        FitPart part = Assert.Single(FitDecoder.Decode(writer.Finish()).Parts);
+        var part = Assert.Single(FitDecoder.Decode(writer.Finish()).Parts);
 
         Assert.Equal(new FitFileId(FitFileType.Activity, 255, 3, Start), part.FileId);
         Assert.Equal(profile, part.UserProfile);
@@ -57,7 +57,7 @@ public class FitWriterTests
         writer.WriteWorkoutStep(easy);
         writer.WriteWorkoutStep(repeat);
 
-        FitPart part = Assert.Single(FitDecoder.Decode(writer.Finish()).Parts);
+        var part = Assert.Single(FitDecoder.Decode(writer.Finish()).Parts);
 
         Assert.Equal(new FitWorkout("four fours", 2, 2), part.Workout);
         Assert.Equal([easy, repeat], part.WorkoutSteps);
@@ -82,7 +82,7 @@ public class FitWriterTests
         writer.WriteRecord(new FitRecord(Start, Power: 200, DeveloperPower: 210));
         writer.WriteRecord(new FitRecord(Start + 1, DeveloperPower: 220));
 
-        RecordChannels records = FitDecoder.Decode(writer.Finish()).Parts[0].Records;
+        var records = FitDecoder.Decode(writer.Finish()).Parts[0].Records;
 
         Assert.Equal([210f, 220f], records.DeveloperPower.ToArray());
         Assert.Equal([200f, 220f], new[] { records.PowerOrDeveloperPower(0), records.PowerOrDeveloperPower(1) });
@@ -135,7 +135,7 @@ public class FitWriterTests
     private static Gen<FitRecord[]> AnyRecords()
     {
         Gen<int?> Maybe(int high) => Gen.Frequency((4, Gen.Choose(0, high).Select(v => (int?)v)), (1, Gen.Constant((int?)null)));
-        Gen<FitRecord> record =
+        var record =
             from time in Gen.Choose(0, 80_000)
             from power in Maybe(65_534)
             from heartRate in Maybe(253)
@@ -149,13 +149,13 @@ public class FitWriterTests
 
     private static bool CameBack(FitRecord[] written)
     {
-        foreach (FitByteOrder order in Enum.GetValues<FitByteOrder>())
+        foreach (var order in Enum.GetValues<FitByteOrder>())
         {
             FitWriter writer = new(new FitWriterOptions { ByteOrder = order });
             writer.WriteFileId(new FitFileId(FitFileType.Activity));
-            foreach (FitRecord record in written)
+            foreach (var record in written)
                 writer.WriteRecord(record);
-            FitFile file = FitDecoder.Decode(writer.Finish());
+            var file = FitDecoder.Decode(writer.Finish());
             if (file.Parts[0].Records.Count != written.Length || !written.Select((r, i) => IsRow(file.Parts[0].Records, i, r)).All(same => same))
                 return false;
         }

@@ -17,7 +17,7 @@ public sealed class ScaleTests
     [Fact]
     public void Values_under_zero_are_on_the_scale_and_zero_has_a_tick()
     {
-        Scale scale = Scale.For([-1.8, 7.1], 3);
+        var scale = Scale.For([-1.8, 7.1], 3);
 
         Assert.Equal([-5, 0, 5, 10], scale.Ticks);
     }
@@ -26,11 +26,11 @@ public sealed class ScaleTests
     public void Every_value_lies_between_the_limits_and_the_ticks_reach_from_one_to_the_other()
     {
         var random = new Random(7);
-        for (int round = 0; round < 500; round++)
+        for (var round = 0; round < 500; round++)
         {
             double[] values = [.. Enumerable.Range(0, 1 + random.Next(6)).Select(_ => (random.NextDouble() - 0.3) * Math.Pow(10, random.Next(-1, 5)))];
-            int ticks = random.Next(2, 6);
-            Scale scale = Scale.For(values, ticks);
+            var ticks = random.Next(2, 6);
+            var scale = Scale.For(values, ticks);
 
             Assert.All(values, value => Assert.InRange(value, scale.Low, scale.High));
             Assert.InRange(scale.Ticks.Count(), 2, ticks + 3);

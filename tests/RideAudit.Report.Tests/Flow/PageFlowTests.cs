@@ -10,7 +10,7 @@ public sealed class PageFlowTests
     [Fact]
     public void Margins_are_18_mm_on_both_papers()
     {
-        foreach (Sheet sheet in new[] { A4, new Sheet(Paper.Letter) })
+        foreach (var sheet in new[] { A4, new Sheet(Paper.Letter) })
         {
             Assert.Equal(51.024, sheet.Left, 0.001);
             Assert.Equal(sheet.Width - 51.024, sheet.Right, 0.001);
@@ -21,7 +21,7 @@ public sealed class PageFlowTests
     [Fact]
     public void A_block_that_does_not_fit_starts_the_next_page()
     {
-        IReadOnlyList<IReadOnlyList<Placed>> pages = Flow(new Slab(A4.FlowHeight - 50), new Slab(60));
+        var pages = Flow(new Slab(A4.FlowHeight - 50), new Slab(60));
 
         Assert.Equal([1, 1], pages.Select(page => page.Count));
         Assert.Equal(A4.FlowTop, pages[1][0].Y);
@@ -30,7 +30,7 @@ public sealed class PageFlowTests
     [Fact]
     public void A_heading_goes_with_what_it_heads()
     {
-        IReadOnlyList<IReadOnlyList<Placed>> pages = Flow(new Slab(A4.FlowHeight - 70), new Slab(20) { KeepWithNext = true }, new Slab(60));
+        var pages = Flow(new Slab(A4.FlowHeight - 70), new Slab(20) { KeepWithNext = true }, new Slab(60));
 
         Assert.Equal([1, 2], pages.Select(page => page.Count));
     }
@@ -38,7 +38,7 @@ public sealed class PageFlowTests
     [Fact]
     public void White_space_above_is_dropped_at_the_top_of_a_page()
     {
-        IReadOnlyList<IReadOnlyList<Placed>> pages = Flow(new Slab(A4.FlowHeight - 10), new Slab(20) { SpaceBefore = 30 });
+        var pages = Flow(new Slab(A4.FlowHeight - 10), new Slab(20) { SpaceBefore = 30 });
 
         Assert.Equal(A4.FlowTop, pages[1][0].Y);
     }
@@ -48,7 +48,7 @@ public sealed class PageFlowTests
     {
         var head = new Slab(15);
         Block[] rows = [.. Enumerable.Range(0, 100).Select(_ => new Slab(20) { RunningHead = head })];
-        IReadOnlyList<IReadOnlyList<Placed>> pages = Flow([head, .. rows]);
+        var pages = Flow([head, .. rows]);
 
         Assert.True(pages.Count > 2);
         Assert.All(pages, page => Assert.Same(head, page[0].Block));
@@ -59,7 +59,7 @@ public sealed class PageFlowTests
     public void Nothing_stands_below_the_flow()
     {
         Block[] blocks = [.. Enumerable.Range(1, 200).Select(number => new Slab(7 + (number % 37)) { SpaceBefore = number % 5, KeepWithNext = number % 3 == 0 })];
-        IReadOnlyList<IReadOnlyList<Placed>> pages = Flow(blocks);
+        var pages = Flow(blocks);
 
         Assert.All(pages.SelectMany(page => page), placed => Assert.True(placed.Y + placed.Block.Height <= A4.FlowBottom + 0.01));
         Assert.Equal(blocks, pages.SelectMany(page => page).Select(placed => placed.Block));

@@ -2,7 +2,6 @@ using RideAudit.Report.Drawing;
 using RideAudit.Report.Fonts;
 using RideAudit.Report.Pages;
 using SkiaSharp;
-using UglyToad.PdfPig;
 
 namespace RideAudit.Report.Tests.Fonts;
 
@@ -37,7 +36,7 @@ public sealed class FontTests
     public void A_script_no_font_has_is_named_in_its_place_with_a_font_to_install(string text, string printed, string font)
     {
         Assert.Equal(printed, Bare.Printable(text, Weight.Regular));
-        Writing lacking = Assert.Single(Bare.Lacking([text]));
+        var lacking = Assert.Single(Bare.Lacking([text]));
         Assert.Contains($"for example {font}", lacking.Advice, StringComparison.Ordinal);
     }
 
@@ -57,7 +56,7 @@ public sealed class FontTests
     {
         using var stream = new MemoryStream();
         ReviewPdf.Write(SampleReviews.Middle() with { Rider = SampleReviews.Middle().Rider with { Label = "Rider あ" } }, stream, new PageOptions(), Bare);
-        using PdfDocument document = Drawn.Open(stream.ToArray());
+        using var document = Drawn.Open(stream.ToArray());
 
         Assert.StartsWith("Rider [Chinese or Japanese]", Drawn.TextOf(document.GetPage(1)), StringComparison.Ordinal);
         Assert.Contains(document.GetPages().Select(Drawn.TextOf), text => text.Contains("install one with TrueType outlines, for example IPAexGothic", StringComparison.Ordinal));
@@ -72,7 +71,7 @@ public sealed class FontTests
     {
         var pages = new ReviewPages(Drawn.Sample(name), new PageOptions(), Bare);
         var glyphs = new List<int>();
-        for (int page = 0; page < pages.Count; page++)
+        for (var page = 0; page < pages.Count; page++)
             pages.Draw(page, new Watched(glyphs));
 
         Assert.NotEmpty(glyphs);
@@ -88,9 +87,9 @@ public sealed class FontTests
     [Fact]
     public void A_cut_down_font_keeps_the_outlines_of_what_is_drawn_and_drops_the_rest()
     {
-        Face face = FontSet.Inter(Weight.Regular);
+        var face = FontSet.Inter(Weight.Regular);
         int letter = face.Glyph('é'), figure = face.Glyph('1');
-        byte[] bytes = face.Cut([(letter, 'é'), (figure, '1')]);
+        var bytes = face.Cut([(letter, 'é'), (figure, '1')]);
         using SKTypeface cutTypeface = SKTypeface.FromData(SKData.CreateCopy(bytes)), wholeTypeface = SKTypeface.FromData(SKData.CreateCopy(face.Bytes));
         using SKFont cut = new(cutTypeface, 100), whole = new(wholeTypeface, 100);
 
@@ -112,15 +111,15 @@ public sealed class FontTests
     [Fact]
     public void A_damaged_font_gives_no_exception()
     {
-        byte[] whole = InterPackage.Read("Inter-Regular.ttf");
+        var whole = InterPackage.Read("Inter-Regular.ttf");
         var random = new Random(20260622);
-        for (int round = 0; round < 60; round++)
+        for (var round = 0; round < 60; round++)
         {
-            byte[] damaged = whole[..random.Next(whole.Length)];
-            for (int i = 0; i < 200 && damaged.Length > 0; i++)
+            var damaged = whole[..random.Next(whole.Length)];
+            for (var i = 0; i < 200 && damaged.Length > 0; i++)
                 damaged[random.Next(Math.Min(damaged.Length, round % 2 == 0 ? 4096 : damaged.Length))] = (byte)random.Next(256);
-            Face? face = Face.Open(damaged);
-            GlyphRun? run = face?.Shape("Αθλήτρια Beta 123 e\u0301 Щ", 10);
+            var face = Face.Open(damaged);
+            var run = face?.Shape("Αθλήτρια Beta 123 e\u0301 Щ", 10);
             Assert.True(face is null || face.Cut([.. run!.Glyphs.Select(glyph => (glyph.Id, glyph.CodePoint))]).Length > 0);
         }
     }

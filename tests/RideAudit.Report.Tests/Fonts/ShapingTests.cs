@@ -26,10 +26,10 @@ public sealed class ShapingTests
     [MemberData(nameof(Cases))]
     public void Glyphs_and_kerning_are_those_of_HarfBuzz(string file, string text)
     {
-        byte[] bytes = InterPackage.Read(file);
-        Face face = Face.Open(bytes)!;
-        GlyphRun run = face.Shape(text, face.UnitsPerEm);
-        List<(int Glyph, int X)> expected = Reference(bytes, face.UnitsPerEm, text, out int width);
+        var bytes = InterPackage.Read(file);
+        var face = Face.Open(bytes)!;
+        var run = face.Shape(text, face.UnitsPerEm);
+        var expected = Reference(bytes, face.UnitsPerEm, text, out var width);
 
         Assert.Equal(expected.Select(glyph => glyph.Glyph), run.Glyphs.Select(glyph => glyph.Id));
         Assert.Equal(expected.Select(glyph => glyph.X), run.Glyphs.Select(glyph => (int)MathF.Round(glyph.X)));
@@ -70,13 +70,13 @@ public sealed class ShapingTests
     private static IEnumerable<Feature> Features(string text)
     {
         string[] plain = ["kern=1", "liga=0", "clig=0", "calt=0"];
-        IEnumerable<int> digits = Enumerable.Range(0, text.Length).Where(at => char.IsAsciiDigit(text[at]));
+        var digits = Enumerable.Range(0, text.Length).Where(at => char.IsAsciiDigit(text[at]));
         return [.. plain.Select(Feature.Parse), .. digits.Select(at => Feature.Parse($"tnum[{at}:{at + 1}]=1"))];
     }
 
     private static List<(int Glyph, int X)> Reference(byte[] bytes, int unitsPerEm, string text, out int width)
     {
-        GCHandle pinned = GCHandle.Alloc(bytes, GCHandleType.Pinned);
+        var pinned = GCHandle.Alloc(bytes, GCHandleType.Pinned);
         using var blob = new Blob(pinned.AddrOfPinnedObject(), bytes.Length, MemoryMode.ReadOnly);
         using var face = new HarfBuzzSharp.Face(blob, 0);
         using var font = new Font(face);
@@ -87,8 +87,8 @@ public sealed class ShapingTests
         buffer.GuessSegmentProperties();
         font.Shape(buffer, [.. Features(text)]);
         var glyphs = new List<(int Glyph, int X)>();
-        int x = 0;
-        for (int i = 0; i < buffer.Length; i++)
+        var x = 0;
+        for (var i = 0; i < buffer.Length; i++)
         {
             glyphs.Add(((int)buffer.GlyphInfos[i].Codepoint, x + buffer.GlyphPositions[i].XOffset));
             x += buffer.GlyphPositions[i].XAdvance;

@@ -1,6 +1,5 @@
 using RideAudit.Report.Drawing;
 using RideAudit.Report.Look;
-using UglyToad.PdfPig;
 using UglyToad.PdfPig.Content;
 
 namespace RideAudit.Report.Tests.Look;
@@ -24,7 +23,7 @@ public sealed class PaletteTests
     public void Text_is_set_in_no_other_colour(string name)
     {
         string[] allowed = [.. Palette.TextColours.Select(colour => $"{colour.Red} {colour.Green} {colour.Blue}").Order()];
-        using PdfDocument document = Drawn.Open(name, Paper.A4);
+        using var document = Drawn.Open(name, Paper.A4);
 
         Assert.All(document.GetPages().SelectMany(page => page.Letters).Select(ColourOf).Distinct(), colour => Assert.Contains(colour, allowed));
     }
@@ -59,13 +58,13 @@ public sealed class PaletteTests
 
         double[] bands = [Seen(Palette.Paper), Seen(Palette.Low), Seen(Palette.Middle), Seen(Palette.High)];
 
-        for (int band = 1; band < bands.Length; band++)
+        for (var band = 1; band < bands.Length; band++)
             Assert.True((bands[band - 1] + 0.05) / (bands[band] + 0.05) >= 1.5, $"{sight}: band {band} is {(bands[band - 1] + 0.05) / (bands[band] + 0.05):F2}:1");
     }
 
     private static string ColourOf(Letter letter)
     {
-        (double red, double green, double blue) = letter.Color!.ToRGBValues();
+        (var red, var green, var blue) = letter.Color!.ToRGBValues();
         return $"{Math.Round(red * 255)} {Math.Round(green * 255)} {Math.Round(blue * 255)}";
     }
 
@@ -79,7 +78,7 @@ public sealed class PaletteTests
 
     private static double Linear(byte channel)
     {
-        double share = channel / 255.0;
+        var share = channel / 255.0;
         return share <= 0.03928 ? share / 12.92 : Math.Pow((share + 0.055) / 1.055, 2.4);
     }
 }

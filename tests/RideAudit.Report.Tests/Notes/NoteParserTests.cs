@@ -13,7 +13,7 @@ public sealed class NoteParserTests
     [Fact]
     public void Blank_lines_part_paragraphs_and_single_ends_join()
     {
-        List<NoteParagraph> note = NoteParser.Parse("One line\nand the next.\n\nAnother.", Style);
+        var note = NoteParser.Parse("One line\nand the next.\n\nAnother.", Style);
 
         Assert.Equal(["One line and the next.", "Another."], note.Select(TextOf));
     }
@@ -21,7 +21,7 @@ public sealed class NoteParserTests
     [Fact]
     public void Lists_have_markers()
     {
-        List<NoteParagraph> note = NoteParser.Parse("Do:\n- this\n* that\n1. first\n12) twelfth", Style);
+        var note = NoteParser.Parse("Do:\n- this\n* that\n1. first\n12) twelfth", Style);
 
         Assert.Equal([null, "•", "•", "1.", "12)"], note.Select(paragraph => paragraph.Marker));
         Assert.Equal(["Do:", "this", "that", "first", "twelfth"], note.Select(TextOf));
@@ -45,7 +45,7 @@ public sealed class NoteParserTests
     [Fact]
     public void A_heading_is_a_strong_paragraph()
     {
-        NoteParagraph heading = NoteParser.Parse("# Next week\nRide easy.", Style)[0];
+        var heading = NoteParser.Parse("# Next week\nRide easy.", Style)[0];
 
         Assert.Equal("Next week", TextOf(heading));
         Assert.Equal(Weight.SemiBold, heading.Spans[0].Style.Weight);

@@ -1,11 +1,8 @@
-using RideAudit.Document;
 using RideAudit.Raster;
 using RideAudit.Report.Fonts;
 using RideAudit.Report.Pages;
 using RideAudit.Report.Pdf;
 using SkiaSharp;
-using UglyToad.PdfPig;
-using UglyToad.PdfPig.Content;
 
 namespace RideAudit.Report.Tests.Pages;
 
@@ -29,7 +26,7 @@ public sealed class CardTests
     {
         using var stream = new MemoryStream();
         ReviewPicture.WriteCard(SampleReviews.Middle(), stream);
-        using SKBitmap card = SKBitmap.Decode(stream.ToArray());
+        using var card = SKBitmap.Decode(stream.ToArray());
 
         Assert.Equal(1080, card.Width);
         Assert.True(card.Height > card.Width);
@@ -39,11 +36,11 @@ public sealed class CardTests
     [MemberData(nameof(Names))]
     public void The_card_holds_the_headline_the_changes_one_line_on_data_and_a_caution_and_cuts_nothing(string name)
     {
-        ReviewDocument review = Drawn.Sample(name);
+        var review = Drawn.Sample(name);
         var pages = new CardPages(review, FontSet.OfThisMachine);
-        using PdfDocument document = Drawn.Open(PdfMaker.Make(pages, FontSet.OfThisMachine, "card", "card", review.AsOf));
-        Page card = document.GetPage(1);
-        string text = Drawn.TextOf(card);
+        using var document = Drawn.Open(PdfMaker.Make(pages, FontSet.OfThisMachine, "card", "card", review.AsOf));
+        var card = document.GetPage(1);
+        var text = Drawn.TextOf(card);
 
         Assert.Contains(Drawn.Plain(review.Summary.Headline), text, StringComparison.Ordinal);
         Assert.All(review.Summary.ToChange, advice => Assert.Contains(Drawn.Plain(advice.Title), text, StringComparison.Ordinal));
@@ -60,8 +57,8 @@ public sealed class CardTests
     [InlineData("twenty-one-rides")]
     public void No_letters_of_the_card_touch(string name)
     {
-        ReviewDocument review = Drawn.Sample(name);
-        using PdfDocument document = Drawn.Open(PdfMaker.Make(new CardPages(review, FontSet.OfThisMachine), FontSet.OfThisMachine, "card", "card", review.AsOf));
+        var review = Drawn.Sample(name);
+        using var document = Drawn.Open(PdfMaker.Make(new CardPages(review, FontSet.OfThisMachine), FontSet.OfThisMachine, "card", "card", review.AsOf));
 
         Assert.Empty(Placement.Overlaps(document.GetPage(1).Letters));
     }

@@ -1,5 +1,4 @@
 using NodaTime;
-using RideAudit.Document;
 using RideAudit.Report.Charts;
 using RideAudit.Report.Drawing;
 using RideAudit.Report.Fonts;
@@ -7,7 +6,6 @@ using RideAudit.Report.Look;
 using RideAudit.Report.Text;
 using RideAudit.Units;
 using RideAudit.Weeks;
-using UglyToad.PdfPig;
 using Span = RideAudit.Report.Text.Span;
 
 namespace RideAudit.Report.Tests.Pages;
@@ -21,7 +19,7 @@ public sealed class DefectTests
     [MemberData(nameof(Names))]
     public void Unknown_stress_is_a_dash_and_never_called_nothing(string name)
     {
-        string text = Drawn.Whole(name);
+        var text = Drawn.Whole(name);
 
         Assert.DoesNotContain("no stress", Page(name, 1), StringComparison.Ordinal);
         Assert.DoesNotContain("0 stress", text, StringComparison.Ordinal);
@@ -36,14 +34,14 @@ public sealed class DefectTests
     [Fact]
     public void A_text_is_cut_between_words_where_it_has_any()
     {
-        FontSet fonts = FontSet.OfThisMachine;
+        var fonts = FontSet.OfThisMachine;
         const string text = "Three hard days in the week, asked at most two. Common practice, no source.";
 
         for (float width = 60; width < 300; width += 7)
         {
-            string cut = LineBreaker.Clip(fonts, new Span(text, Styles.Body), width, 1)[0].Text;
+            var cut = LineBreaker.Clip(fonts, new Span(text, Styles.Body), width, 1)[0].Text;
             Assert.EndsWith("…", cut, StringComparison.Ordinal);
-            string kept = cut.TrimEnd('…');
+            var kept = cut.TrimEnd('…');
             Assert.StartsWith(kept, text, StringComparison.Ordinal);
             Assert.False(char.IsLetter(text[kept.Length]), $"'{cut}' is cut inside a word.");
         }
@@ -53,8 +51,8 @@ public sealed class DefectTests
     [MemberData(nameof(Names))]
     public void No_last_page_holds_nothing_but_cautions(string name)
     {
-        using PdfDocument document = Drawn.Open(name, Drawn.PaperOf(name));
-        string last = Drawn.TextOf(document.GetPage(document.NumberOfPages));
+        using var document = Drawn.Open(name, Drawn.PaperOf(name));
+        var last = Drawn.TextOf(document.GetPage(document.NumberOfPages));
 
         Assert.True(document.NumberOfPages == 1 || last.Contains("The method", StringComparison.Ordinal));
         Assert.Equal(1, document.GetPages().Count(page => Drawn.TextOf(page).Contains("see a doctor", StringComparison.Ordinal)));
@@ -74,10 +72,10 @@ public sealed class DefectTests
     [Fact]
     public void A_range_that_is_none_is_told_as_one_figure()
     {
-        ReviewDocument middle = SampleReviews.Middle();
-        ReviewDocument flat = middle with { History = [.. middle.History.Select(week => week with { Stress = 236.2, LongestRideSeconds = 3600 })] };
-        using PdfDocument document = Drawn.Open(Drawn.Write(flat, appendix: true));
-        string text = string.Join(' ', document.GetPages().Select(Drawn.TextOf));
+        var middle = SampleReviews.Middle();
+        var flat = middle with { History = [.. middle.History.Select(week => week with { Stress = 236.2, LongestRideSeconds = 3600 })] };
+        using var document = Drawn.Open(Drawn.Write(flat, appendix: true));
+        var text = string.Join(' ', document.GetPages().Select(Drawn.TextOf));
 
         Assert.Contains("This week 236 points, as in every week shown.", text, StringComparison.Ordinal);
         Assert.DoesNotContain("From 236 ", text, StringComparison.Ordinal);
@@ -90,8 +88,8 @@ public sealed class DefectTests
     [InlineData(-2.06, "Chronic load fell by 2.1 points to 43")]
     public void A_ramp_that_rounds_to_nothing_is_no_rise(double ramp, string words)
     {
-        ReviewDocument middle = SampleReviews.Middle();
-        using PdfDocument document = Drawn.Open(Drawn.Write(middle with { Week = middle.Week with { RampPerWeek = ramp, ChronicLoad = 43.2 } }));
+        var middle = SampleReviews.Middle();
+        using var document = Drawn.Open(Drawn.Write(middle with { Week = middle.Week with { RampPerWeek = ramp, ChronicLoad = 43.2 } }));
 
         Assert.Contains(words, Drawn.TextOf(document.GetPage(2)), StringComparison.Ordinal);
     }
@@ -99,11 +97,11 @@ public sealed class DefectTests
     [Fact]
     public void A_recovery_day_whose_ride_is_called_otherwise_says_that_it_means_the_day()
     {
-        ReviewDocument middle = SampleReviews.Middle();
-        int friday = middle.Week.Days.ToList().FindIndex(day => day.Date.DayOfWeek == IsoDayOfWeek.Friday);
+        var middle = SampleReviews.Middle();
+        var friday = middle.Week.Days.ToList().FindIndex(day => day.Date.DayOfWeek == IsoDayOfWeek.Friday);
         Assert.Equal(RideKind.Endurance, middle.Rides.Single(ride => middle.Week.Days[friday].Rides.Contains(ride.File)).Kind);
-        ReviewDocument eased = middle with { Week = middle.Week with { Days = middle.Week.Days.SetItem(friday, middle.Week.Days[friday] with { Kind = DayKind.Recovery }) } };
-        using PdfDocument document = Drawn.Open(Drawn.Write(eased));
+        var eased = middle with { Week = middle.Week with { Days = middle.Week.Days.SetItem(friday, middle.Week.Days[friday] with { Kind = DayKind.Recovery }) } };
+        using var document = Drawn.Open(Drawn.Write(eased));
 
         Assert.Contains("recovery day", Drawn.TextOf(document.GetPage(1)), StringComparison.Ordinal);
         Assert.Contains("Recovery day: one short easy ride.", Drawn.TextOf(document.GetPage(3)), StringComparison.Ordinal);
@@ -112,8 +110,8 @@ public sealed class DefectTests
     [Fact]
     public void Common_practice_is_said_once_and_marked_elsewhere()
     {
-        using PdfDocument document = Drawn.Open("middle", Paper.A4);
-        string text = string.Join(' ', document.GetPages().Select(Drawn.TextOf));
+        using var document = Drawn.Open("middle", Paper.A4);
+        var text = string.Join(' ', document.GetPages().Select(Drawn.TextOf));
 
         Assert.Equal(2, text.Split("common practice, no source", StringSplitOptions.None).Length);
         Assert.True(text.Count(letter => letter == '°') > 3);
@@ -127,7 +125,7 @@ public sealed class DefectTests
 
     private static string Page(string name, int number)
     {
-        using PdfDocument document = Drawn.Open(name, Drawn.PaperOf(name));
+        using var document = Drawn.Open(name, Drawn.PaperOf(name));
         return Drawn.TextOf(document.GetPage(number));
     }
 

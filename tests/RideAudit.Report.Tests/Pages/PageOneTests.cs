@@ -1,6 +1,4 @@
 using System.Globalization;
-using RideAudit.Document;
-using UglyToad.PdfPig;
 
 namespace RideAudit.Report.Tests.Pages;
 
@@ -12,8 +10,8 @@ public sealed class PageOneTests
     [MemberData(nameof(Names))]
     public void Key_figures_are_the_documents(string name)
     {
-        ReviewDocument review = Drawn.Sample(name);
-        string text = PageOne(name);
+        var review = Drawn.Sample(name);
+        var text = PageOne(name);
 
         Assert.Contains(Tenth(review.Week.Hours) + " h", text, StringComparison.Ordinal);
         Assert.Contains(Whole(review.Week.Stress), text, StringComparison.Ordinal);
@@ -33,8 +31,8 @@ public sealed class PageOneTests
     [MemberData(nameof(NamesWithRoom))]
     public void Headline_subline_actions_and_what_held_are_the_documents(string name)
     {
-        ReviewDocument review = Drawn.Sample(name);
-        string text = PageOne(name);
+        var review = Drawn.Sample(name);
+        var text = PageOne(name);
 
         Assert.Contains(Drawn.Plain(review.Summary.Headline), text, StringComparison.Ordinal);
         Assert.Contains(Drawn.Plain(review.Summary.Subline), text, StringComparison.Ordinal);
@@ -46,8 +44,8 @@ public sealed class PageOneTests
     [Fact]
     public void What_page_one_has_no_room_for_is_cut_with_a_sign_and_stands_on_the_next_page()
     {
-        ReviewDocument review = Drawn.Sample("crowded");
-        string text = PageOne("crowded");
+        var review = Drawn.Sample("crowded");
+        var text = PageOne("crowded");
 
         Assert.Contains(Drawn.Plain(review.Summary.Headline), text, StringComparison.Ordinal);
         Assert.All(review.Summary.ToChange, advice => Assert.Contains(advice.Title[..30], text, StringComparison.Ordinal));
@@ -59,8 +57,8 @@ public sealed class PageOneTests
     [Fact]
     public void Who_which_week_and_where_in_the_plan_stand_at_the_top()
     {
-        using PdfDocument document = Drawn.Open("middle", Paper.A4);
-        string top = Drawn.Lines(document.GetPage(1)).First();
+        using var document = Drawn.Open("middle", Paper.A4);
+        var top = Drawn.Lines(document.GetPage(1)).First();
 
         Assert.Equal("Rider A middle volume Week of 8 June 2026, ISO week 24, week 10 of 16", top);
     }
@@ -68,16 +66,16 @@ public sealed class PageOneTests
     [Fact]
     public void Each_days_stress_stands_over_its_day()
     {
-        ReviewDocument review = Drawn.Sample("middle");
-        using PdfDocument document = Drawn.Open("middle", Paper.A4);
+        var review = Drawn.Sample("middle");
+        using var document = Drawn.Open("middle", Paper.A4);
         UglyToad.PdfPig.Content.Word[] words = [.. document.GetPage(1).GetWords()];
 
-        foreach (DayEntry day in review.Week.Days.Where(day => day.Stress is not null))
+        foreach (var day in review.Week.Days.Where(day => day.Stress is not null))
         {
-            string date = day.Date.ToString("ddd", CultureInfo.InvariantCulture);
+            var date = day.Date.ToString("ddd", CultureInfo.InvariantCulture);
             string[] spellings = [date, date + " " + day.Date.Day, date + "\u00A0" + day.Date.Day];
-            UglyToad.PdfPig.Content.Word name = words.First(word => spellings.Contains(word.Text));
-            string stress = Whole(day.Stress!.Value);
+            var name = words.First(word => spellings.Contains(word.Text));
+            var stress = Whole(day.Stress!.Value);
             Assert.Contains(words, word => word.Text == stress && word.BoundingBox.Bottom > name.BoundingBox.Top && Math.Abs(word.BoundingBox.Left - name.BoundingBox.Left) < 25);
         }
     }
@@ -85,7 +83,7 @@ public sealed class PageOneTests
     [Fact]
     public void A_broken_span_is_labelled_with_its_hours_in_rust()
     {
-        using PdfDocument document = Drawn.Open("middle", Paper.A4);
+        using var document = Drawn.Open("middle", Paper.A4);
         UglyToad.PdfPig.Content.Letter[] rust = [.. document.GetPage(1).Letters.Where(letter => IsRust(letter.Color))];
 
         Assert.StartsWith("23", string.Concat(rust.Select(letter => letter.Value)), StringComparison.Ordinal);
@@ -94,8 +92,8 @@ public sealed class PageOneTests
     [Fact]
     public void A_note_stands_under_the_verdict_and_goes_on_where_there_is_no_more_room()
     {
-        string note = string.Join("\n\n", Enumerable.Range(1, 40).Select(number => $"Paragraph {number} of a *long* note to **the rider**."));
-        using PdfDocument document = Drawn.Open(Drawn.Write(SampleReviews.Middle() with { Note = note }));
+        var note = string.Join("\n\n", Enumerable.Range(1, 40).Select(number => $"Paragraph {number} of a *long* note to **the rider**."));
+        using var document = Drawn.Open(Drawn.Write(SampleReviews.Middle() with { Note = note }));
         string first = Drawn.TextOf(document.GetPage(1)), rest = string.Concat(document.GetPages().Skip(1).Select(Drawn.TextOf));
 
         Assert.Contains("Paragraph 1 of a long note to the rider.", first, StringComparison.Ordinal);
@@ -107,9 +105,9 @@ public sealed class PageOneTests
     [Fact]
     public void Room_for_notes_is_left_only_when_asked_for_and_there_is_no_note()
     {
-        using PdfDocument asked = Drawn.Open(Drawn.Write(SampleReviews.Low(), roomForNotes: true));
-        using PdfDocument noted = Drawn.Open(Drawn.Write(SampleReviews.Low() with { Note = "Well ridden." }, roomForNotes: true));
-        using PdfDocument plain = Drawn.Open(Drawn.Write(SampleReviews.Low()));
+        using var asked = Drawn.Open(Drawn.Write(SampleReviews.Low(), roomForNotes: true));
+        using var noted = Drawn.Open(Drawn.Write(SampleReviews.Low() with { Note = "Well ridden." }, roomForNotes: true));
+        using var plain = Drawn.Open(Drawn.Write(SampleReviews.Low()));
 
         Assert.Contains(Drawn.Lines(asked.GetPage(1)), line => line == "Notes");
         Assert.DoesNotContain(Drawn.Lines(noted.GetPage(1)), line => line == "Notes");
@@ -119,7 +117,7 @@ public sealed class PageOneTests
     [Fact]
     public void A_label_too_long_for_the_page_is_cut_with_an_ellipsis()
     {
-        string text = PageOne("noted");
+        var text = PageOne("noted");
 
         Assert.Contains("…", text, StringComparison.Ordinal);
         Assert.StartsWith("A rider whose label", text, StringComparison.Ordinal);
@@ -127,7 +125,7 @@ public sealed class PageOneTests
 
     private static string PageOne(string name)
     {
-        using PdfDocument document = Drawn.Open(name, Drawn.PaperOf(name));
+        using var document = Drawn.Open(name, Drawn.PaperOf(name));
         return Drawn.TextOf(document.GetPage(1));
     }
 
@@ -139,7 +137,7 @@ public sealed class PageOneTests
     {
         if (colour is null)
             return false;
-        (double red, double green, double blue) = colour.ToRGBValues();
+        (var red, var green, var blue) = colour.ToRGBValues();
         return Math.Abs(red - (0xA8 / 255.0)) < 0.01 && Math.Abs(green - (0x4A / 255.0)) < 0.01 && Math.Abs(blue - (0x1C / 255.0)) < 0.01;
     }
 }

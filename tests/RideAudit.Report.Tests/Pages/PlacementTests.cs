@@ -1,6 +1,3 @@
-using UglyToad.PdfPig;
-using UglyToad.PdfPig.Content;
-
 namespace RideAudit.Report.Tests.Pages;
 
 public sealed class PlacementTests
@@ -11,8 +8,8 @@ public sealed class PlacementTests
     [MemberData(nameof(Everything))]
     public void No_letter_stands_outside_the_margins(string name, Paper paper)
     {
-        using PdfDocument document = Drawn.Open(name, paper);
-        foreach (Page page in document.GetPages())
+        using var document = Drawn.Open(name, paper);
+        foreach (var page in document.GetPages())
             Assert.Equal([], Placement.Outside(page).Take(3));
     }
 
@@ -20,8 +17,8 @@ public sealed class PlacementTests
     [MemberData(nameof(Everything))]
     public void No_two_texts_overlap(string name, Paper paper)
     {
-        using PdfDocument document = Drawn.Open(name, paper);
-        foreach (Page page in document.GetPages())
+        using var document = Drawn.Open(name, paper);
+        foreach (var page in document.GetPages())
             Assert.Equal([], Placement.Overlaps(page.Letters).Take(3));
     }
 
@@ -29,7 +26,7 @@ public sealed class PlacementTests
     [MemberData(nameof(Everything))]
     public void No_line_starts_with_a_parting_dot_or_a_unit(string name, Paper paper)
     {
-        using PdfDocument document = Drawn.Open(name, paper);
+        using var document = Drawn.Open(name, paper);
 
         Assert.DoesNotContain(document.GetPages().SelectMany(Drawn.Lines), line => line.StartsWith('·') || line.StartsWith('%'));
     }
@@ -37,8 +34,8 @@ public sealed class PlacementTests
     [Fact]
     public void An_overlap_would_be_seen()
     {
-        using PdfDocument document = Drawn.Open("middle", Paper.A4);
-        Page page = document.GetPage(1);
+        using var document = Drawn.Open("middle", Paper.A4);
+        var page = document.GetPage(1);
 
         Assert.NotEmpty(Placement.Overlaps([.. page.Letters, .. page.Letters]));
     }

@@ -15,7 +15,7 @@ public sealed class DeflateTests
         yield return ["two bytes", new byte[] { 7, 7 }];
         yield return ["zeros", new byte[100_000]];
         yield return ["text", Encoding.ASCII.GetBytes(string.Join('\n', Enumerable.Range(0, 4000).Select(i => $"{i % 37}.{i * 7 % 100} {i % 11} l")))];
-        byte[] noise = new byte[70_000];
+        var noise = new byte[70_000];
         new Random(3).NextBytes(noise);
         yield return ["noise", noise];
         yield return ["noise twice, farther apart than can be seen", new[] { noise, noise }.SelectMany(part => part).ToArray()];
@@ -38,11 +38,11 @@ public sealed class DeflateTests
     public void Streams_of_many_lengths_and_alphabets_come_back()
     {
         var random = new Random(20260622);
-        for (int round = 0; round < 300; round++)
+        for (var round = 0; round < 300; round++)
         {
-            byte[] data = new byte[random.Next(600)];
-            int alphabet = 1 + random.Next(256);
-            for (int i = 0; i < data.Length; i++)
+            var data = new byte[random.Next(600)];
+            var alphabet = 1 + random.Next(256);
+            for (var i = 0; i < data.Length; i++)
                 data[i] = (byte)(random.Next(4) == 0 || i < 9 ? random.Next(alphabet) : data[i - 1 - random.Next(8)]);
             What_is_compressed_comes_back($"round {round}", data);
         }
@@ -52,7 +52,7 @@ public sealed class DeflateTests
     public void Weights_that_grow_like_Fibonaccis_numbers_stay_within_fifteen_bits()
     {
         var data = new List<byte>();
-        (int one, int two) = (1, 1);
+        (var one, var two) = (1, 1);
         for (byte symbol = 0; symbol < 22; symbol++, (one, two) = (two, one + two))
             data.AddRange(Enumerable.Repeat(symbol, one));
         byte[] shuffled = [.. data];
@@ -64,7 +64,7 @@ public sealed class DeflateTests
     [Fact]
     public void It_is_about_as_small_as_zlib_makes_it()
     {
-        byte[] text = (byte[])Samples().First(sample => (string)sample[0] == "a font")[1];
+        var text = (byte[])Samples().First(sample => (string)sample[0] == "a font")[1];
         using var packed = new MemoryStream();
         using (var stream = new ZLibStream(packed, CompressionLevel.Optimal, leaveOpen: true))
             stream.Write(text);

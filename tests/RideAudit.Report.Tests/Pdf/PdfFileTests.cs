@@ -1,5 +1,4 @@
 using System.Globalization;
-using RideAudit.Document;
 using RideAudit.Report.Tests.Samples;
 using UglyToad.PdfPig;
 using UglyToad.PdfPig.Annotations;
@@ -27,7 +26,7 @@ public sealed class PdfFileTests
     [Fact]
     public void Title_producer_and_dates_come_from_the_review()
     {
-        using PdfDocument document = Drawn.Open("middle", Paper.A4);
+        using var document = Drawn.Open("middle", Paper.A4);
 
         Assert.Equal("Rider A, week of 8 June 2026", document.Information.Title);
         Assert.Equal("RideAudit", document.Information.Producer);
@@ -38,7 +37,7 @@ public sealed class PdfFileTests
     [Fact]
     public void Nothing_of_the_machine_is_in_the_file()
     {
-        CultureInfo before = CultureInfo.CurrentCulture;
+        var before = CultureInfo.CurrentCulture;
         var strange = (CultureInfo)CultureInfo.InvariantCulture.Clone();
         strange.NumberFormat.NumberDecimalSeparator = ",";
         strange.NumberFormat.NegativeSign = "~";
@@ -61,7 +60,7 @@ public sealed class PdfFileTests
         const string label = "選手あ 二番 東京";
         using var stream = new MemoryStream();
         ReviewPdf.Write(SampleReviews.Japanese(), stream, new PageOptions(), MadeFont.With(label.Replace(" ", "", StringComparison.Ordinal)));
-        using PdfDocument document = Drawn.Open(stream.ToArray());
+        using var document = Drawn.Open(stream.ToArray());
 
         Assert.StartsWith(label, Drawn.TextOf(document.GetPage(1)), StringComparison.Ordinal);
         Assert.Contains(document.GetPage(1).Letters, letter => letter.FontName!.EndsWith("+Font", StringComparison.Ordinal));
@@ -71,8 +70,8 @@ public sealed class PdfFileTests
     public void Characters_that_share_an_outline_are_copied_out_each_as_itself()
     {
         const string label = "Δ∆ Ω\u2126 µμ a\u00A0b";
-        ReviewDocument review = SampleReviews.Middle();
-        using PdfDocument document = Drawn.Open(Drawn.Write(review with { Rider = review.Rider with { Label = label } }));
+        var review = SampleReviews.Middle();
+        using var document = Drawn.Open(Drawn.Write(review with { Rider = review.Rider with { Label = label } }));
 
         Assert.StartsWith(label, string.Concat(document.GetPage(2).Letters.Select(letter => letter.Value)), StringComparison.Ordinal);
     }
@@ -80,9 +79,9 @@ public sealed class PdfFileTests
     [Fact]
     public void The_language_is_set()
     {
-        using PdfDocument document = Drawn.Open("middle", Paper.A4);
+        using var document = Drawn.Open("middle", Paper.A4);
 
-        Assert.True(document.Structure.Catalog.CatalogDictionary.TryGet(NameToken.Lang, out IToken? language));
+        Assert.True(document.Structure.Catalog.CatalogDictionary.TryGet(NameToken.Lang, out var language));
         Assert.Equal("en-GB", ((StringToken)language).Data);
     }
 
@@ -100,12 +99,12 @@ public sealed class PdfFileTests
     [MemberData(nameof(Names))]
     public void The_outline_leads_to_the_page_of_each_section(string name)
     {
-        using PdfDocument document = Drawn.Open(name, Drawn.PaperOf(name));
-        Assert.True(document.TryGetBookmarks(out Bookmarks? bookmarks));
+        using var document = Drawn.Open(name, Drawn.PaperOf(name));
+        Assert.True(document.TryGetBookmarks(out var bookmarks));
         DocumentBookmarkNode[] nodes = [.. bookmarks!.GetNodes().Cast<DocumentBookmarkNode>()];
 
         Assert.Equal("The week", nodes[0].Title);
-        foreach (string section in Drawn.Sample(name).Rides.IsEmpty ? Array.Empty<string>() : ["The rides", "Sources", "The method"])
+        foreach (var section in Drawn.Sample(name).Rides.IsEmpty ? Array.Empty<string>() : ["The rides", "Sources", "The method"])
         {
             DocumentBookmarkNode node = Assert.Single(nodes, node => node.Title == section);
             Assert.Contains(section, Drawn.TextOf(document.GetPage(node.PageNumber)), StringComparison.Ordinal);
@@ -116,8 +115,8 @@ public sealed class PdfFileTests
     [MemberData(nameof(Names))]
     public void Every_link_leads_to_a_place_that_exists(string name)
     {
-        using PdfDocument document = Drawn.Open(name, Drawn.PaperOf(name));
-        DictionaryToken places = Places(document);
+        using var document = Drawn.Open(name, Drawn.PaperOf(name));
+        var places = Places(document);
 
         string[] targets = [.. document.GetPages().SelectMany(Targets)];
         Assert.Equal(Drawn.HasLinks(Drawn.Sample(name)), targets.Length > 0);
@@ -127,7 +126,7 @@ public sealed class PdfFileTests
     [Fact]
     public void A_finding_links_to_the_strips_of_its_rides_and_page_one_to_the_finding()
     {
-        using PdfDocument document = Drawn.Open("middle", Paper.A4);
+        using var document = Drawn.Open("middle", Paper.A4);
         string[] first = [.. Targets(document.GetPage(1))], second = [.. Targets(document.GetPage(2))];
 
         Assert.Equal(["rule-hard-day-spacing", "rule-long-ride", "rule-endurance-volume"], first);
@@ -139,7 +138,7 @@ public sealed class PdfFileTests
     [Fact]
     public void Fonts_are_embedded_subset_and_Inter_alone_where_Inter_has_every_glyph()
     {
-        using PdfDocument document = Drawn.Open("middle", Paper.A4);
+        using var document = Drawn.Open("middle", Paper.A4);
         string[] fonts = [.. document.GetPages().SelectMany(page => page.Letters).Select(letter => letter.FontName!).Distinct().Order(StringComparer.Ordinal)];
 
         Assert.Equal(2, fonts.Length);
@@ -150,7 +149,7 @@ public sealed class PdfFileTests
     [Fact]
     public void Charts_are_vectors()
     {
-        using PdfDocument document = Drawn.Open("high", Paper.A4);
+        using var document = Drawn.Open("high", Paper.A4);
 
         Assert.All(document.GetPages(), page => Assert.Empty(page.GetImages()));
         Assert.Contains(document.GetPages(), page => page.Paths.Count > 150);
@@ -158,8 +157,8 @@ public sealed class PdfFileTests
 
     private static string Identifier(byte[] pdf)
     {
-        string text = System.Text.Encoding.Latin1.GetString(pdf);
-        int at = text.LastIndexOf("/ID [<", StringComparison.Ordinal) + 6;
+        var text = System.Text.Encoding.Latin1.GetString(pdf);
+        var at = text.LastIndexOf("/ID [<", StringComparison.Ordinal) + 6;
         return text[at..text.IndexOf('>', at)];
     }
 
@@ -183,7 +182,7 @@ public sealed class PdfFileTests
     private static IEnumerable<IndirectReferenceToken> Leaves(PdfDocument document, IndirectReferenceToken node)
     {
         var dictionary = (DictionaryToken)document.Structure.GetObject(node.Data).Data;
-        return dictionary.Data.TryGetValue("Kids", out IToken? kids)
+        return dictionary.Data.TryGetValue("Kids", out var kids)
             ? ((ArrayToken)kids).Data.Cast<IndirectReferenceToken>().SelectMany(kid => Leaves(document, kid))
             : [node];
     }

@@ -16,12 +16,12 @@ internal static class ApprovedPicture
     /// <summary>Holds a picture against an approved file, with a tolerance of its own.</summary>
     public static void Check(SKBitmap drawn, string file, Func<Difference, bool> isSmall)
     {
-        using SKBitmap? approved = SKBitmap.Decode(file);
-        Difference difference = approved is null ? new Difference(255, 1) : Difference.Between(approved, drawn);
+        using var approved = SKBitmap.Decode(file);
+        var difference = approved is null ? new Difference(255, 1) : Difference.Between(approved, drawn);
         if (isSmall(difference))
             return;
-        string received = Path.Combine(AppContext.BaseDirectory, Path.GetFileNameWithoutExtension(file) + ".received.png");
-        using SKData png = drawn.Encode(SKEncodedImageFormat.Png, 100);
+        var received = Path.Combine(AppContext.BaseDirectory, Path.GetFileNameWithoutExtension(file) + ".received.png");
+        using var png = drawn.Encode(SKEncodedImageFormat.Png, 100);
         File.WriteAllBytes(Repository.Updates ? file : received, png.ToArray());
         Assert.True(Repository.Updates, $"{Path.GetFileName(file)} differs from the approved picture: {difference}. What was drawn is beside the test's program.");
     }

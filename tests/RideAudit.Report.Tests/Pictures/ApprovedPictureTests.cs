@@ -23,7 +23,7 @@ public sealed class ApprovedPictureTests
     [MemberData(nameof(Pages))]
     public void A_page_looks_as_approved(string name, int page)
     {
-        using SKBitmap drawn = Draw(Drawn.Sample(name), Drawn.PaperOf(name), page);
+        using var drawn = Draw(Drawn.Sample(name), Drawn.PaperOf(name), page);
 
         ApprovedPicture.Check(drawn, $"{name}-{page}");
     }
@@ -35,7 +35,7 @@ public sealed class ApprovedPictureTests
     public void A_page_of_a_roster_looks_as_approved(string name, int page)
     {
         var pages = new RosterPages(SampleRosters.All[name](), new PageOptions(), Bare);
-        using SKBitmap drawn = ReviewPicture.Draw(pages, page - 1, Scale, Bare);
+        using var drawn = ReviewPicture.Draw(pages, page - 1, Scale, Bare);
 
         ApprovedPicture.Check(drawn, $"roster-{name}-{page}");
     }
@@ -43,7 +43,7 @@ public sealed class ApprovedPictureTests
     [Fact]
     public void A_change_of_one_figure_is_seen()
     {
-        ReviewDocument review = SampleReviews.Middle();
+        var review = SampleReviews.Middle();
         using SKBitmap one = Draw(review, Paper.A4, 1), other = Draw(review with { Week = review.Week with { Hours = 7.3 } }, Paper.A4, 1);
 
         Assert.NotEqual(0, Difference.Between(one, other).MeanLevels);
@@ -52,10 +52,10 @@ public sealed class ApprovedPictureTests
     [Fact]
     public void A_verdict_that_turned_is_more_than_the_tolerance()
     {
-        ReviewDocument review = SampleReviews.Middle();
+        var review = SampleReviews.Middle();
         ImmutableArray<SpanEntry> spans = [.. review.Week.Spans.Select(span => span with { Verdict = Rules.Verdict.Kept })];
-        using SKBitmap one = Draw(review, Paper.A4, 1);
-        using SKBitmap other = Draw(review with { Week = review.Week with { Spans = spans }, Summary = review.Summary with { Headline = "A week as planned." } }, Paper.A4, 1);
+        using var one = Draw(review, Paper.A4, 1);
+        using var other = Draw(review with { Week = review.Week with { Spans = spans }, Summary = review.Summary with { Headline = "A week as planned." } }, Paper.A4, 1);
 
         Assert.False(Difference.Between(one, other).IsSmall);
     }
@@ -65,7 +65,7 @@ public sealed class ApprovedPictureTests
     {
         using var stream = new MemoryStream();
         ReviewPicture.WritePageOne(SampleReviews.Middle(), stream, new PageOptions());
-        using SKBitmap picture = SKBitmap.Decode(stream.ToArray());
+        using var picture = SKBitmap.Decode(stream.ToArray());
 
         Assert.Equal((1191, 1684), (picture.Width, picture.Height));
         Assert.Equal(SKColors.White, picture.GetPixel(20, 20));

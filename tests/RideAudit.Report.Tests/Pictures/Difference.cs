@@ -18,10 +18,10 @@ public readonly record struct Difference(double MeanLevels, double ChangedShare)
         if (one.Width != other.Width || one.Height != other.Height)
             return new Difference(255, 1);
         long sum = 0;
-        int changed = 0;
-        for (int y = 0; y < one.Height; y++)
+        var changed = 0;
+        for (var y = 0; y < one.Height; y++)
         {
-            for (int x = 0; x < one.Width; x++)
+            for (var x = 0; x < one.Width; x++)
             {
                 SKColor a = one.GetPixel(x, y), b = other.GetPixel(x, y);
                 int red = Math.Abs(a.Red - b.Red), green = Math.Abs(a.Green - b.Green), blue = Math.Abs(a.Blue - b.Blue);
@@ -30,7 +30,7 @@ public readonly record struct Difference(double MeanLevels, double ChangedShare)
             }
         }
 
-        double pixels = (double)one.Width * one.Height;
+        var pixels = (double)one.Width * one.Height;
         return new Difference(sum / (3 * pixels), changed / pixels);
     }
 }

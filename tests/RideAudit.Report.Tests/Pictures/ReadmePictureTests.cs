@@ -14,7 +14,7 @@ public sealed class ReadmePictureTests
     public void The_picture_in_README_is_page_one_of_the_demo()
     {
         Assert.Contains("](docs/images/page-one.png)", File.ReadAllText(Repository.Path("README.md")), StringComparison.Ordinal);
-        using SKBitmap drawn = PageOne(DemoReview.Build());
+        using var drawn = PageOne(DemoReview.Build());
 
         ApprovedPicture.Check(drawn, Picture, difference => difference.IsTiny);
     }
@@ -22,10 +22,10 @@ public sealed class ReadmePictureTests
     [Fact]
     public void A_figure_that_changed_by_a_digit_is_more_than_the_tolerance()
     {
-        ReviewDocument review = DemoReview.Build();
-        using SKBitmap one = PageOne(review);
-        using SKBitmap other = PageOne(review with { Week = review.Week with { SplitTolerance = 0.05 } });
-        using SKBitmap ramp = PageOne(review with { Week = review.Week with { RampPerWeek = review.Week.RampPerWeek - 0.1 } });
+        var review = DemoReview.Build();
+        using var one = PageOne(review);
+        using var other = PageOne(review with { Week = review.Week with { SplitTolerance = 0.05 } });
+        using var ramp = PageOne(review with { Week = review.Week with { RampPerWeek = review.Week.RampPerWeek - 0.1 } });
 
         Assert.False(Difference.Between(one, other).IsTiny);
         Assert.False(Difference.Between(one, ramp).IsTiny);

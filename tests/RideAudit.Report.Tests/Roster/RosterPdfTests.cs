@@ -4,8 +4,6 @@ using RideAudit.Report.Fonts;
 using RideAudit.Report.Roster;
 using UglyToad.PdfPig;
 using UglyToad.PdfPig.Annotations;
-using UglyToad.PdfPig.Content;
-using UglyToad.PdfPig.Outline;
 using UglyToad.PdfPig.Tokens;
 
 namespace RideAudit.Report.Tests.Roster;
@@ -18,8 +16,8 @@ public sealed class RosterPdfTests
     [MemberData(nameof(Everything))]
     public void Every_letter_stands_inside_the_margins_and_none_over_another(string name, Paper paper)
     {
-        using PdfDocument document = Open(SampleRosters.All[name](), paper);
-        foreach (Page page in document.GetPages())
+        using var document = Open(SampleRosters.All[name](), paper);
+        foreach (var page in document.GetPages())
         {
             Assert.Equal([], Placement.Outside(page).Take(3));
             Assert.Equal([], Placement.Overlaps(page.Letters).Take(3));
@@ -32,15 +30,15 @@ public sealed class RosterPdfTests
     [InlineData("ninety")]
     public void Every_rider_has_a_row_in_the_documents_order_with_its_figures_and_the_reason_under_it(string name)
     {
-        RosterDocument roster = SampleRosters.All[name]();
-        using PdfDocument document = Open(roster);
+        var roster = SampleRosters.All[name]();
+        using var document = Open(roster);
         List<string> lines = [.. document.GetPages().SelectMany(Drawn.Lines)];
-        int before = -1;
+        var before = -1;
 
-        for (int i = 0; i < roster.Riders.Length; i++)
+        for (var i = 0; i < roster.Riders.Length; i++)
         {
-            RosterEntry rider = roster.Riders[i];
-            int row = lines.FindIndex(line => line.StartsWith($"{i + 1} {Formatting.Words.Of(rider.Need)} {rider.Label}", StringComparison.Ordinal));
+            var rider = roster.Riders[i];
+            var row = lines.FindIndex(line => line.StartsWith($"{i + 1} {Formatting.Words.Of(rider.Need)} {rider.Label}", StringComparison.Ordinal));
             Assert.True(row > before, $"{rider.Label} at {row} after {before}");
             Assert.EndsWith(Figures(rider), lines[row], StringComparison.Ordinal);
             Assert.Contains(lines.Skip(row + 1).Take(3), line => line.Contains(Drawn.Plain(rider.Why)[..18], StringComparison.Ordinal));
@@ -55,12 +53,12 @@ public sealed class RosterPdfTests
     [InlineData(90, 4)]
     public void Riders_flow_on_as_many_pages_as_they_need(int riders, int pages)
     {
-        using PdfDocument document = Open(SampleRosters.Of(riders));
+        using var document = Open(SampleRosters.Of(riders));
 
         Assert.InRange(document.NumberOfPages, pages, pages + (riders > 1 ? 1 : 0));
-        foreach (Page page in document.GetPages())
+        foreach (var page in document.GetPages())
         {
-            string text = Drawn.TextOf(page);
+            var text = Drawn.TextOf(page);
             Assert.Contains($"{page.Number} of {document.NumberOfPages}", text, StringComparison.Ordinal);
             Assert.Equal(riders > 0, text.Contains("need rider and why h, planned stress low, by time ramp", StringComparison.Ordinal));
         }
@@ -69,8 +67,8 @@ public sealed class RosterPdfTests
     [Fact]
     public void The_counts_at_the_top_are_the_documents()
     {
-        RosterDocument roster = SampleRosters.Of(40);
-        string text = Top(roster);
+        var roster = SampleRosters.Of(40);
+        var text = Top(roster);
         int Needing(RosterNeed need) => roster.Riders.Count(rider => rider.Need == need);
 
         Assert.Contains("40 riders who needs you first at the top", text, StringComparison.Ordinal);
@@ -90,8 +88,8 @@ public sealed class RosterPdfTests
     [Fact]
     public void A_roster_without_a_broken_rule_says_so()
     {
-        RosterDocument roster = SampleRosters.Of(12);
-        RosterDocument calm = roster with { Riders = [.. roster.Riders.Where(rider => rider.Need is RosterNeed.Watch or RosterNeed.Kept)] };
+        var roster = SampleRosters.Of(12);
+        var calm = roster with { Riders = [.. roster.Riders.Where(rider => rider.Need is RosterNeed.Watch or RosterNeed.Kept)] };
 
         Assert.Contains("None of 9 riders broke a rule.", Top(calm), StringComparison.Ordinal);
     }
@@ -99,7 +97,7 @@ public sealed class RosterPdfTests
     [Fact]
     public void The_cautions_stand_at_the_foot_of_the_first_page()
     {
-        string text = Top(SampleRosters.Of(40));
+        var text = Top(SampleRosters.Of(40));
 
         Assert.All(Cautions.All, caution => Assert.Contains(caution, text, StringComparison.Ordinal));
     }
@@ -107,10 +105,10 @@ public sealed class RosterPdfTests
     [Fact]
     public void Labels_are_never_cut()
     {
-        foreach (RosterEntry rider in SampleRosters.LongLabels().Riders)
+        foreach (var rider in SampleRosters.LongLabels().Riders)
         {
             var row = new RosterRow(rider, 1, new RosterColumns(400), FontSet.OfThisMachine);
-            string shown = string.Concat(row.Label.Select(line => line.Text));
+            var shown = string.Concat(row.Label.Select(line => line.Text));
 
             Assert.StartsWith(Bare(FontSet.OfThisMachine.Printable(rider.Label, Weight.SemiBold)), Bare(shown), StringComparison.Ordinal);
             Assert.EndsWith(Bare(FontSet.OfThisMachine.Printable(rider.ReviewFile ?? rider.Label, Weight.Regular)), Bare(shown), StringComparison.Ordinal);
@@ -120,7 +118,7 @@ public sealed class RosterPdfTests
     [Fact]
     public void Reviews_of_different_weeks_are_not_put_under_one_week()
     {
-        string text = Top(SampleRosters.LongLabels());
+        var text = Top(SampleRosters.LongLabels());
 
         Assert.DoesNotContain("Week of", text, StringComparison.Ordinal);
         Assert.Contains("As of 22 June 2026", text, StringComparison.Ordinal);
@@ -131,8 +129,8 @@ public sealed class RosterPdfTests
     [InlineData("long-labels")]
     public void Each_label_leads_to_the_riders_review_beside_the_overview(string name)
     {
-        RosterDocument roster = SampleRosters.All[name]();
-        using PdfDocument document = Open(roster);
+        var roster = SampleRosters.All[name]();
+        using var document = Open(roster);
         string[] links = [.. document.GetPages().SelectMany(page => page.GetAnnotations()).Where(note => note.Type == AnnotationType.Link).Select(Address).Distinct()];
 
         Assert.Equal(roster.Riders.Where(rider => rider.ReviewFile is not null).Select(rider => rider.ReviewFile!).Order(StringComparer.Ordinal), links.Order(StringComparer.Ordinal));
@@ -141,8 +139,8 @@ public sealed class RosterPdfTests
     [Fact]
     public void The_outline_leads_to_each_group()
     {
-        using PdfDocument document = Open(SampleRosters.Of(40));
-        Assert.True(document.TryGetBookmarks(out Bookmarks? bookmarks));
+        using var document = Open(SampleRosters.Of(40));
+        Assert.True(document.TryGetBookmarks(out var bookmarks));
 
         Assert.Equal(["Broken", "No review", "Watch", "Kept"], bookmarks!.GetNodes().Select(node => node.Title));
     }
@@ -154,9 +152,9 @@ public sealed class RosterPdfTests
     {
         if (rider.Hours is not { } hours)
             return "– – – –";
-        string planned = rider.PlannedHours is { } known ? $" of {Tenth(known)}" : "";
-        string low = rider.LowShare is { } share ? $"{Round(share * 100, 0)} %" : "–";
-        string sign = rider.RampPerWeek > 0 ? "+" : "";
+        var planned = rider.PlannedHours is { } known ? $" of {Tenth(known)}" : "";
+        var low = rider.LowShare is { } share ? $"{Round(share * 100, 0)} %" : "–";
+        var sign = rider.RampPerWeek > 0 ? "+" : "";
         return $"{Tenth(hours)}{planned} {Round(rider.Stress!.Value, 0)} {low} {sign}{Tenth(rider.RampPerWeek!.Value)}";
     }
 
@@ -175,7 +173,7 @@ public sealed class RosterPdfTests
 
     private static string Top(RosterDocument roster)
     {
-        using PdfDocument document = Open(roster);
+        using var document = Open(roster);
         return Drawn.TextOf(document.GetPage(1));
     }
 

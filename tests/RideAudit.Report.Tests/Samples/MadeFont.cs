@@ -8,8 +8,8 @@ internal static class MadeFont
     /// <summary>Inter, and a font of the machine that has exactly these characters.</summary>
     public static FontSet With(string characters)
     {
-        Face inter = FontSet.Inter(Weight.Regular);
-        string folder = Directory.CreateTempSubdirectory("made-font").FullName;
+        var inter = FontSet.Inter(Weight.Regular);
+        var folder = Directory.CreateTempSubdirectory("made-font").FullName;
         try
         {
             File.WriteAllBytes(Path.Combine(folder, "made.ttf"), inter.Cut([.. characters.EnumerateRunes().Select(rune => (inter.Glyph('M'), rune.Value))]));

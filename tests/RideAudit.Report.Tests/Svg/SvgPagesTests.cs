@@ -1,8 +1,6 @@
 using System.Globalization;
 using System.Xml.Linq;
-using RideAudit.Document;
 using RideAudit.Report.Fonts;
-using UglyToad.PdfPig;
 using UglyToad.PdfPig.Content;
 
 namespace RideAudit.Report.Tests.Svg;
@@ -18,16 +16,16 @@ public sealed class SvgPagesTests
     [MemberData(nameof(Names))]
     public void Each_letter_stands_where_it_stands_in_the_PDF(string name)
     {
-        SvgPages pages = Draw(name);
-        using PdfDocument document = Drawn.Open(Write(name));
+        var pages = Draw(name);
+        using var document = Drawn.Open(Write(name));
 
         Assert.Equal(document.NumberOfPages, pages.Pages.Length);
-        foreach (Page page in document.GetPages())
+        foreach (var page in document.GetPages())
         {
             List<(string Letter, double X, double Y)> drawn = [.. Letters(pages.Pages[page.Number - 1])];
             List<Letter> printed = [.. page.Letters];
             Assert.Equal(string.Concat(printed.Select(letter => letter.Value)), string.Concat(drawn.Select(letter => letter.Letter)));
-            for (int i = 0; i < drawn.Count; i++)
+            for (var i = 0; i < drawn.Count; i++)
             {
                 Assert.Equal(printed[i].StartBaseLine.X, drawn[i].X, 0.02);
                 Assert.Equal(page.Height - printed[i].StartBaseLine.Y, drawn[i].Y, 0.02);
@@ -51,10 +49,10 @@ public sealed class SvgPagesTests
     [Fact]
     public void What_a_rider_wrote_is_text_and_never_markup()
     {
-        ReviewDocument review = SampleReviews.Middle();
-        SvgPages pages = ReviewSvg.Draw(
+        var review = SampleReviews.Middle();
+        var pages = ReviewSvg.Draw(
             review with { Rider = review.Rider with { Label = "<script>a&b</script>\u0001\uFFFE" }, Note = "\"quoted\" ]]> <b>" }, new PageOptions(), Bare);
-        XElement first = XElement.Parse(pages.Pages[0]);
+        var first = XElement.Parse(pages.Pages[0]);
 
         Assert.Contains("<script>a&b</script>", string.Concat(first.Descendants(Svg + "text").Select(text => text.Value)), StringComparison.Ordinal);
         Assert.DoesNotContain("<script", pages.Pages[0], StringComparison.Ordinal);
@@ -64,7 +62,7 @@ public sealed class SvgPagesTests
     [Fact]
     public void Bands_are_hatched_inside_their_blocks()
     {
-        XElement first = XElement.Parse(Draw("middle").Pages[0]);
+        var first = XElement.Parse(Draw("middle").Pages[0]);
         XElement[] hatched = [.. first.Descendants(Svg + "g").Where(group => group.Attribute("clip-path") is not null)];
 
         Assert.NotEmpty(hatched);
@@ -74,9 +72,9 @@ public sealed class SvgPagesTests
     [Fact]
     public void A_page_that_stands_alone_carries_its_fonts_and_asks_nothing_of_a_network()
     {
-        SvgPages pages = Draw("middle");
-        string alone = pages.Standalone(0);
-        XElement page = XElement.Parse(alone);
+        var pages = Draw("middle");
+        var alone = pages.Standalone(0);
+        var page = XElement.Parse(alone);
         string[] families = [.. page.Descendants(Svg + "text").Attributes("font-family").Select(family => family.Value).Distinct()];
 
         Assert.Equal(2, families.Length);
@@ -99,13 +97,13 @@ public sealed class SvgPagesTests
 
     private static IEnumerable<(string Letter, double X, double Y)> Letters(string page)
     {
-        foreach (XElement text in XElement.Parse(page, LoadOptions.PreserveWhitespace).Descendants(Svg + "text"))
+        foreach (var text in XElement.Parse(page, LoadOptions.PreserveWhitespace).Descendants(Svg + "text"))
         {
             double[] across = [.. text.Attribute("x")!.Value.Split(' ').Select(Number)];
-            double down = Number(text.Attribute("y")!.Value);
+            var down = Number(text.Attribute("y")!.Value);
             double[] moved = text.Attribute("transform") is { } matrix ? [.. matrix.Value[7..^1].Split(' ').Select(Number)] : [1, 0, 0, 1, 0, 0];
-            int at = 0;
-            foreach (System.Text.Rune rune in text.Value.EnumerateRunes())
+            var at = 0;
+            foreach (var rune in text.Value.EnumerateRunes())
                 yield return (rune.ToString(), across[at++] + moved[4], down + moved[5]);
         }
     }

@@ -16,8 +16,8 @@ public sealed class LineBreakerTests
     [InlineData("選手の週の要約は、長い文でも行の幅を超えてはならない。必ず折り返す。")]
     public void No_line_is_wider_than_asked(string text)
     {
-        FontSet fonts = MadeFont.With("選手の週の要約は、長い文でも行の幅を超えてはならない。必ず折り返す。");
-        List<TextLine> lines = LineBreaker.Break(fonts, [new Span(text, Styles.Body)], 120);
+        var fonts = MadeFont.With("選手の週の要約は、長い文でも行の幅を超えてはならない。必ず折り返す。");
+        var lines = LineBreaker.Break(fonts, [new Span(text, Styles.Body)], 120);
 
         Assert.True(lines.Count > 1);
         Assert.All(lines, line => Assert.True(line.Width <= 120.01f, $"{line.Width} pt"));
@@ -26,8 +26,8 @@ public sealed class LineBreakerTests
     [Fact]
     public void A_figure_and_its_unit_stay_together()
     {
-        float width = Styles.Body.Measure(Fonts, "ridden 1\u00A0h") - 2;
-        List<TextLine> lines = LineBreaker.Break(Fonts, [new Span("ridden 1\u00A0h", Styles.Body)], width);
+        var width = Styles.Body.Measure(Fonts, "ridden 1\u00A0h") - 2;
+        var lines = LineBreaker.Break(Fonts, [new Span("ridden 1\u00A0h", Styles.Body)], width);
 
         Assert.Equal(Styles.Body.Measure(Fonts, "ridden"), lines[0].Width, 2);
     }
@@ -37,8 +37,8 @@ public sealed class LineBreakerTests
     [InlineData("one held · another")]
     public void No_line_starts_with_a_unit_or_a_parting_dot(string text)
     {
-        int gap = text.IndexOfAny(['%', '·']) - 1;
-        float width = Styles.Body.Measure(Fonts, text[..gap]) + 1;
+        var gap = text.IndexOfAny(['%', '·']) - 1;
+        var width = Styles.Body.Measure(Fonts, text[..gap]) + 1;
 
         Assert.DoesNotContain(LineBreaker.Break(Fonts, [new Span(text, Styles.Body)], width), line => line.Text[0] is '%' or '·');
     }
@@ -57,7 +57,7 @@ public sealed class LineBreakerTests
     public void An_ellipsis_is_set_only_where_text_was_cut()
     {
         Assert.Equal("Rider A", TextLine.FitText(Fonts, "Rider A", Styles.Body, 200));
-        string cut = TextLine.FitText(Fonts, "A label that is too long for its place", Styles.Body, 60);
+        var cut = TextLine.FitText(Fonts, "A label that is too long for its place", Styles.Body, 60);
         Assert.EndsWith("…", cut, StringComparison.Ordinal);
         Assert.True(Styles.Body.Measure(Fonts, cut) <= 60);
     }

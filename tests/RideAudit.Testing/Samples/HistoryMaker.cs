@@ -12,14 +12,14 @@ public static class HistoryMaker
         var random = new Random(7);
         double chronic = 0, acute = 0, planned = spec.PlannedHours ?? 5;
         var weeks = ImmutableArray.CreateBuilder<HistoryEntry>();
-        for (int ago = spec.HistoryWeeks - 1; ago >= 0; ago--)
+        for (var ago = spec.HistoryWeeks - 1; ago >= 0; ago--)
         {
-            string? past = ago == 0 ? null : spec.PastExceptions.GetValueOrDefault(ago) ?? (ago % 4 == 3 ? "lighter" : null);
-            bool lighter = past == "lighter";
-            double share = past switch { "lighter" => 0.58, "away" => 0, "event" => 1.6, _ => 0.85 + (random.NextDouble() * 0.25) };
-            double hours = Math.Round(planned * share, 2);
-            long seconds = (long)(hours * 3600);
-            double stress = Math.Round(hours * 58, 1);
+            var past = ago == 0 ? null : spec.PastExceptions.GetValueOrDefault(ago) ?? (ago % 4 == 3 ? "lighter" : null);
+            var lighter = past == "lighter";
+            var share = past switch { "lighter" => 0.58, "away" => 0, "event" => 1.6, _ => 0.85 + (random.NextDouble() * 0.25) };
+            var hours = Math.Round(planned * share, 2);
+            var seconds = (long)(hours * 3600);
+            var stress = Math.Round(hours * 58, 1);
             BandEntry bands = new((long)(seconds * 0.78), (long)(seconds * 0.13), seconds - (long)(seconds * 0.78) - (long)(seconds * 0.13));
             double longest = (long)(planned * 3600 * Math.Min(share, lighter ? 0.22 : past == "event" ? 0.8 : 0.38));
             if (ago == 0)
@@ -30,8 +30,8 @@ public static class HistoryMaker
                 longest = rides.Select(ride => ride.DurationSeconds).DefaultIfEmpty(0).Max();
             }
 
-            double before = chronic;
-            for (int day = 0; day < 7; day++)
+            var before = chronic;
+            for (var day = 0; day < 7; day++)
             {
                 chronic += (1 - Math.Exp(-1 / 42.0)) * ((stress / 7) - chronic);
                 acute += (1 - Math.Exp(-1 / 7.0)) * ((stress / 7) - acute);

@@ -15,7 +15,7 @@ public static class ReviewMaker
     public static ReviewDocument Make(ReviewSpec spec)
     {
         ImmutableArray<RideEntry> rides = [.. spec.Rides.OrderBy(ride => ride.Day).ThenBy(ride => ride.Start).Select(ride => RideMaker.Make(ride, spec.Start))];
-        ImmutableArray<HistoryEntry> history = HistoryMaker.Make(spec, rides);
+        var history = HistoryMaker.Make(spec, rides);
         return new ReviewDocument
         {
             AsOf = spec.Start.PlusDays(7),
@@ -44,12 +44,12 @@ public static class ReviewMaker
 
     private static WeekEntry Week(ReviewSpec spec, ImmutableArray<RideEntry> rides, ImmutableArray<HistoryEntry> history)
     {
-        BandEntry bands = HistoryMaker.Sum(rides);
-        double total = bands.Low + bands.Middle + bands.High;
-        double stress = Math.Round(rides.Sum(ride => ride.Stress ?? 0), 1);
-        HistoryEntry last = history[^1];
+        var bands = HistoryMaker.Sum(rides);
+        var total = bands.Low + bands.Middle + bands.High;
+        var stress = Math.Round(rides.Sum(ride => ride.Stress ?? 0), 1);
+        var last = history[^1];
         HistoryEntry[] before = [.. history.SkipLast(1).TakeLast(4)];
-        int hard = rides.Count(IsHard);
+        var hard = rides.Count(IsHard);
         return new WeekEntry
         {
             StartsOn = spec.Start,
@@ -107,12 +107,12 @@ public static class ReviewMaker
     {
         RideEntry[] hard = [.. rides.Where(IsHard)];
         var spans = ImmutableArray.CreateBuilder<SpanEntry>();
-        for (int i = 0; i + 1 < hard.Length; i++)
+        for (var i = 0; i + 1 < hard.Length; i++)
         {
-            OffsetDateTime end = hard[i].StartsAt.Plus(Duration.FromSeconds(hard[i].ElapsedSeconds));
-            double hours = Math.Round((hard[i + 1].StartsAt - end).TotalHours, 1);
-            bool adjacent = Period.DaysBetween(hard[i].StartsAt.Date, hard[i + 1].StartsAt.Date) <= 1;
-            Verdict verdict = !adjacent ? Verdict.Kept : hard[i].Kind == RideKind.High && hard[i + 1].Kind == RideKind.High ? Verdict.Broken : Verdict.Watch;
+            var end = hard[i].StartsAt.Plus(Duration.FromSeconds(hard[i].ElapsedSeconds));
+            var hours = Math.Round((hard[i + 1].StartsAt - end).TotalHours, 1);
+            var adjacent = Period.DaysBetween(hard[i].StartsAt.Date, hard[i + 1].StartsAt.Date) <= 1;
+            var verdict = !adjacent ? Verdict.Kept : hard[i].Kind == RideKind.High && hard[i + 1].Kind == RideKind.High ? Verdict.Broken : Verdict.Watch;
             spans.Add(new SpanEntry { From = end, To = hard[i + 1].StartsAt, FromRide = hard[i].File, ToRide = hard[i + 1].File, Hours = hours, Verdict = verdict });
         }
 
@@ -122,7 +122,7 @@ public static class ReviewMaker
     private static SummaryEntry Summary(ReviewSpec spec, ImmutableArray<RideEntry> rides)
     {
         int Count(Verdict verdict) => spec.Findings.Count(finding => finding.Verdict == verdict);
-        int easy = rides.Count(ride => !IsHard(ride));
+        var easy = rides.Count(ride => !IsHard(ride));
         return new SummaryEntry
         {
             Headline = spec.Headline,

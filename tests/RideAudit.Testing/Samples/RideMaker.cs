@@ -16,11 +16,11 @@ public static class RideMaker
 
     public static RideEntry Make(RideSpec spec, LocalDate weekStart)
     {
-        LocalDate date = weekStart.PlusDays(spec.Day);
-        long seconds = spec.Minutes * 60L;
-        double normalised = Threshold * spec.Ratio;
-        double mean = Math.Round(normalised * (spec.High > 0 ? 0.9 : 0.97), 1);
-        BandEntry bands = spec.Power ? BandsOf(spec, seconds) : new BandEntry(0, 0, 0);
+        var date = weekStart.PlusDays(spec.Day);
+        var seconds = spec.Minutes * 60L;
+        var normalised = Threshold * spec.Ratio;
+        var mean = Math.Round(normalised * (spec.High > 0 ? 0.9 : 0.97), 1);
+        var bands = spec.Power ? BandsOf(spec, seconds) : new BandEntry(0, 0, 0);
         return new RideEntry
         {
             File = spec.File ?? $"{date:yyyy-MM-dd}-{spec.Start:HHmm}.fit",
@@ -71,7 +71,7 @@ public static class RideMaker
 
     private static ImmutableArray<StretchEntry> Stretches(RideSpec spec)
     {
-        int efforts = EffortsOf(spec);
+        var efforts = EffortsOf(spec);
         return [.. Enumerable.Range(0, efforts).Select(effort => new StretchEntry(91, 900 + (effort * 720), 1320 + (effort * 720), Math.Round(Threshold * 1.02, 1)))];
     }
 
@@ -83,21 +83,21 @@ public static class RideMaker
     /// <summary>A trace that such a ride may have.</summary>
     public static RideTrace TraceOf(RideEntry ride)
     {
-        int minutes = (int)ride.DurationSeconds / 60;
+        var minutes = (int)ride.DurationSeconds / 60;
         bool hasPower = ride.MeanPowerW is not null, hasHeart = ride.MeanHeartRateBpm is not null;
-        double ratio = ride.IntensityRatio ?? (((ride.MeanHeartRateBpm ?? 95) - 95) / 55);
-        int efforts = ride.Stretches.Length;
+        var ratio = ride.IntensityRatio ?? (((ride.MeanHeartRateBpm ?? 95) - 95) / 55);
+        var efforts = ride.Stretches.Length;
         var random = new Random((((int)ride.StartsAt.Date.DayOfWeek - 1) * 100) + minutes);
-        int count = (int)ride.DurationSeconds / Step;
+        var count = (int)ride.DurationSeconds / Step;
         var power = new float[count];
         var heart = new float[count];
         double drift = 0, pulse = 100;
-        for (int i = 0; i < count; i++)
+        for (var i = 0; i < count; i++)
         {
-            int second = i * Step;
+            var second = i * Step;
             drift = (drift * 0.93) + (random.NextDouble() - 0.5) * 22;
-            bool hard = Enumerable.Range(0, efforts).Any(effort => second >= 900 + (effort * 720) && second < 1320 + (effort * 720));
-            double target = Threshold * (hard ? 1.02 : efforts > 0 ? 0.6 : ratio * 0.98);
+            var hard = Enumerable.Range(0, efforts).Any(effort => second >= 900 + (effort * 720) && second < 1320 + (effort * 720));
+            var target = Threshold * (hard ? 1.02 : efforts > 0 ? 0.6 : ratio * 0.98);
             power[i] = (float)Math.Max(0, target + drift);
             pulse += ((95 + (60 * target / Threshold)) - pulse) * 0.03;
             heart[i] = (float)(pulse + ((random.NextDouble() - 0.5) * 2));

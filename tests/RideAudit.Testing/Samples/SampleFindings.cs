@@ -43,7 +43,7 @@ public static class SampleFindings
 
     public static Finding Finding(string rule, Verdict verdict, string sentence)
     {
-        (_, _, Evidence evidence, string source) = Rules.Single(entry => entry.Rule == rule);
+        (_, _, var evidence, var source) = Rules.Single(entry => entry.Rule == rule);
         return new Finding { Rule = rule, Name = Formatting.Shown.Capital(rule.Replace('-', ' ')), Verdict = verdict, Sentence = sentence, Evidence = evidence, Source = source };
     }
 }

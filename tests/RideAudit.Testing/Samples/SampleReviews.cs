@@ -48,8 +48,8 @@ public static class SampleReviews
     /// <summary>Every part of page one at its longest, on the shorter paper.</summary>
     public static ReviewDocument Crowded()
     {
-        ReviewDocument middle = Noted();
-        string detail = string.Join(' ', Enumerable.Repeat("Longest ride 1 h 00, asked 2 h 30 with at least 75 % low, as the plan in force says for this tier.", 3));
+        var middle = Noted();
+        var detail = string.Join(' ', Enumerable.Repeat("Longest ride 1 h 00, asked 2 h 30 with at least 75 % low, as the plan in force says for this tier.", 3));
         return middle with
         {
             Summary = middle.Summary with

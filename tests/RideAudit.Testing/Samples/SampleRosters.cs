@@ -39,7 +39,7 @@ public static class SampleRosters
     /// <summary>Labels that need more than one line, in several scripts, and a week that differs.</summary>
     public static RosterDocument LongLabels()
     {
-        RosterDocument few = Of(12);
+        var few = Of(12);
         string[] labels =
         [
             "A rider whose label is far longer than any line has room for, with the team and the bicycle in it, and the town besides",

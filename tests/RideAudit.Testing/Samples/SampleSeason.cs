@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using NodaTime;
 using RideAudit.Document;
 using RideAudit.Rules;
 
@@ -13,7 +12,7 @@ public static class SampleSeason
 
     public static ImmutableArray<RuleHistoryEntry> Rules(ReviewSpec spec)
     {
-        int weeks = Math.Min(MostWeeks, spec.HistoryWeeks);
+        var weeks = Math.Min(MostWeeks, spec.HistoryWeeks);
         return
         [
             .. spec.Findings.Select((finding, rule) => new RuleHistoryEntry(
@@ -27,7 +26,7 @@ public static class SampleSeason
 
     public static ProgressEntry Progress(ReviewSpec spec)
     {
-        LocalDate last = spec.Start.PlusDays(6);
+        var last = spec.Start.PlusDays(6);
         return new ProgressEntry
         {
             EasyHeartRateBpm = 131,

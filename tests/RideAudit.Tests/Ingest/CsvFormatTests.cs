@@ -19,7 +19,7 @@ public sealed class CsvFormatTests
     [MemberData(nameof(Encodings))]
     public void Text_is_read_in_every_Unicode_encoding(string encoding)
     {
-        byte[] bytes = encoding switch
+        var bytes = encoding switch
         {
             "utf-8" => Encoding.UTF8.GetBytes(Rows),
             "utf-8 with mark" => [0xEF, 0xBB, 0xBF, .. Encoding.UTF8.GetBytes(Rows)],

@@ -77,7 +77,7 @@ internal sealed record FitSketch
 
     private void WriteEvents(FitWriter writer, Func<(int At, byte Type), bool> now)
     {
-        IReadOnlyList<(int At, byte Type)> timer = Timer ?? [(0, 0), (Seconds, 4)];
+        var timer = Timer ?? [(0, 0), (Seconds, 4)];
         foreach (var (at, type) in timer.Where(now))
             writer.WriteEvent(new FitEvent((uint)(Start + at), FitEvent.Timer, type));
     }

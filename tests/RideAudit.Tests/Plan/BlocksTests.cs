@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using RideAudit.Plan.Blocks;
 
 namespace RideAudit.Tests.Plan;
@@ -102,7 +101,7 @@ public class BlocksTests
             var letters = Whole.ToCharArray();
             for (var i = 0; i < 4; i++)
                 letters[random.Next(letters.Length)] = "(),%/x- 0925.asz"[random.Next(16)];
-            var blocks = SessionBlocks.Read(new string(letters), out ImmutableArray<BlocksMistake> mistakes);
+            var blocks = SessionBlocks.Read(new string(letters), out var mistakes);
             Assert.Equal(blocks is null, !mistakes.IsEmpty);
             Assert.All(mistakes, m => Assert.InRange(m.Column, 1, Whole.Length + 1));
         }

@@ -39,7 +39,7 @@ public sealed class ContractTests
     [InlineData("smallest_change.changes.0", "kind ride from to minutes")]
     public void A_promised_name_is_there(string path, string names)
     {
-        JsonNode? node = JsonNode.Parse(ReviewJson.Write(Demo));
+        var node = JsonNode.Parse(ReviewJson.Write(Demo));
         foreach (var step in path.Split('.', StringSplitOptions.RemoveEmptyEntries))
             node = int.TryParse(step, out var index) ? node![index] : node![step];
         foreach (var name in names.Split(' '))

@@ -17,20 +17,20 @@ internal sealed class PlainChangeSearch
 
     private static readonly Verdict[] BestToWorst = [Verdict.Kept, Verdict.NotJudged, Verdict.Watch, Verdict.Broken];
 
-    private readonly WeekUnderReview week;
-    private readonly ImmutableArray<Finding> before;
-    private readonly List<RideFigures> rides;
-    private readonly string lead;
+    private readonly WeekUnderReview _week;
+    private readonly ImmutableArray<Finding> _before;
+    private readonly List<RideFigures> _rides;
+    private readonly string _lead;
 
     private PlainChangeSearch(WeekUnderReview week, ImmutableArray<Finding> before)
     {
-        this.week = week;
-        this.before = before;
-        rides = [.. week.Week.Rides];
-        lead = before.Where(f => f.Verdict == Verdict.Broken).OrderBy(f => f.Standing.Rank).First().Rule;
+        _week = week;
+        _before = before;
+        _rides = [.. week.Week.Rides];
+        _lead = before.Where(f => f.Verdict == Verdict.Broken).OrderBy(f => f.Standing.Rank).First().Rule;
     }
 
-    private double LongSeconds => Math.Ceiling(week.Plan.Limits.LongRideHours * 60 - 1e-9) * 60;
+    private double LongSeconds => Math.Ceiling(_week.Plan.Limits.LongRideHours * 60 - 1e-9) * 60;
 
     public static (ImmutableArray<RideChange> Changes, ImmutableArray<string> Keeps)? Find(WeekUnderReview week, ImmutableArray<Finding> findings) =>
         findings.Any(f => Watched.Contains(f.Rule) && f.Verdict == Verdict.Broken) ? new PlainChangeSearch(week, findings).Find() : null;
@@ -38,11 +38,11 @@ internal sealed class PlainChangeSearch
     private (ImmutableArray<RideChange> Changes, ImmutableArray<string> Keeps) Find()
     {
         Func<RideFigures, IEnumerable<Edit>>[] single = [Moves, Eased, LeftOut, Lengthened, RiddenLong];
-        IEnumerable<Edit[]> Class(Func<RideFigures, IEnumerable<Edit>> of) => rides.SelectMany(of).Select(e => new[] { e });
+        IEnumerable<Edit[]> Class(Func<RideFigures, IEnumerable<Edit>> of) => _rides.SelectMany(of).Select(e => new[] { e });
         var two =
-            from a in rides
-            from b in rides
-            where rides.IndexOf(a) < rides.IndexOf(b)
+            from a in _rides
+            from b in _rides
+            where _rides.IndexOf(a) < _rides.IndexOf(b)
             from first in single.SelectMany(of => of(a))
             from second in single.SelectMany(of => of(b))
             select new[] { first, second };
@@ -51,7 +51,7 @@ internal sealed class PlainChangeSearch
             var winner = candidates
                 .Where(IsSensible)
                 .Select(c => (Candidate: c, Keeps: KeepsOf(c)))
-                .Where(c => c.Keeps.Contains(lead))
+                .Where(c => c.Keeps.Contains(_lead))
                 .OrderByDescending(c => c.Keeps.Count)
                 .ThenBy(c => KeySessions([]) - KeySessions(c.Candidate))
                 .ThenBy(c => Math.Round(c.Candidate.Sum(Cost), 6))
@@ -71,41 +71,41 @@ internal sealed class PlainChangeSearch
     /// <summary>No more riding on, or the day before, a day that is out or an event.</summary>
     private bool MayAsk(LocalDate date)
     {
-        bool Closed(LocalDate day) => week.Plan.Rider.Exceptions.Any(e => e.Kind != ExceptionKind.Lighter && e.From <= day && day <= e.To);
-        return !Closed(date) && !Closed(date.PlusDays(1)) && Period.DaysBetween(week.Week.StartsOn, date) < week.Week.DaysThatCount;
+        bool Closed(LocalDate day) => _week.Plan.Rider.Exceptions.Any(e => e.Kind != ExceptionKind.Lighter && e.From <= day && day <= e.To);
+        return !Closed(date) && !Closed(date.PlusDays(1)) && Period.DaysBetween(_week.Week.StartsOn, date) < _week.Week.DaysThatCount;
     }
 
     private bool MayLengthen(LocalDate date) =>
-        MayAsk(date) && !week.Plan.Rider.Exceptions.Any(e => e.Kind == ExceptionKind.Ill && e.From <= week.Week.EndsOn && e.To >= week.Week.StartsOn);
+        MayAsk(date) && !_week.Plan.Rider.Exceptions.Any(e => e.Kind == ExceptionKind.Ill && e.From <= _week.Week.EndsOn && e.To >= _week.Week.StartsOn);
 
     private IEnumerable<DayFacts> SameWeekday(LocalDate date) =>
-        week.Past.Weeks.TakeLast(6).Append(week.Week).SelectMany(w => w.Days).Where(d => d.Date.DayOfWeek == date.DayOfWeek);
+        _week.Past.Weeks.TakeLast(6).Append(_week.Week).SelectMany(w => w.Days).Where(d => d.Date.DayOfWeek == date.DayOfWeek);
 
     private bool CanRide(LocalDate date)
     {
-        var rider = week.Plan.Rider;
+        var rider = _week.Plan.Rider;
         if (!MayAsk(date))
             return false;
         if (rider.MinutesFree is { } free)
             return free.ContainsKey(date.DayOfWeek) && free[date.DayOfWeek] > 0;
         if (!rider.Plan.Days.IsEmpty)
             return rider.Plan.Days.Contains(date.DayOfWeek);
-        return week.Past.Weeks.IsEmpty || SameWeekday(date).Any(d => d.Rides.Length > 0);
+        return _week.Past.Weeks.IsEmpty || SameWeekday(date).Any(d => d.Rides.Length > 0);
     }
 
     private IEnumerable<Edit> Moves(RideFigures ride) =>
-        week.Week.Days.Where(d => d.Date != ride.Date && CanRide(d.Date)).Select(d => Moved(ChangeKind.Move, ride, d.Date));
+        _week.Week.Days.Where(d => d.Date != ride.Date && CanRide(d.Date)).Select(d => Moved(ChangeKind.Move, ride, d.Date));
 
     private IEnumerable<Edit[]> Swaps() =>
-        from a in rides
-        from b in rides
-        where rides.IndexOf(a) < rides.IndexOf(b) && a.Date != b.Date && CanRide(a.Date) && CanRide(b.Date)
+        from a in _rides
+        from b in _rides
+        where _rides.IndexOf(a) < _rides.IndexOf(b) && a.Date != b.Date && CanRide(a.Date) && CanRide(b.Date)
         select new[] { Moved(ChangeKind.Swap, a, b.Date), Moved(ChangeKind.Swap, b, a.Date) };
 
     private IEnumerable<Edit> Eased(RideFigures ride) => ride.IsHard ? [new Edit(ChangeKind.Ease, ride, Easy(ride, ride.DurationSeconds), ride.Date)] : [];
 
     /// <summary>Less was ridden than was planned, or more, and a finding says so.</summary>
-    private bool HoursAre(string what) => before.Single(f => f.Rule == "weekly-hours") is { WouldHaveKept: { } kept } && kept.EndsWith($" {what}.", StringComparison.Ordinal);
+    private bool HoursAre(string what) => _before.Single(f => f.Rule == "weekly-hours") is { WouldHaveKept: { } kept } && kept.EndsWith($" {what}.", StringComparison.Ordinal);
 
     private IEnumerable<Edit> LeftOut(RideFigures ride) => IsEasy(ride) && !HoursAre("more") ? [new Edit(ChangeKind.LeaveOut, ride, null, ride.Date)] : [];
 
@@ -131,7 +131,7 @@ internal sealed class PlainChangeSearch
 
     private RideFigures Easy(RideFigures ride, double seconds)
     {
-        var isLong = Math.Round(seconds / 60) >= 0.95 * week.Plan.Limits.LongRideHours * 60;
+        var isLong = Math.Round(seconds / 60) >= 0.95 * _week.Plan.Limits.LongRideHours * 60;
         return ride with
         {
             Kind = isLong ? RideKind.Long : RideKind.Endurance,
@@ -153,7 +153,7 @@ internal sealed class PlainChangeSearch
         new(kind, ride, ride with { StartsAt = date.At(ride.StartsAt.TimeOfDay).WithOffset(ride.StartsAt.Offset) }, date);
 
     private List<RideFigures> Then(Edit[] edits) =>
-        [.. rides.Select(r => edits.FirstOrDefault(e => e.Was.File == r.File) is { } edit ? edit.Now : r).OfType<RideFigures>()];
+        [.. _rides.Select(r => edits.FirstOrDefault(e => e.Was.File == r.File) is { } edit ? edit.Now : r).OfType<RideFigures>()];
 
     private bool IsSensible(Edit[] edits)
     {
@@ -166,7 +166,7 @@ internal sealed class PlainChangeSearch
                 var apart = Duration.Max(other.StartsAt.ToInstant() - edit.Now!.EndsAt.ToInstant(), edit.Now.StartsAt.ToInstant() - other.EndsAt.ToInstant());
                 if (apart <= Duration.FromHours(1) || (other.IsHard && edit.Now.IsHard))
                     return false;
-                var together = Math.Round((other.DurationSeconds + edit.Now.DurationSeconds) / 60) >= 0.95 * week.Plan.Limits.LongRideHours * 60;
+                var together = Math.Round((other.DurationSeconds + edit.Now.DurationSeconds) / 60) >= 0.95 * _week.Plan.Limits.LongRideHours * 60;
                 if (together && !new[] { other, edit.Now }.Any(r => r.LongEnough || r.Kind == RideKind.Long))
                     return false;
             }
@@ -180,7 +180,7 @@ internal sealed class PlainChangeSearch
     {
         var minutes = day.Sum(r => Math.Round(r.DurationSeconds / 60));
         var most = SameWeekday(edit.To).Max(d => Math.Round(d.Rides.Sum(r => r.DurationSeconds) / 60));
-        if (week.Plan.Rider.MinutesFree is { } free)
+        if (_week.Plan.Rider.MinutesFree is { } free)
             return free.ContainsKey(edit.To.DayOfWeek) ? minutes <= free[edit.To.DayOfWeek] : minutes <= 0;
         if (edit.Kind == ChangeKind.RideLong)
             return edit.Now!.DurationSeconds <= 1.5 * edit.Was.DurationSeconds || minutes <= most;
@@ -191,18 +191,18 @@ internal sealed class PlainChangeSearch
     private List<string> KeepsOf(Edit[] edits)
     {
         var then = Then(edits);
-        var days = week.Week.Days.Select(d => DayFacts.Build(d.Date, then.Where(r => r.Date == d.Date), d.OtherSeconds, week.Plan.Limits)).ToImmutableArray();
-        var changed = WeekFacts.Build(days, week.Week.LoadBefore, week.Week.FirstRideOn, week.Week.Exception, week.Week.DaysThatCount);
-        var after = RuleBook.Standard.Judge(new WeekUnderReview(changed, week.Past, week.Plan));
-        var pairs = before.Zip(after).ToList();
+        var days = _week.Week.Days.Select(d => DayFacts.Build(d.Date, then.Where(r => r.Date == d.Date), d.OtherSeconds, _week.Plan.Limits)).ToImmutableArray();
+        var changed = WeekFacts.Build(days, _week.Week.LoadBefore, _week.Week.FirstRideOn, _week.Week.Exception, _week.Week.DaysThatCount);
+        var after = RuleBook.Standard.Judge(new WeekUnderReview(changed, _week.Past, _week.Plan));
+        var pairs = _before.Zip(after).ToList();
         return pairs.Exists(p => Array.IndexOf(BestToWorst, p.Second.Verdict) > Array.IndexOf(BestToWorst, p.First.Verdict))
             ? []
-            : [.. pairs.Where(p => p.First.Verdict == Verdict.Broken && p.Second.Verdict == Verdict.Kept).Select(p => p.First.Rule).Where(r => Watched.Contains(r) || r == lead)];
+            : [.. pairs.Where(p => p.First.Verdict == Verdict.Broken && p.Second.Verdict == Verdict.Kept).Select(p => p.First.Rule).Where(r => Watched.Contains(r) || r == _lead)];
     }
 
     private int KeySessions(Edit[] touched)
     {
-        var left = rides.Where(r => touched.All(e => e.Was.File != r.File)).ToList();
+        var left = _rides.Where(r => touched.All(e => e.Was.File != r.File)).ToList();
         return Math.Min(2, left.Where(r => r.Kind == RideKind.High).Select(r => r.Date).Distinct().Count())
             + (left.Exists(r => r.Kind == RideKind.Long || r.LongEnough) ? 1 : 0);
     }

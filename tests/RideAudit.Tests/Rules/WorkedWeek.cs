@@ -14,8 +14,8 @@ internal sealed partial class WorkedWeek
 {
     private static readonly string[] DayNames = ["Mon", "Tue", "Wed", "Thu", "Fri", "Sat", "Sun"];
 
-    private readonly Dictionary<string, string> settings = [];
-    private readonly Dictionary<string, List<string>> blocks = [];
+    private readonly Dictionary<string, string> _settings = [];
+    private readonly Dictionary<string, List<string>> _blocks = [];
 
     private WorkedWeek(string text)
     {
@@ -24,11 +24,11 @@ internal sealed partial class WorkedWeek
         {
             var colon = line.IndexOf(':', StringComparison.Ordinal);
             if (line is "this week" or "usual week" or "verdicts" or "smallest change")
-                blocks[block = line] = [];
+                _blocks[block = line] = [];
             else if (block is null && colon > 0)
-                settings[line[..colon].Trim()] = line[(colon + 1)..].Trim();
+                _settings[line[..colon].Trim()] = line[(colon + 1)..].Trim();
             else if (block is not null)
-                blocks[block].Add(line.Trim());
+                _blocks[block].Add(line.Trim());
             else
                 throw new FormatException($"A setting is written name: value, not {line}.");
         }
@@ -37,46 +37,46 @@ internal sealed partial class WorkedWeek
     public PlanInForce Plan => Sample.Plan(Hours, Experience, TrainingPlan, [.. Exceptions()]);
 
     /// <summary>Expected verdicts by rule; every rule not named is expected to be kept.</summary>
-    public ImmutableDictionary<string, string> Verdicts => blocks.GetValueOrDefault("verdicts", [])
+    public ImmutableDictionary<string, string> Verdicts => _blocks.GetValueOrDefault("verdicts", [])
         .Select(l => l.Split(' ', 2, StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries))
         .ToImmutableDictionary(p => p[0], p => p[1]);
 
     /// <summary>The expected sentence of the smallest change; null when the file says nothing of it.</summary>
-    public string? SmallestChange => blocks.TryGetValue("smallest change", out var lines) ? string.Join(' ', lines) : null;
+    public string? SmallestChange => _blocks.TryGetValue("smallest change", out var lines) ? string.Join(' ', lines) : null;
 
     public static WorkedWeek Read(string path) => new(File.ReadAllText(path));
 
     public WeekUnderReview Review()
     {
         var plan = Plan;
-        var usual = blocks.GetValueOrDefault("usual week") ?? blocks["this week"];
-        var before = settings.GetValueOrDefault("before", "").Split(' ', StringSplitOptions.RemoveEmptyEntries);
+        var usual = _blocks.GetValueOrDefault("usual week") ?? _blocks["this week"];
+        var before = _settings.GetValueOrDefault("before", "").Split(' ', StringSplitOptions.RemoveEmptyEntries);
         var rides = new List<RideFigures>();
         for (var i = 0; i < before.Length; i++)
         {
             var start = Sample.Monday.PlusDays(-7 * (before.Length - i));
             rides.AddRange(RidesOf(usual, start, Number(before[i]) / 100));
         }
-        rides.AddRange(RidesOf(blocks["this week"], Sample.Monday, 1));
-        var days = settings.TryGetValue("days so far", out var so) ? int.Parse(so, CultureInfo.InvariantCulture) : 7;
+        rides.AddRange(RidesOf(_blocks["this week"], Sample.Monday, 1));
+        var days = _settings.TryGetValue("days so far", out var so) ? int.Parse(so, CultureInfo.InvariantCulture) : 7;
         return Sample.Review(rides, plan, Sample.Monday, days);
     }
 
-    private double? Hours => settings.TryGetValue("hours", out var hours) ? Number(hours) : null;
+    private double? Hours => _settings.TryGetValue("hours", out var hours) ? Number(hours) : null;
 
-    private Experience Experience => Enum.Parse<Experience>(settings.GetValueOrDefault("experience", "regular"), ignoreCase: true);
+    private Experience Experience => Enum.Parse<Experience>(_settings.GetValueOrDefault("experience", "regular"), ignoreCase: true);
 
     private TrainingPlan TrainingPlan => new()
     {
-        SplitBy = Enum.Parse<SplitBy>(settings.GetValueOrDefault("split", "time"), ignoreCase: true),
-        Days = [.. settings.GetValueOrDefault("days", "").Split(' ', StringSplitOptions.RemoveEmptyEntries).Select(d => (IsoDayOfWeek)(Array.IndexOf(DayNames, d) + 1))],
-        LimitOverrides = settings.GetValueOrDefault("limits", "").Split(',', StringSplitOptions.RemoveEmptyEntries)
+        SplitBy = Enum.Parse<SplitBy>(_settings.GetValueOrDefault("split", "time"), ignoreCase: true),
+        Days = [.. _settings.GetValueOrDefault("days", "").Split(' ', StringSplitOptions.RemoveEmptyEntries).Select(d => (IsoDayOfWeek)(Array.IndexOf(DayNames, d) + 1))],
+        LimitOverrides = _settings.GetValueOrDefault("limits", "").Split(',', StringSplitOptions.RemoveEmptyEntries)
             .Select(p => p.Split('=')).ToImmutableDictionary(p => p[0].Trim(), p => Number(p[1].Trim())),
     };
 
     private IEnumerable<PlanException> Exceptions()
     {
-        if (!settings.TryGetValue("exception", out var text))
+        if (!_settings.TryGetValue("exception", out var text))
             yield break;
         var parts = text.Split(' ', StringSplitOptions.RemoveEmptyEntries);
         yield return new PlanException(DayOf(parts[1]), DayOf(parts[2]), Enum.Parse<ExceptionKind>(parts[0], ignoreCase: true));

@@ -4,12 +4,12 @@ using RideAudit.Fit;
 using RideAudit.Fit.Messages;
 
 // Prints what this reader makes of each file as one line of JSON, for comparison with other decoders.
-foreach (string path in args)
+foreach (var path in args)
     Console.WriteLine(Dump(path));
 
 static string Dump(string path)
 {
-    FitFile file = FitDecoder.Decode(File.ReadAllBytes(path));
+    var file = FitDecoder.Decode(File.ReadAllBytes(path));
     StringBuilder json = new();
     json.Append(CultureInfo.InvariantCulture, $"{{\"file\":\"{Path.GetFileName(path)}\",\"rejection\":{Text(file.Rejection?.Detail)},");
     json.Append("\"faults\":[").AppendJoin(',', file.Faults.Select(f => Text($"{f.Code} {f.Action} at {f.ByteOffset}: {f.Detail}"))).Append("],");

@@ -10,19 +10,19 @@ internal sealed class BlockCursor(string text)
     private static readonly string[] Known =
         ["s", "sec", "min", "h", "x", "easy", "very", "all", "out", "feel", "hr", "rising", "falling", "between", "to", "the", "end"];
 
-    private int at;
+    private int _at;
 
     /// <summary>All words, the end of the text as the last.</summary>
     public List<BlockWord> Words { get; } = BlockWord.Split(text);
 
-    public BlockWord Here => Words[at];
+    public BlockWord Here => Words[_at];
 
     /// <summary>A length and its unit stand here.</summary>
     public bool IsDuration => Here.Number is not null && UnitOf(Ahead(1).Text) is not null;
 
-    public BlockWord Ahead(int steps) => Words[Math.Min(at + steps, Words.Count - 1)];
+    public BlockWord Ahead(int steps) => Words[Math.Min(_at + steps, Words.Count - 1)];
 
-    public void Skip(int words = 1) => at = Math.Min(at + words, Words.Count - 1);
+    public void Skip(int words = 1) => _at = Math.Min(_at + words, Words.Count - 1);
 
     /// <summary>Takes a word if it stands here.</summary>
     public bool Take(string word)

@@ -11,10 +11,10 @@ namespace RideAudit.Plan.Table;
 /// </remarks>
 internal sealed partial class PlanDates
 {
-    private readonly bool dayFirst;
-    private readonly bool monthFirst;
+    private readonly bool _dayFirst;
+    private readonly bool _monthFirst;
 
-    private PlanDates(bool dayFirst, bool monthFirst) => (this.dayFirst, this.monthFirst) = (dayFirst, monthFirst);
+    private PlanDates(bool dayFirst, bool monthFirst) => (_dayFirst, _monthFirst) = (dayFirst, monthFirst);
 
     public static PlanDates Of(IEnumerable<string> column, char separator)
     {
@@ -35,11 +35,11 @@ internal sealed partial class PlanDates
             return null;
         if (local.Groups["sep"].Value == ".")
             return Date(local, dayFirst: true);
-        return dayFirst == monthFirst ? null : Date(local, dayFirst);
+        return _dayFirst == _monthFirst ? null : Date(local, _dayFirst);
     }
 
     /// <summary>The cell is a date that could be two.</summary>
-    public bool IsOpen(string cell) => dayFirst && monthFirst && Local().Match(cell) is { Success: true } match && match.Groups["sep"].Value != ".";
+    public bool IsOpen(string cell) => _dayFirst && _monthFirst && Local().Match(cell) is { Success: true } match && match.Groups["sep"].Value != ".";
 
     private static LocalDate? Date(Match match, bool dayFirst)
     {

@@ -6,13 +6,13 @@ namespace RideAudit.Plan.Table;
 /// <summary>Everything that is planned: the sessions of all plan tables of a rider together.</summary>
 public sealed class PlanTable
 {
-    private readonly ILookup<LocalDate, PlannedSession> byDate;
+    private readonly ILookup<LocalDate, PlannedSession> _byDate;
 
     private PlanTable(ImmutableArray<PlannedSession> sessions, ImmutableArray<PlanMistake> mistakes)
     {
         Sessions = sessions;
         Mistakes = mistakes;
-        byDate = sessions.ToLookup(s => s.Date);
+        _byDate = sessions.ToLookup(s => s.Date);
     }
 
     /// <summary>No plan.</summary>
@@ -52,12 +52,12 @@ public sealed class PlanTable
 
     /// <summary>The sessions of a day; empty without any.</summary>
     /// <param name="date">The day.</param>
-    public IEnumerable<PlannedSession> On(LocalDate date) => byDate[date];
+    public IEnumerable<PlannedSession> On(LocalDate date) => _byDate[date];
 
     /// <summary>The sessions of a week, by day.</summary>
     /// <param name="startsOn">The week's first day.</param>
     public ImmutableArray<PlannedSession> Week(LocalDate startsOn) =>
-        [.. Enumerable.Range(0, 7).SelectMany(day => byDate[startsOn.PlusDays(day)])];
+        [.. Enumerable.Range(0, 7).SelectMany(day => _byDate[startsOn.PlusDays(day)])];
 
     private static string? Clash((PlannedSession Session, PlanSheet Sheet) there, PlannedSession session, PlanSheet sheet)
     {

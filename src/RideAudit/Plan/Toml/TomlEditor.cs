@@ -5,7 +5,7 @@ namespace RideAudit.Plan.Toml;
 /// <summary>Changes single values of a TOML text and leaves every other character as it is.</summary>
 internal sealed class TomlEditor(string text)
 {
-    private readonly string lineEnd = text.Contains("\r\n", StringComparison.Ordinal) ? "\r\n" : "\n";
+    private readonly string _lineEnd = text.Contains("\r\n", StringComparison.Ordinal) ? "\r\n" : "\n";
 
     /// <summary>The text with the changes made so far.</summary>
     public string Text { get; private set; } = text;
@@ -159,9 +159,9 @@ internal sealed class TomlEditor(string text)
     {
         var added = new StringBuilder();
         if (at > 0 && Text[at - 1] != '\n')
-            added.Append(lineEnd);
+            added.Append(_lineEnd);
         foreach (var line in lines)
-            added.Append(line).Append(lineEnd);
+            added.Append(line).Append(_lineEnd);
         Text = Text.Insert(at, added.ToString());
     }
 

@@ -10,7 +10,7 @@ internal sealed class TomlSection(TomlTable table, string name, List<RiderFileMi
     /// <summary>Of a text that anybody writes into a rider file.</summary>
     private const int MostCharacters = 1000;
 
-    private readonly List<string> known = [];
+    private readonly List<string> _known = [];
 
     /// <summary>Where the table begins.</summary>
     public TomlPlace Place => table.Place;
@@ -127,10 +127,10 @@ internal sealed class TomlSection(TomlTable table, string name, List<RiderFileMi
     public void RejectUnknown(string? allowed = null)
     {
         var where = name.Length == 0 ? "at the top" : $"in [{name}]";
-        foreach (var key in table.Keys.Where(k => !known.Contains(k)))
+        foreach (var key in table.Keys.Where(k => !_known.Contains(k)))
         {
             var found = $"the unknown key {TomlWords.Shortened(key)} {where}";
-            AddAt(table[key]!.KeyPlace, found, allowed ?? string.Join(", ", known), NearestName.Of(key, known));
+            AddAt(table[key]!.KeyPlace, found, allowed ?? string.Join(", ", _known), NearestName.Of(key, _known));
         }
     }
 
@@ -153,7 +153,7 @@ internal sealed class TomlSection(TomlTable table, string name, List<RiderFileMi
 
     private TomlNode? Node(string key)
     {
-        known.Add(key);
+        _known.Add(key);
         return table[key];
     }
 

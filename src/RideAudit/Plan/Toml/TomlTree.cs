@@ -6,13 +6,13 @@ namespace RideAudit.Plan.Toml;
 /// <summary>A TOML text as tables that remember where everything stands.</summary>
 internal sealed class TomlTree
 {
-    private readonly List<RiderFileMistake> mistakes;
-    private readonly List<TomlTable> tables;
+    private readonly List<RiderFileMistake> _mistakes;
+    private readonly List<TomlTable> _tables;
 
     private TomlTree(List<RiderFileMistake> mistakes)
     {
-        this.mistakes = mistakes;
-        tables = [Root];
+        _mistakes = mistakes;
+        _tables = [Root];
     }
 
     public TomlTable Root { get; } = new(new TomlPlace(1, 1));
@@ -39,9 +39,9 @@ internal sealed class TomlTree
         foreach (var place in diagnostics.Select(d => TomlPlace.Of(d)).DistinctBy(p => p.Line))
         {
             var line = TomlLine.Read(place.Line <= lines.Length ? lines[place.Line - 1] : "");
-            mistakes.Add(new RiderFileMistake(place.Line, line.Column ?? place.Column, line.Found, line.Allowed, null));
+            _mistakes.Add(new RiderFileMistake(place.Line, line.Column ?? place.Column, line.Found, line.Allowed, null));
             if (line.Key is { } key)
-                tables.Last(t => t == Root || t.Place.Line <= place.Line).BrokenKeys.Add(key);
+                _tables.Last(t => t == Root || t.Place.Line <= place.Line).BrokenKeys.Add(key);
         }
     }
 
@@ -55,7 +55,7 @@ internal sealed class TomlTree
         foreach (var key in keys[..^1])
             parent = Enter(parent, key, place);
         var table = new TomlTable(place);
-        tables.Add(table);
+        _tables.Add(table);
         var isArray = syntax is TableArraySyntax;
         var last = keys[^1];
         if (parent[last] is not { } there)
@@ -121,7 +121,7 @@ internal sealed class TomlTree
     }
 
     private void AddTwice(string key, TomlPlace place) =>
-        mistakes.Add(new RiderFileMistake(place.Line, place.Column, $"{key} a second time", "each key and table once", null));
+        _mistakes.Add(new RiderFileMistake(place.Line, place.Column, $"{key} a second time", "each key and table once", null));
 
     private static List<string> KeysOf(KeySyntax key)
     {

@@ -11,30 +11,30 @@ internal sealed class ChangeClasses
     /// <summary>An easy ride is lengthened by this share of itself at most: more would be another ride. Common practice, no source.</summary>
     public const double MostLengthening = 0.5;
 
-    private readonly Limits limits;
-    private readonly WeekFacts week;
-    private readonly RidingDays room;
-    private readonly WeekEdit edit;
-    private readonly KeySessions keys;
-    private readonly List<(RideFigures Ride, int Day)> rides = [];
-    private readonly bool tooFewHours;
-    private readonly bool tooManyHours;
+    private readonly Limits _limits;
+    private readonly WeekFacts _week;
+    private readonly RidingDays _room;
+    private readonly WeekEdit _edit;
+    private readonly KeySessions _keys;
+    private readonly List<(RideFigures Ride, int Day)> _rides = [];
+    private readonly bool _tooFewHours;
+    private readonly bool _tooManyHours;
 
     public ChangeClasses(WeekUnderReview review)
     {
-        week = review.Week;
-        limits = review.Plan.Limits;
-        room = new RidingDays(review);
-        edit = new WeekEdit(week, limits, room);
-        keys = new KeySessions(week);
+        _week = review.Week;
+        _limits = review.Plan.Limits;
+        _room = new RidingDays(review);
+        _edit = new WeekEdit(_week, _limits, _room);
+        _keys = new KeySessions(_week);
         var judged = new JudgedWeek(review);
         var isOff = WeeklyHours.IsOff(judged);
-        tooFewHours = isOff && week.Hours < judged.PlannedHours;
-        tooManyHours = isOff && week.Hours > judged.PlannedHours;
+        _tooFewHours = isOff && _week.Hours < judged.PlannedHours;
+        _tooManyHours = isOff && _week.Hours > judged.PlannedHours;
         for (var day = 0; day < 7; day++)
         {
-            foreach (var ride in week.Days[day].Rides)
-                rides.Add((ride, day));
+            foreach (var ride in _week.Days[day].Rides)
+                _rides.Add((ride, day));
         }
     }
 
@@ -43,7 +43,7 @@ internal sealed class ChangeClasses
     public IEnumerable<IEnumerable<ChangeCandidate>> OneRide(IReadOnlyCollection<string> taken)
     {
         Func<RideFigures, int, IEnumerable<RideEdit>>[] kinds = [Moves, Eased, LeftOut, Lengthened, RiddenLong];
-        return kinds.Select(of => rides.Where(r => !taken.Contains(r.Ride.File)).SelectMany(r => of(r.Ride, r.Day)).Select(e => Changed(e)).OfType<ChangeCandidate>());
+        return kinds.Select(of => _rides.Where(r => !taken.Contains(r.Ride.File)).SelectMany(r => of(r.Ride, r.Day)).Select(e => Changed(e)).OfType<ChangeCandidate>());
     }
 
     /// <summary>The classes in order.</summary>
@@ -51,25 +51,25 @@ internal sealed class ChangeClasses
         [Single(Moves), Swaps(), Single(Eased), Single(LeftOut), Single(Lengthened), Single(RiddenLong), TwoOfThese()];
 
     private IEnumerable<ChangeCandidate> Single(Func<RideFigures, int, IEnumerable<RideEdit>> edits) =>
-        rides.SelectMany(r => edits(r.Ride, r.Day)).Select(e => Changed(e)).OfType<ChangeCandidate>();
+        _rides.SelectMany(r => edits(r.Ride, r.Day)).Select(e => Changed(e)).OfType<ChangeCandidate>();
 
     private IEnumerable<RideEdit> Moves(RideFigures ride, int from)
     {
         for (var to = 0; to < 7; to++)
         {
-            if (to != from && room.IsOpen(to))
+            if (to != from && _room.IsOpen(to))
                 yield return Moved(ChangeKind.Move, ride, from, to);
         }
     }
 
     private IEnumerable<ChangeCandidate> Swaps()
     {
-        for (var i = 0; i < rides.Count; i++)
+        for (var i = 0; i < _rides.Count; i++)
         {
-            for (var j = i + 1; j < rides.Count; j++)
+            for (var j = i + 1; j < _rides.Count; j++)
             {
-                var (a, b) = (rides[i], rides[j]);
-                if (a.Day != b.Day && room.IsOpen(a.Day) && room.IsOpen(b.Day)
+                var (a, b) = (_rides[i], _rides[j]);
+                if (a.Day != b.Day && _room.IsOpen(a.Day) && _room.IsOpen(b.Day)
                     && Changed(Moved(ChangeKind.Swap, a.Ride, a.Day, b.Day), Moved(ChangeKind.Swap, b.Ride, b.Day, a.Day)) is { } candidate)
                     yield return candidate;
             }
@@ -79,32 +79,32 @@ internal sealed class ChangeClasses
     private IEnumerable<RideEdit> Eased(RideFigures ride, int day)
     {
         if (ride.IsHard)
-            yield return new RideEdit(ChangeKind.Ease, ride, ChangedRide.Eased(ride, limits), day, day);
+            yield return new RideEdit(ChangeKind.Ease, ride, ChangedRide.Eased(ride, _limits), day, day);
     }
 
     /// <remarks>Nothing is left out of a week that had too few hours, nor lengthened in one that had too many: the review would say both.</remarks>
     private IEnumerable<RideEdit> LeftOut(RideFigures ride, int day)
     {
-        if (IsEasy(ride) && !tooFewHours)
+        if (IsEasy(ride) && !_tooFewHours)
             yield return new RideEdit(ChangeKind.LeaveOut, ride, null, day, day);
     }
 
     private IEnumerable<RideEdit> Lengthened(RideFigures ride, int day)
     {
-        var seconds = ChangedRide.LongRideSeconds(limits);
-        if (IsEasy(ride) && ride.DurationSeconds < seconds && seconds <= (1 + MostLengthening) * ride.DurationSeconds && !tooManyHours && room.MayBeLonger(day))
-            yield return new RideEdit(ChangeKind.Lengthen, ride, ChangedRide.Lengthened(ride, limits), day, day);
+        var seconds = ChangedRide.LongRideSeconds(_limits);
+        if (IsEasy(ride) && ride.DurationSeconds < seconds && seconds <= (1 + MostLengthening) * ride.DurationSeconds && !_tooManyHours && _room.MayBeLonger(day))
+            yield return new RideEdit(ChangeKind.Lengthen, ride, ChangedRide.Lengthened(ride, _limits), day, day);
     }
 
     private IEnumerable<RideEdit> RiddenLong(RideFigures ride, int day)
     {
-        if (ride.IsHard && !tooManyHours && room.MayBeLonger(day))
-            yield return new RideEdit(ChangeKind.RideLong, ride, ChangedRide.AsLongRide(ride, limits), day, day);
+        if (ride.IsHard && !_tooManyHours && _room.MayBeLonger(day))
+            yield return new RideEdit(ChangeKind.RideLong, ride, ChangedRide.AsLongRide(ride, _limits), day, day);
     }
 
     private IEnumerable<ChangeCandidate> TwoOfThese()
     {
-        RideEdit[][] each = [.. rides.Select(r => (RideEdit[])
+        RideEdit[][] each = [.. _rides.Select(r => (RideEdit[])
             [.. Moves(r.Ride, r.Day), .. Eased(r.Ride, r.Day), .. LeftOut(r.Ride, r.Day), .. Lengthened(r.Ride, r.Day), .. RiddenLong(r.Ride, r.Day)])];
         for (var i = 0; i < each.Length; i++)
         {
@@ -123,11 +123,11 @@ internal sealed class ChangeClasses
     }
 
     private RideEdit Moved(ChangeKind kind, RideFigures ride, int from, int to) =>
-        new(kind, ride, ChangedRide.On(ride, week.Days[to].Date), from, to);
+        new(kind, ride, ChangedRide.On(ride, _week.Days[to].Date), from, to);
 
     private ChangeCandidate? Changed(params ReadOnlySpan<RideEdit> edits)
     {
-        if (edit.With(edits) is not { } changed)
+        if (_edit.With(edits) is not { } changed)
             return null;
         var changes = new RideChange[edits.Length];
         double stress = 0;
@@ -136,13 +136,13 @@ internal sealed class ChangeClasses
             changes[i] = ChangeOf(edits[i]);
             stress += CostOf(edits[i]);
         }
-        return new ChangeCandidate([.. changes], changed, keys.Touched(edits), stress);
+        return new ChangeCandidate([.. changes], changed, _keys.Touched(edits), stress);
     }
 
     private RideChange ChangeOf(in RideEdit edit)
     {
         double? minutes = edit.Kind is ChangeKind.Lengthen or ChangeKind.RideLong ? AsShown.Minutes(edit.Now!.DurationSeconds) : null;
-        return new RideChange(edit.Kind, edit.Was.File, week.Days[edit.From].Date, week.Days[edit.To].Date, minutes);
+        return new RideChange(edit.Kind, edit.Was.File, _week.Days[edit.From].Date, _week.Days[edit.To].Date, minutes);
     }
 
     private double CostOf(in RideEdit edit) => edit.Kind is ChangeKind.Move or ChangeKind.Swap ? StressOf(edit.Was)
@@ -152,7 +152,7 @@ internal sealed class ChangeClasses
     /// <summary>A ride's stress; without one, that of the same time ridden easy.</summary>
     private double StressOf(RideFigures ride)
     {
-        var ratio = limits.EasedRatio;
+        var ratio = _limits.EasedRatio;
         return ride.Stress ?? ride.DurationSeconds / 3600 * ratio * ratio * 100;
     }
 

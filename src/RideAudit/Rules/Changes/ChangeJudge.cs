@@ -6,9 +6,9 @@ namespace RideAudit.Rules.Changes;
 /// <summary>Judges candidates by the same rules as the week itself.</summary>
 internal sealed class ChangeJudge
 {
-    private readonly Background background;
-    private readonly Rule lead;
-    private readonly Measured[] rules;
+    private readonly Background _background;
+    private readonly Rule _lead;
+    private readonly Measured[] _rules;
 
     /// <summary>Judges changes of a week.</summary>
     /// <param name="review">The week as ridden.</param>
@@ -16,20 +16,20 @@ internal sealed class ChangeJudge
     /// <param name="lead">The rule that a change must keep.</param>
     public ChangeJudge(WeekUnderReview review, RuleBook book, Rule lead)
     {
-        this.lead = lead;
-        background = new Background(review);
-        var week = new JudgedWeek(review.Week, background);
-        rules = [.. book.Rules.Select(r => new Measured(r, r.Decide(week).Verdict, r.IsChangeSought || r == lead))];
+        _lead = lead;
+        _background = new Background(review);
+        var week = new JudgedWeek(review.Week, _background);
+        _rules = [.. book.Rules.Select(r => new Measured(r, r.Decide(week).Verdict, r.IsChangeSought || r == lead))];
     }
 
     /// <summary>How many broken rules of those it looks at a changed week keeps; 0 when it does not keep the one it must, or worsens any.</summary>
     public int Gain(WeekFacts changed)
     {
-        var week = new JudgedWeek(changed, background);
-        if (lead.Decide(week).Verdict != Verdict.Kept)
+        var week = new JudgedWeek(changed, _background);
+        if (_lead.Decide(week).Verdict != Verdict.Kept)
             return 0;
         var kept = 0;
-        foreach (var (rule, before, counts) in rules)
+        foreach (var (rule, before, counts) in _rules)
         {
             var after = rule.Decide(week).Verdict;
             if (Rank(after) > Rank(before))
@@ -42,8 +42,8 @@ internal sealed class ChangeJudge
     /// <summary>The broken rules of those it looks at that a changed week keeps, in the order of the method.</summary>
     public ImmutableArray<Rule> Keeps(WeekFacts changed)
     {
-        var week = new JudgedWeek(changed, background);
-        return [.. rules.Where(m => m.Counts && m.Before == Verdict.Broken && m.Rule.Decide(week).Verdict == Verdict.Kept).Select(m => m.Rule)];
+        var week = new JudgedWeek(changed, _background);
+        return [.. _rules.Where(m => m.Counts && m.Before == Verdict.Broken && m.Rule.Decide(week).Verdict == Verdict.Kept).Select(m => m.Rule)];
     }
 
     /// <summary>Better to worse. A verdict that can no longer be given is worse than a rule kept.</summary>

@@ -8,14 +8,14 @@ namespace RideAudit.Rules.Changes;
 internal sealed class KeySessions(WeekFacts week)
 {
     private const int HighDays = 2;
-    private readonly (int High, bool Long) all = Of(week, []);
+    private readonly (int High, bool Long) _all = Of(week, []);
 
     /// <summary>How many of them a change touches, 0 to 3. Of three high days one may be touched.</summary>
     /// <param name="edits">The change.</param>
     public int Touched(ReadOnlySpan<RideEdit> edits)
     {
         var (high, longRide) = Of(week, edits);
-        return all.High - high + (all.Long && !longRide ? 1 : 0);
+        return _all.High - high + (_all.Long && !longRide ? 1 : 0);
     }
 
     private static (int High, bool Long) Of(WeekFacts week, ReadOnlySpan<RideEdit> edits)

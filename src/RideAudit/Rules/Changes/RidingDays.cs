@@ -16,26 +16,26 @@ internal sealed class RidingDays
 {
     private const int WeeksLookedAt = 6;
     private const double LongFromMinutes = 120;
-    private readonly WeekFacts week;
-    private readonly Rider rider;
-    private readonly bool ill;
-    private readonly bool[] mayAsk = new bool[7];
-    private readonly bool[] ridden = new bool[7];
-    private readonly double[] mostMinutes = new double[7];
+    private readonly WeekFacts _week;
+    private readonly Rider _rider;
+    private readonly bool _ill;
+    private readonly bool[] _mayAsk = new bool[7];
+    private readonly bool[] _ridden = new bool[7];
+    private readonly double[] _mostMinutes = new double[7];
 
     public RidingDays(WeekUnderReview review)
     {
-        week = review.Week;
-        rider = review.Plan.Rider;
+        _week = review.Week;
+        _rider = review.Plan.Rider;
         var background = new Background(review);
         var calendar = background.Calendar;
-        ill = background.Exceptions.Ill;
+        _ill = background.Exceptions.Ill;
         var before = review.Past.Weeks;
         for (var day = 0; day < 7; day++)
         {
-            mayAsk[day] = day < week.DaysThatCount && calendar.MayAskForMore(week.Days[day].Date);
-            ridden[day] = before.IsEmpty;
-            LookAt(week.Days[day], day);
+            _mayAsk[day] = day < _week.DaysThatCount && calendar.MayAskForMore(_week.Days[day].Date);
+            _ridden[day] = before.IsEmpty;
+            LookAt(_week.Days[day], day);
             for (var back = 1; back <= Math.Min(WeeksLookedAt, before.Length); back++)
                 LookAt(before[^back].Days[day], day);
         }
@@ -43,11 +43,11 @@ internal sealed class RidingDays
 
     /// <summary>Whether a ride may be moved to a day.</summary>
     /// <param name="day">The day, 0 first.</param>
-    public bool IsOpen(int day) => mayAsk[day] && IsRidingDay(day);
+    public bool IsOpen(int day) => _mayAsk[day] && IsRidingDay(day);
 
     /// <summary>Whether a day may be asked for more riding than there was.</summary>
     /// <param name="day">The day, 0 first.</param>
-    public bool MayBeLonger(int day) => mayAsk[day] && !ill;
+    public bool MayBeLonger(int day) => _mayAsk[day] && !_ill;
 
     /// <summary>Whether an edited day has room for what the edit puts there.</summary>
     /// <param name="edit">The edit, which asks for time on its new day.</param>
@@ -63,27 +63,27 @@ internal sealed class RidingDays
             minutes += AsShown.Minutes(ride.DurationSeconds);
             hard |= ride.IsHard && !ReferenceEquals(ride, now);
         }
-        if (rider.MinutesFree is { } free)
+        if (_rider.MinutesFree is { } free)
             return minutes <= free.GetValueOrDefault(WeekdayOf(edit.To));
         var isLong = AsShown.Minutes(now.DurationSeconds) >= LongFromMinutes;
         return edit.Kind switch
         {
-            ChangeKind.Move or ChangeKind.Swap => !isLong || (!hard && minutes <= mostMinutes[edit.To]),
-            ChangeKind.RideLong => now.DurationSeconds <= edit.Was.DurationSeconds * (1 + ChangeClasses.MostLengthening) || minutes <= mostMinutes[edit.To],
+            ChangeKind.Move or ChangeKind.Swap => !isLong || (!hard && minutes <= _mostMinutes[edit.To]),
+            ChangeKind.RideLong => now.DurationSeconds <= edit.Was.DurationSeconds * (1 + ChangeClasses.MostLengthening) || minutes <= _mostMinutes[edit.To],
             _ => true,
         };
     }
 
     private void LookAt(DayFacts facts, int day)
     {
-        ridden[day] |= !facts.Rides.IsEmpty;
-        mostMinutes[day] = Math.Max(mostMinutes[day], AsShown.Minutes(facts.RideSeconds));
+        _ridden[day] |= !facts.Rides.IsEmpty;
+        _mostMinutes[day] = Math.Max(_mostMinutes[day], AsShown.Minutes(facts.RideSeconds));
     }
 
     private bool IsRidingDay(int day) =>
-        rider.MinutesFree is { } free ? free.GetValueOrDefault(WeekdayOf(day)) > 0
-        : !rider.Plan.Days.IsDefaultOrEmpty ? rider.Plan.Days.Contains(WeekdayOf(day))
-        : ridden[day];
+        _rider.MinutesFree is { } free ? free.GetValueOrDefault(WeekdayOf(day)) > 0
+        : !_rider.Plan.Days.IsDefaultOrEmpty ? _rider.Plan.Days.Contains(WeekdayOf(day))
+        : _ridden[day];
 
-    private IsoDayOfWeek WeekdayOf(int day) => week.Days[day].Date.DayOfWeek;
+    private IsoDayOfWeek WeekdayOf(int day) => _week.Days[day].Date.DayOfWeek;
 }
