@@ -7,8 +7,8 @@ namespace RideAudit.Web;
 [SupportedOSPlatform("browser")]
 internal static partial class Bridge
 {
-    private static Workshop workshop = new("UTC", "2026-01-01", false);
-    private static Desk desk = new();
+    private static Workshop _workshop = new("UTC", "2026-01-01", false);
+    private static Desk _desk = new();
 
     /// <summary>Goes once through reading and judging with a ride of its own.</summary>
     [JSExport]
@@ -19,78 +19,78 @@ internal static partial class Bridge
     /// <param name="today">Today, ISO 8601.</param>
     /// <param name="mayHoldRiderFile">False when no file to come can be a rider file: nothing is kept to be read again then.</param>
     [JSExport]
-    internal static void Open(string zone, string today, bool mayHoldRiderFile) => workshop = new Workshop(zone, today, mayHoldRiderFile);
+    internal static void Open(string zone, string today, bool mayHoldRiderFile) => _workshop = new Workshop(zone, today, mayHoldRiderFile);
 
     /// <summary>Reads one file.</summary>
     [JSExport]
-    internal static void Add(string name, byte[] bytes) => workshop.Add(name, bytes);
+    internal static void Add(string name, byte[] bytes) => _workshop.Add(name, bytes);
 
     /// <summary>Says that all files added so far are to be looked at.</summary>
     [JSExport]
-    internal static void Gather() => workshop.Gather();
+    internal static void Gather() => _workshop.Gather();
 
     /// <summary>The review of a week as JSON; empty without a usable ride.</summary>
     /// <param name="asOf">The date to look back from; empty for today.</param>
     /// <param name="week">Any day of the week; empty for the last finished one.</param>
     [JSExport]
-    internal static string Review(string asOf, string week) => workshop.ReviewJson(asOf, week);
+    internal static string Review(string asOf, string week) => _workshop.ReviewJson(asOf, week);
 
     /// <summary>The review as a PDF, the same bytes as the terminal program's; empty without a review.</summary>
     /// <param name="asOf">The date to look back from; empty for today.</param>
     /// <param name="week">Any day of the week; empty for the last finished one.</param>
     /// <param name="letter">Letter paper in place of A4.</param>
     [JSExport]
-    internal static byte[] Pdf(string asOf, string week, bool letter) => workshop.Pdf(asOf, week, letter);
+    internal static byte[] Pdf(string asOf, string week, bool letter) => _workshop.Pdf(asOf, week, letter);
 
     /// <summary>The review's pages as SVG texts, and last the style rules that bring their fonts.</summary>
     [JSExport]
-    internal static string[] Pages(string asOf, string week) => workshop.Pages(asOf, week);
+    internal static string[] Pages(string asOf, string week) => _workshop.Pages(asOf, week);
 
     /// <summary>Every week as JSON.</summary>
     [JSExport]
-    internal static string Weeks(string asOf) => workshop.WeeksJson(asOf);
+    internal static string Weeks(string asOf) => _workshop.WeeksJson(asOf);
 
     /// <summary>Every ride as JSON.</summary>
     [JSExport]
-    internal static string Rides(string asOf) => workshop.RidesJson(asOf);
+    internal static string Rides(string asOf) => _workshop.RidesJson(asOf);
 
     /// <summary>What the rider file says, as the form shows it, as JSON.</summary>
     [JSExport]
-    internal static string Rider() => workshop.RiderJson();
+    internal static string Rider() => _workshop.RiderJson();
 
     /// <summary>Changes the rider file by the form's answers.</summary>
     /// <param name="answers">The answers as JSON.</param>
     /// <returns>The rider after it, as <see cref="Rider"/>.</returns>
     [JSExport]
-    internal static string Edit(string answers) => workshop.Edit(answers);
+    internal static string Edit(string answers) => _workshop.Edit(answers);
 
     /// <summary>The rider file's text.</summary>
     [JSExport]
-    internal static string RiderFile() => workshop.RiderFileText();
+    internal static string RiderFile() => _workshop.RiderFileText();
 
     /// <summary>The coach's note; empty without one.</summary>
     [JSExport]
-    internal static string Note() => workshop.NoteText();
+    internal static string Note() => _workshop.NoteText();
 
     /// <summary>Writes the coach's note.</summary>
     [JSExport]
-    internal static void SetNote(string text) => workshop.SetNote(text);
+    internal static void SetNote(string text) => _workshop.SetNote(text);
 
     /// <summary>Files that could not be used, as lines of text.</summary>
     [JSExport]
-    internal static string[] Unusable() => workshop.Unusable();
+    internal static string[] Unusable() => _workshop.Unusable();
 
     /// <summary>Begins a desk of several riders.</summary>
     [JSExport]
-    internal static void OpenDesk() => desk = new Desk();
+    internal static void OpenDesk() => _desk = new Desk();
 
     /// <summary>Puts the rider read last on the desk.</summary>
     /// <param name="folder">The rider's folder.</param>
     /// <param name="asOf">The date to look back from; empty for today.</param>
     [JSExport]
-    internal static void ToDesk(string folder, string asOf) => desk.Add(folder, workshop, asOf);
+    internal static void ToDesk(string folder, string asOf) => _desk.Add(folder, _workshop, asOf);
 
     /// <summary>The desk as JSON, those who need the coach first.</summary>
     [JSExport]
-    internal static string DeskRoster(string asOf) => desk.Json(asOf.Length > 0 ? asOf : workshop.Today);
+    internal static string DeskRoster(string asOf) => _desk.Json(asOf.Length > 0 ? asOf : _workshop.Today);
 }

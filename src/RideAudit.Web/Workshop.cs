@@ -15,15 +15,15 @@ internal sealed class Workshop
     private const string RiderFile = "rider.toml";
     private const string Note = "note.md";
 
-    private readonly DateTimeZone machineZone;
-    private readonly LocalDate machineToday;
-    private readonly Intake intake;
-    private readonly List<string> refused = [];
-    private readonly Dictionary<(string AsOf, string Week), (ReviewDocument Document, ReviewTraces Traces)?> reviews = [];
-    private readonly KeptFigures figures = new();
-    private FolderContent? content;
-    private RiderText rider;
-    private string? note;
+    private readonly DateTimeZone _machineZone;
+    private readonly LocalDate _machineToday;
+    private readonly Intake _intake;
+    private readonly List<string> _refused = [];
+    private readonly Dictionary<(string AsOf, string Week), (ReviewDocument Document, ReviewTraces Traces)?> _reviews = [];
+    private readonly KeptFigures _figures = new();
+    private FolderContent? _content;
+    private RiderText _rider;
+    private string? _note;
 
     /// <summary>Opens a workshop without files.</summary>
     /// <param name="zone">The browser's time zone (IANA).</param>
@@ -31,18 +31,18 @@ internal sealed class Workshop
     /// <param name="mayHoldRiderFile">False when no file to come can be a rider file.</param>
     public Workshop(string zone, string today, bool mayHoldRiderFile)
     {
-        machineZone = DateTimeZoneProviders.Tzdb.GetZoneOrNull(zone) ?? DateTimeZone.Utc;
-        machineToday = Date(today) ?? throw new FormatException($"{today} is no date.");
+        _machineZone = DateTimeZoneProviders.Tzdb.GetZoneOrNull(zone) ?? DateTimeZone.Utc;
+        _machineToday = Date(today) ?? throw new FormatException($"{today} is no date.");
         Today = today;
-        intake = new Intake(mayHoldRiderFile ? null : new Plan.Rider(), machineZone) { KeepsOnlyWhatIsJudged = true };
-        rider = RiderText.None;
+        _intake = new Intake(mayHoldRiderFile ? null : new Plan.Rider(), _machineZone) { KeepsOnlyWhatIsJudged = true };
+        _rider = RiderText.None;
     }
 
     /// <summary>Today, ISO 8601.</summary>
     public string Today { get; }
 
     /// <summary>True when a rider file came with the files or from the form.</summary>
-    public bool HasRiderFile => !rider.IsNone;
+    public bool HasRiderFile => !_rider.IsNone;
 
     /// <summary>Reads one file.</summary>
     public void Add(string name, byte[] bytes)
@@ -50,21 +50,21 @@ internal sealed class Workshop
         using var stream = new MemoryStream(bytes, writable: false);
         try
         {
-            intake.Add(name, stream);
+            _intake.Add(name, stream);
         }
         catch (ArgumentException)
         {
-            refused.Add($"{name}: a second file of this name was dropped; the first is kept.");
+            _refused.Add($"{name}: a second file of this name was dropped; the first is kept.");
         }
     }
 
     /// <summary>Looks at all files added so far.</summary>
     public void Gather()
     {
-        content = intake.Finish();
-        if (rider.IsNone && content.RiderFile is { } file)
-            rider = RiderText.Of(file.Text);
-        reviews.Clear();
+        _content = _intake.Finish();
+        if (_rider.IsNone && _content.RiderFile is { } file)
+            _rider = RiderText.Of(file.Text);
+        _reviews.Clear();
     }
 
     /// <summary>The review of a week; null without a usable ride or with a broken rider file.</summary>
@@ -93,62 +93,62 @@ internal sealed class Workshop
 
     /// <summary>Every week.</summary>
     public string WeeksJson(string asOf) =>
-        Content() is { } folder && rider.Rider is { } valid ? Document.ReviewJson.Write(ReviewBuilder.Weeks(folder, valid, Request(asOf))) : "";
+        Content() is { } folder && _rider.Rider is { } valid ? Document.ReviewJson.Write(ReviewBuilder.Weeks(folder, valid, Request(asOf))) : "";
 
     /// <summary>Every ride.</summary>
     public string RidesJson(string asOf) =>
-        Content() is { } folder && rider.Rider is { } valid ? Document.ReviewJson.Write(ReviewBuilder.Rides(folder, valid, Request(asOf))) : "";
+        Content() is { } folder && _rider.Rider is { } valid ? Document.ReviewJson.Write(ReviewBuilder.Rides(folder, valid, Request(asOf))) : "";
 
     /// <summary>The rider as the form shows it.</summary>
-    public string RiderJson() => RiderForm.Write(rider, FirstRide());
+    public string RiderJson() => RiderForm.Write(_rider, FirstRide());
 
     /// <summary>Changes the rider file by the form's answers.</summary>
     public string Edit(string answers)
     {
-        rider = RiderText.Of(RiderFileEditor.Apply(RiderFileText(), RiderForm.Read(answers), FirstRide()));
-        reviews.Clear();
+        _rider = RiderText.Of(RiderFileEditor.Apply(RiderFileText(), RiderForm.Read(answers), FirstRide()));
+        _reviews.Clear();
         return RiderJson();
     }
 
     /// <summary>The rider file; a commented new one where there is none.</summary>
     public string RiderFileText() =>
-        rider.IsNone ? RiderFileTemplate.Write(new RiderFileAnswers { ThresholdFrom = FirstRide() }) : rider.Text;
+        _rider.IsNone ? RiderFileTemplate.Write(new RiderFileAnswers { ThresholdFrom = FirstRide() }) : _rider.Text;
 
     /// <summary>The coach's note: what was written here, else the one among the files; empty without one.</summary>
-    public string NoteText() => content is null ? "" : NoteText(content) ?? "";
+    public string NoteText() => _content is null ? "" : NoteText(_content) ?? "";
 
     /// <summary>Writes the coach's note, in place of the one among the files.</summary>
     public void SetNote(string text)
     {
-        note = text;
-        reviews.Clear();
+        _note = text;
+        _reviews.Clear();
     }
 
     /// <summary>Files that could not be used, each with its reason; mistakes of the rider file first.</summary>
     public string[] Unusable() =>
-        [.. rider.MistakesInWords(), .. refused, .. content?.Notices.Where(n => n.Unusable).Select(n => $"{n.File}: {n.Sentence}") ?? []];
+        [.. _rider.MistakesInWords(), .. _refused, .. _content?.Notices.Where(n => n.Unusable).Select(n => $"{n.File}: {n.Sentence}") ?? []];
 
     private (ReviewDocument Document, ReviewTraces Traces)? WithTraces(string asOf, string week)
     {
-        if (reviews.TryGetValue((asOf, week), out var known))
+        if (_reviews.TryGetValue((asOf, week), out var known))
             return known;
-        var made = Content() is { } folder && rider.Rider is { } valid
+        var made = Content() is { } folder && _rider.Rider is { } valid
             ? ReviewBuilder.ReviewWithTraces(folder, valid, Request(asOf) with { WeekOf = Date(week), Note = NoteText(folder) })
             : null;
-        reviews[(asOf, week)] = made;
+        _reviews[(asOf, week)] = made;
         return made;
     }
 
-    private FolderContent? Content() => content is null || !rider.IsNone
-        ? content
-        : content with { Notices = [NoRiderFile(), .. content.Notices] };
+    private FolderContent? Content() => _content is null || !_rider.IsNone
+        ? _content
+        : _content with { Notices = [NoRiderFile(), .. _content.Notices] };
 
-    private ReviewRequest Request(string asOf) => new() { Today = machineToday, AsOf = Date(asOf), Kept = figures };
+    private ReviewRequest Request(string asOf) => new() { Today = _machineToday, AsOf = Date(asOf), Kept = _figures };
 
     private string? NoteText(FolderContent folder) =>
-        (note ?? folder.Notes.FirstOrDefault(n => n.File == Note)?.Text) is { } text && !string.IsNullOrWhiteSpace(text) ? text : null;
+        (_note ?? folder.Notes.FirstOrDefault(n => n.File == Note)?.Text) is { } text && !string.IsNullOrWhiteSpace(text) ? text : null;
 
-    private LocalDate FirstRide() => content is { Recordings: [var first, ..] } ? first.StartsAt.Date : machineToday;
+    private LocalDate FirstRide() => _content is { Recordings: [var first, ..] } ? first.StartsAt.Date : _machineToday;
 
     private static FileNotice NoRiderFile() => new(
         RiderFile, "assumption", null,

@@ -15,19 +15,19 @@ internal static class Wrap
             var line = "";
             foreach (var word in paragraph.Split(' ', StringSplitOptions.RemoveEmptyEntries))
             {
-                var rest = word;
-                if (line.Length > 0 && Cells.Of(line) + 1 + Cells.Of(rest) > room)
+                if (line.Length > 0 && !Fits(word, room - Cells.Of(line) - 1))
                 {
                     yield return line;
                     (line, room) = ("", Math.Max(1, width));
                 }
-                while (line.Length == 0 && Cells.Of(rest) > room)
+                var from = 0;
+                while (line.Length == 0 && !Fits(word.AsSpan(from), room))
                 {
-                    var head = Head(rest, room);
+                    var head = Head(word.AsSpan(from), room);
                     yield return head;
-                    (rest, room) = (rest[head.Length..], Math.Max(1, width));
+                    (from, room) = (from + head.Length, Math.Max(1, width));
                 }
-                line = line.Length == 0 ? rest : $"{line} {rest}";
+                line = line.Length == 0 ? word[from..] : $"{line} {word}";
             }
             yield return line;
             room = Math.Max(1, width);
@@ -53,7 +53,19 @@ internal static class Wrap
         return Head(text, room - Cells.Of(tail), atLeastOne: false) + dots + tail;
     }
 
-    private static string Head(string text, int width, bool atLeastOne = true)
+    // Looks no further than the room: what is longer by far costs no more than what is longer by one.
+    private static bool Fits(ReadOnlySpan<char> text, int room)
+    {
+        foreach (var rune in text.EnumerateRunes())
+        {
+            room -= Cells.Of(rune);
+            if (room < 0)
+                return false;
+        }
+        return room >= 0;
+    }
+
+    private static string Head(ReadOnlySpan<char> text, int width, bool atLeastOne = true)
     {
         var used = 0;
         var end = 0;
@@ -65,7 +77,7 @@ internal static class Wrap
             used += cells;
             end += rune.Utf16SequenceLength;
         }
-        return text[..end];
+        return text[..end].ToString();
     }
 
     private static string Tail(string text, int width)

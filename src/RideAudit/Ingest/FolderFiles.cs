@@ -14,7 +14,9 @@ public static class FolderFiles
     /// <summary>The name of the plan table that the program keeps; tables of other names count as well.</summary>
     public const string Plan = "plan.csv";
 
-    private const int LongestNote = 64 << 10;
+    /// <summary>More than this nobody reads beside a week, bytes.</summary>
+    internal const int LongestNote = 64 << 10;
+
     private static readonly UTF8Encoding Strict = new(encoderShouldEmitUTF8Identifier: false, throwOnInvalidBytes: true);
 
     /// <summary>What the reader of a review should know where there is no rider file.</summary>

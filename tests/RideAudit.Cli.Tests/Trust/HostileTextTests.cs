@@ -12,7 +12,7 @@ public sealed class HostileTextTests
     // A window title, a cleared screen, a C1 control sequence, a bell, text turned round, marks, separators, a delete.
     private const string Hostile = "\u001b]0;title\u0007\u001b[2J\u009b31m\u202Egnp\u2066x\u200F\u061C\u2028y\u2029\u007F\u0085z";
 
-    [Fact(Skip = "Does not end since the last changes were brought together; the cause is not found yet.")]
+    [Fact]
     public void No_control_or_turning_mark_of_a_label_a_log_a_note_or_a_file_name_reaches_an_output()
     {
         using var folder = new TempFolder();
@@ -51,7 +51,7 @@ public sealed class HostileTextTests
         Assert.DoesNotContain(row.TrimStart('"')[0], "=+-@\t\r");
     }
 
-    [Fact(Skip = "Does not end since the last changes were brought together; the cause is not found yet.")]
+    [Fact]
     public void A_number_below_zero_stays_a_number()
     {
         using var written = new StringWriter();
@@ -59,24 +59,35 @@ public sealed class HostileTextTests
         Assert.Contains(",-1.5,", written.ToString(), StringComparison.Ordinal);
     }
 
-    [Fact(Skip = "Does not end since the last changes were brought together; the cause is not found yet.")]
-    public void A_label_a_rider_file_and_a_note_of_a_megabyte_are_refused_in_a_sentence()
+    [Fact]
+    public void A_label_and_a_rider_file_of_a_megabyte_are_refused_in_a_sentence()
     {
         using var folder = new TempFolder();
         var rides = Demo.CopyTo(folder, riderFile: false);
         var rider = File.ReadAllText(Path.Combine(Repository.Demo, "rider.toml"));
-        Refused(rider.Replace("Rider A", new string('R', 900_000), StringComparison.Ordinal), "", "label: a short text");
-        Refused(rider + new string('#', 2 << 20), "", "larger than the 1024 KB");
-        Refused(rider, new string('n', 1 << 20), "larger than the 64 KB");
+        Refused(rider.Replace("Rider A", new string('R', 900_000), StringComparison.Ordinal), "label: a short text");
+        Refused(rider + new string('#', 2 << 20), "larger than the 1024 KB");
 
-        void Refused(string riderFile, string note, string sentence)
+        void Refused(string riderFile, string sentence)
         {
-            folder.Write("rides/rider.toml", riderFile).Write("rides/note.md", note);
+            folder.Write("rides/rider.toml", riderFile);
             using var shell = new TestShell(folder: folder.Path);
             Assert.Equal(2, shell.Run("review", rides, "--as-of", Demo.AsOf, "--pdf", "review.pdf"));
             Assert.Contains(sentence, shell.Error, StringComparison.Ordinal);
             Assert.InRange(shell.Error.Length, 1, 1000);
         }
+    }
+
+    [Fact]
+    public void A_note_of_a_megabyte_is_left_out_with_a_sentence_and_the_week_is_reviewed()
+    {
+        using var folder = new TempFolder();
+        var rides = Demo.CopyTo(folder);
+        folder.Write("rides/note.md", new string('n', 1 << 20));
+        using var shell = new TestShell(folder: folder.Path);
+        Assert.Equal(0, shell.Run("review", rides, "--as-of", Demo.AsOf, "--no-pdf"));
+        Assert.Contains("larger than the 64 KB", shell.Out, StringComparison.Ordinal);
+        Assert.DoesNotContain("nnnn", shell.Out, StringComparison.Ordinal);
     }
 
     private static string Escaped(string text) => string.Concat(text.Select(c => $"\\u{(int)c:X4}"));
