@@ -50,6 +50,19 @@ export function ruleName(id) {
   return words[0].toUpperCase() + words.slice(1);
 }
 
+const order = { broken: 0, watch: 1, not_judged: 2, kept: 3 };
+const marks = { broken: '✗', watch: '!', kept: '✓' };
+
+/** ✗ broken */
+export function verdictWords(verdict) {
+  return `${marks[verdict] ?? '·'} ${verdict.replace('_', ' ')}`;
+}
+
+/** Findings, broken ones first. */
+export function worstFirst(findings) {
+  return [...findings].sort((a, b) => order[a.verdict] - order[b.verdict]);
+}
+
 /** 1 file, 2 files */
 export function count(number, noun) {
   return `${number} ${noun}${number === 1 ? '' : 's'}`;
