@@ -1,5 +1,5 @@
 import { el, present } from './dom.js';
-import { count, date, dayAndDate, duration, figure, ruleName, verdictWords, worstFirst } from './words.js';
+import { count, date, dayAndDate, duration, figure, ruleName, shortDay, verdictWords, worstFirst } from './words.js';
 
 const columns = [['kind', 'Kind'], ['minutes', 'Minutes'], ['session', 'Session'], ['note', 'Note']];
 
@@ -60,10 +60,11 @@ function table(plan, week, checked, does) {
 
 function line(row, { day, first, index, seen, plan, does }) {
   const where = day ? dayAndDate(day) : 'a row without a day';
+  const shown = day && shortDay(day);
   const change = (column, value) => does.change({ table: row.table, row: row.at, cells: { [column]: value } });
   const told = seen?.sessions[sessionIndex(row, plan, day)];
   return el('tr', { class: row.mistake ? 'mistaken' : null },
-    el('th', { scope: 'row' }, day ? (first ? where : el('span', { class: 'visually-hidden', text: where })) : el('input', { type: 'text', value: row.cells.date, 'aria-label': 'Date', on: { change: e => change('date', e.target.value) } })),
+    el('th', { scope: 'row' }, day ? (first ? shown : el('span', { class: 'visually-hidden', text: where })) : el('input', { type: 'text', value: row.cells.date, 'aria-label': 'Date', on: { change: e => change('date', e.target.value) } })),
     columns.map(([column, title]) => el('td', { 'data-label': title },
       control(column, row.cells[column], plan, { id: `plan-${day}-${index}-${column}`, 'aria-label': `${title}, ${where}`, on: { change: e => change(column, e.target.value) } }),
       column === 'note' && told && el('div', { class: 'evidence', text: told.sentence }),
@@ -91,7 +92,7 @@ function blank(day, plan, does, first) {
     if (cells.kind === 'rest' || cells.kind === 'event' || (cells.kind && cells.minutes)) does.change({ table: null, row: null, cells });
   };
   return el('tr', {},
-    el('th', { scope: 'row' }, first ? where : el('span', { class: 'visually-hidden', text: where })),
+    el('th', { scope: 'row' }, first ? shortDay(day) : el('span', { class: 'visually-hidden', text: where })),
     columns.map(([column, title]) => el('td', { 'data-label': title },
       control(column, '', plan, { id: first ? `plan-${day}-0-${column}` : null, 'aria-label': `${title}, ${where}`, on: { change: e => set(column, e.target.value) } }))),
     el('td', {}));
@@ -151,7 +152,7 @@ function proposal(week) {
     el('p', { class: 'quiet', text: tally(week.verdicts) }),
     week.gave_way && el('p', { text: week.gave_way.sentence }),
     el('ul', { class: 'days' }, week.days.map(day => el('li', {}, el('strong', { text: `${dayAndDate(day.date)}: ` }),
-      day.ridden_minutes > 0 ? `ridden, ${duration(day.ridden_minutes * 60)}` : day.sessions.length === 0 ? day.exception ?? 'rest'
+      day.ridden_minutes > 0 ? `ridden, ${duration(day.ridden_minutes * 60)}` : day.sessions.length === 0 ? day.exception && day.exception !== 'lighter' ? day.exception : 'rest'
         : day.sessions.map(s => `${s.kind}${s.minutes > 0 ? `, ${duration(s.minutes * 60)}` : ''}. ${s.sentence}`).join(' ')))),
     week.notes.map(text => el('p', { class: 'quiet', text })));
 }

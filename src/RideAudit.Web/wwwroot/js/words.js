@@ -29,14 +29,14 @@ export function shortDay(iso) {
 /** 1 h 05, 55 min */
 export function duration(seconds) {
   const minutes = Math.round(seconds / 60);
-  return minutes < 60 ? `${minutes} min` : `${Math.floor(minutes / 60)} h ${String(minutes % 60).padStart(2, '0')}`;
+  return minutes < 60 ? `${minutes}\u00a0min` : `${Math.floor(minutes / 60)}\u00a0h\u00a0${String(minutes % 60).padStart(2, '0')}`;
 }
 
 /** A number with its unit, or a dash where it is not known. */
 export function figure(value, unit = '') {
   if (value === null || value === undefined) return '–';
   const text = String(value).replace('-', '−');
-  return unit ? `${text} ${unit}` : text;
+  return unit ? `${text}\u00a0${unit}` : text;
 }
 
 /** 72 % of 0.7214 */
