@@ -6,7 +6,7 @@ using RideAudit.Report.Svg;
 namespace RideAudit.Report;
 
 /// <summary>Draws a roster's overview as SVG pictures: the same pages as the PDF's.</summary>
-public static class RosterSvg
+internal static class RosterSvg
 {
     /// <summary>The overview's pages.</summary>
     /// <param name="roster">The roster.</param>

@@ -4,7 +4,7 @@ namespace RideAudit.Figures;
 
 /// <summary>Finds short hard efforts on the trailing 5 s mean: sprints and short repeats, which 30 s means hide.</summary>
 /// <remarks>Dips of at most 2 s count; a pause or missing power ends a bout. Common practice, no source.</remarks>
-public static class Bouts
+internal static class Bouts
 {
     /// <summary>The window of the mean, s.</summary>
     public const int WindowSeconds = 5;

@@ -6,7 +6,7 @@ using RideAudit.Units;
 namespace RideAudit.Figures;
 
 /// <summary>Computes the figures of rides.</summary>
-public static class FigureBuilder
+internal static class FigureBuilder
 {
     /// <summary>Below this share of timer time with power, power figures are marked partial.</summary>
     public const double PartialCoverage = 0.90;

@@ -8,7 +8,7 @@ namespace RideAudit.Figures;
 /// Banister 1991, in MacDougall, Wenger and Green (eds), Physiological Testing of Elite Athletes, 403–424 (from memory).
 /// Sex unset: the mean of both constants. Below resting heart rate x is 0 (our choice).
 /// </remarks>
-public static class HeartRateLoad
+internal static class HeartRateLoad
 {
     /// <summary>The unscaled load of some minutes at one heart rate, arbitrary units.</summary>
     /// <param name="minutes">Minutes.</param>

@@ -7,7 +7,7 @@ namespace RideAudit.Figures;
 /// Power: high on the trailing 30 s mean, middle on the trailing 120 s mean, because a hard minute is felt at once and a steady state takes minutes;
 /// default cuts 76 and 106 % of threshold power. Heart rate: 90 and 100 % of threshold heart rate, second by second. Common practice, no source.
 /// </remarks>
-public static class IntensityBands
+internal static class IntensityBands
 {
     /// <summary>The window of the mean that tells middle from low, s.</summary>
     public const int MiddleWindowSeconds = 120;

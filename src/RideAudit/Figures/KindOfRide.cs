@@ -5,7 +5,7 @@ namespace RideAudit.Figures;
 
 /// <summary>Decides what kind of ride a ride was; the first match wins.</summary>
 /// <remarks>Common practice, no source. Shares are of time that has a band; times count in whole minutes and shares in whole per cent, as they are shown.</remarks>
-public static class KindOfRide
+internal static class KindOfRide
 {
     /// <summary>Kind of a ride that nothing tells of.</summary>
     /// <param name="timerSeconds">Timer time, s.</param>

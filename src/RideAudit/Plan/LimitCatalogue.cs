@@ -4,7 +4,7 @@ using System.Collections.Immutable;
 namespace RideAudit.Plan;
 
 /// <summary>Every limit by the name it has in the rider file's <c>[plan.limits]</c>, in the order of the method.</summary>
-public static class LimitCatalogue
+internal static class LimitCatalogue
 {
     /// <summary>The limits.</summary>
     public static ImmutableArray<LimitDefinition> All { get; } =

@@ -3,7 +3,7 @@ using System.Collections.Immutable;
 namespace RideAudit.Plan;
 
 /// <summary>The ids of the rules, as a rider file may name them, in the order of the method.</summary>
-public static class RuleIds
+internal static class RuleIds
 {
     /// <summary>All of them.</summary>
     public static ImmutableArray<string> All { get; } =

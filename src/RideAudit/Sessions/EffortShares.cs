@@ -7,7 +7,7 @@ namespace RideAudit.Sessions;
 /// Common practice, no source: easy riding at 55 to 65 % of threshold power, very easy at 40 to 52 %; feel and heart rate beside power from memory.
 /// A rider who goes all out holds what the length allows: the anchors are those of a trained rider (from memory), joined by straight lines over the logarithm of the time.
 /// </remarks>
-public static class EffortShares
+internal static class EffortShares
 {
     private static readonly (double Seconds, double Percent)[] AllOutAnchors =
         [(5, 330), (15, 280), (30, 220), (60, 160), (180, 122), (300, 115), (1200, 107), (3600, 100)];

@@ -6,7 +6,7 @@ namespace RideAudit.Sessions;
 /// <param name="In">What it is told in.</param>
 /// <param name="Low">Lower end: W, bpm or feel 0 to 10; 0 for none.</param>
 /// <param name="High">Upper end.</param>
-public readonly record struct EffortTarget(EffortTarget.Unit In, double Low, double High)
+internal readonly record struct EffortTarget(EffortTarget.Unit In, double Low, double High)
 {
     /// <summary>What a target is told in.</summary>
     public enum Unit

@@ -7,7 +7,7 @@ using RideAudit.Units;
 namespace RideAudit.Sessions;
 
 /// <summary>A planned session as if it had been ridden exactly as it is written, so that the code that reads rides says what it is.</summary>
-public static class PlannedTrace
+internal static class PlannedTrace
 {
     // Kinds, bands and stress rest on shares alone: where no threshold is known, any will do.
     private static readonly Watts AnyPower = new(200);

@@ -5,7 +5,7 @@ using RideAudit.Plan.Blocks;
 namespace RideAudit.Sessions;
 
 /// <summary>A session as a sentence, told in what the rider has: watts, else beats, else feel; never a share of something not known.</summary>
-public sealed class SessionWords
+internal sealed class SessionWords
 {
     /// <summary>Below this heart rate has not arrived when the effort is over, s.</summary>
     /// <remarks>Common practice, no source.</remarks>

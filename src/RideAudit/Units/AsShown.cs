@@ -2,7 +2,7 @@ namespace RideAudit.Units;
 
 /// <summary>Figures as a page shows them, halves away from zero: a verdict never turns on what the reader cannot see.</summary>
 /// <remarks>8,999 s is shown as 2 h 30 min, so it is a ride of 2 h 30 min.</remarks>
-public static class AsShown
+internal static class AsShown
 {
     /// <summary>A time in whole minutes.</summary>
     /// <param name="seconds">The time, s.</param>

@@ -6,7 +6,7 @@ using RideAudit.Plan;
 namespace RideAudit.Weeks;
 
 /// <summary>Lays rides out in weeks, every week from the first ride's on, none left out.</summary>
-public static class WeekTable
+internal static class WeekTable
 {
     /// <summary>The first day of the week that holds a date.</summary>
     /// <param name="date">The date.</param>

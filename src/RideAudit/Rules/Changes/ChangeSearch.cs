@@ -10,7 +10,7 @@ namespace RideAudit.Rules.Changes;
 /// The first class with a candidate that keeps the leading rule and worsens none wins; in it the one that keeps most of the rules looked at,
 /// then leaves the key sessions alone, then moves the least stress, then has the earlier new date.
 /// </remarks>
-public static class ChangeSearch
+internal static class ChangeSearch
 {
     /// <summary>Searches the classes in order; every candidate is judged by the same rules.</summary>
     /// <param name="week">The week as ridden.</param>
