@@ -9,7 +9,6 @@ namespace RideAudit.Report;
 internal static class RosterSvg
 {
     /// <summary>The overview's pages.</summary>
-    /// <param name="roster">The roster.</param>
     /// <param name="options">The paper; room for notes is a review's and does nothing here.</param>
     public static SvgPages Draw(RosterDocument roster, PageOptions options)
     {

@@ -6,7 +6,6 @@ namespace RideAudit.Web;
 /// <summary>A rider file as text and as what it says.</summary>
 /// <param name="Text">The text; empty without a file.</param>
 /// <param name="Rider">The rider; null when the file has mistakes.</param>
-/// <param name="Mistakes">Its mistakes.</param>
 internal sealed record RiderText(string Text, Plan.Rider? Rider, ImmutableArray<RiderFileMistake> Mistakes)
 {
     /// <summary>No file: the defaults.</summary>

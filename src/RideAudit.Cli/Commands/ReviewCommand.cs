@@ -13,7 +13,6 @@ namespace RideAudit.Cli.Commands;
 /// <summary>The main job: one judged week.</summary>
 /// <param name="shell">The world.</param>
 /// <param name="command">The command whose options these are: review, or watch.</param>
-/// <param name="folders">Its folders.</param>
 internal sealed class ReviewCommand(Shell shell, ProgramCommand command, Argument<string[]> folders)
 {
     private const int PageMeasure = 100;

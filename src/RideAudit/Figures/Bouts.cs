@@ -15,7 +15,6 @@ internal static class Bouts
     /// <summary>Counts the bouts.</summary>
     /// <param name="trailing">Trailing 5 s power.</param>
     /// <param name="threshold">Threshold power, W, above 0.</param>
-    /// <param name="sharePercent">The share, %.</param>
     /// <param name="shortestSeconds">Shorter ones are none, s.</param>
     /// <returns>How many, and their seconds in all.</returns>
     public static (int Count, double Seconds) Of(TrailingPower trailing, Watts threshold, double sharePercent, double shortestSeconds)

@@ -25,7 +25,6 @@ internal static class FigureBuilder
     }
 
     /// <summary>Computes the figures of one ride.</summary>
-    /// <param name="ride">The ride.</param>
     /// <param name="threshold">Threshold power in force; null when none is known.</param>
     /// <param name="thresholdBpm">Threshold heart rate in force, bpm; null when none is known.</param>
     /// <param name="rider">Heart rates, sex, band cuts.</param>

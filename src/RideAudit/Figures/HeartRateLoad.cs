@@ -11,7 +11,6 @@ namespace RideAudit.Figures;
 internal static class HeartRateLoad
 {
     /// <summary>The unscaled load of some minutes at one heart rate, arbitrary units.</summary>
-    /// <param name="minutes">Minutes.</param>
     /// <param name="reserveShare">Share of heart-rate reserve, 0 at rest, 1 at the highest heart rate.</param>
     /// <param name="sex">Which constants.</param>
     public static double Unscaled(double minutes, double reserveShare, Sex sex)

@@ -47,7 +47,7 @@ internal static class KindOfRide
     }
 
     /// <summary>Kind from a session rating alone.</summary>
-    /// <param name="rating">The rating, 0 to 10.</param>
+    /// <param name="rating">0 to 10.</param>
     /// <param name="timerSeconds">Timer time, s.</param>
     /// <param name="limits">The limits in force.</param>
     public static RideKind FromRating(double rating, double timerSeconds, Limits limits)

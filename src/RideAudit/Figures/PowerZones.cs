@@ -12,7 +12,6 @@ internal static class PowerZones
     private const int Zones = 7;
 
     /// <summary>The zone of one power, 1 to 7.</summary>
-    /// <param name="powerW">Power, W.</param>
     /// <param name="threshold">Threshold power, W, above 0.</param>
     public static int ZoneOf(double powerW, Watts threshold)
     {

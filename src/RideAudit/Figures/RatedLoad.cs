@@ -8,6 +8,5 @@ internal static class RatedLoad
 
     /// <summary>The scaled load, points.</summary>
     /// <param name="rating">Session rating, 0 to 10.</param>
-    /// <param name="minutes">Minutes.</param>
     public static double Of(double rating, double minutes) => rating * minutes / (RatingOfAnHourAtThreshold * 60) * 100;
 }

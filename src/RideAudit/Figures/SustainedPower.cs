@@ -15,7 +15,6 @@ internal static class SustainedPower
     /// <summary>Computes the time above a share.</summary>
     /// <param name="trailing">Trailing 30 s power.</param>
     /// <param name="threshold">Threshold power, W, above 0.</param>
-    /// <param name="sharePercent">The share, %.</param>
     public static SustainedTime Of(TrailingPower trailing, Watts threshold, double sharePercent)
     {
         var runs = TrailingStretches.Find(trailing, threshold, sharePercent, LongestDipSeconds, ShortestRunSeconds);

@@ -126,7 +126,6 @@ internal static class LimitCatalogue
 
     /// <summary>A limit's value.</summary>
     /// <param name="limits">The limits in force.</param>
-    /// <param name="name">Its name.</param>
     /// <returns>Null when the limit is not set at this volume.</returns>
     /// <exception cref="ArgumentException">There is no limit of that name.</exception>
     public static double? ValueOf(Limits limits, string name) => Get(name).Read(limits);

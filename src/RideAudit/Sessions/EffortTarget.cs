@@ -26,7 +26,6 @@ internal readonly record struct EffortTarget(EffortTarget.Unit In, double Low, d
 
     /// <summary>The target of an effort.</summary>
     /// <remarks>A share of threshold power becomes beats only where it is held long enough for the heart to follow; a share of threshold heart rate never becomes watts.</remarks>
-    /// <param name="effort">The effort.</param>
     /// <param name="seconds">How long it is held, s.</param>
     /// <param name="measures">What the rider knows.</param>
     public static EffortTarget Of(Effort effort, int seconds, SessionMeasures measures)

@@ -14,7 +14,6 @@ internal static class PlannedTrace
     private const double AnyHeartRateBpm = 165;
 
     /// <summary>Shares of threshold power, or of threshold heart rate for a session told in it, %, second by second.</summary>
-    /// <param name="session">The session.</param>
     public static float[] Percents(FittedSession session)
     {
         var percents = new float[session.Seconds];
@@ -29,7 +28,6 @@ internal static class PlannedTrace
     }
 
     /// <summary>The session as a ride of that day.</summary>
-    /// <param name="session">The session.</param>
     /// <param name="date">Its day.</param>
     /// <param name="measures">The rider's thresholds.</param>
     public static Ride RideOf(FittedSession session, LocalDate date, SessionMeasures measures)
@@ -55,7 +53,6 @@ internal static class PlannedTrace
     }
 
     /// <summary>Kind, stress, bands and all other figures of the session, by the same code as those of ridden rides.</summary>
-    /// <param name="session">The session.</param>
     /// <param name="date">Its day.</param>
     /// <param name="rider">The rider: thresholds, heart rates, band cuts.</param>
     /// <param name="limits">The limits that kinds are read by.</param>

@@ -47,7 +47,6 @@ internal sealed class SessionBook(Rider rider, Limits limits)
     };
 
     /// <summary>A session of the coach's own whose blocks are judged as another kind than it claims; null where they agree.</summary>
-    /// <param name="session">The session.</param>
     /// <param name="date">A date, for the thresholds in force.</param>
     public Units.RideKind? JudgedOtherwise(OwnSession session, LocalDate date)
     {

@@ -17,7 +17,6 @@ internal sealed class SessionWords
     private SessionWords(SessionMeasures measures) => _measures = measures;
 
     /// <summary>The sentence: <c>15 min easy (138 to 163 W); 4 × 6 min at 265 to 275 W, 3 min easy between; 12 min easy.</c></summary>
-    /// <param name="session">The session.</param>
     /// <param name="measures">What the rider knows.</param>
     public static string Of(FittedSession session, SessionMeasures measures)
     {

@@ -13,7 +13,6 @@ internal static class AsShown
     public static double Percent(double share) => Whole(100 * share);
 
     /// <summary>A power in whole watts.</summary>
-    /// <param name="power">The power.</param>
     public static double Watts(Watts power) => Whole(power.Value);
 
     /// <summary>A half that binary fractions put a hair too low is still a half.</summary>

@@ -9,7 +9,6 @@ namespace RideAudit.Weeks;
 internal static class WeekTable
 {
     /// <summary>The first day of the week that holds a date.</summary>
-    /// <param name="date">The date.</param>
     /// <param name="firstDay">The week's first day.</param>
     public static LocalDate StartOf(LocalDate date, IsoDayOfWeek firstDay) =>
         date.PlusDays(-(((int)date.DayOfWeek - (int)firstDay + 7) % 7));

@@ -14,7 +14,6 @@ internal static class ChangeSearch
 {
     /// <summary>Searches the classes in order; every candidate is judged by the same rules.</summary>
     /// <param name="week">The week as ridden.</param>
-    /// <param name="findings">Its findings.</param>
     /// <param name="book">The rules; null: the method’s.</param>
     /// <returns>Null when no rule it looks at is broken; no changes and a sentence when nothing helps.</returns>
     public static SmallestChange? Find(WeekUnderReview week, ImmutableArray<Finding> findings, RuleBook? book = null)
@@ -37,7 +36,6 @@ internal static class ChangeSearch
 
     /// <summary>The smallest change of one ride that keeps a rule and worsens none, without the rides of a change already made; null when there is none.</summary>
     /// <param name="week">The week as ridden.</param>
-    /// <param name="rule">The rule.</param>
     /// <param name="taken">Rides that are spoken for, by file.</param>
     /// <param name="book">The rules.</param>
     internal static string? OneRide(WeekUnderReview week, Rule rule, IReadOnlyCollection<string> taken, RuleBook book)
