@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using RideAudit.Plan;
+using RideAudit.Rules;
 
 namespace RideAudit.Web;
 
@@ -17,7 +18,7 @@ internal sealed record RiderText(string Text, Plan.Rider? Rider, ImmutableArray<
     /// <summary>Reads a text.</summary>
     public static RiderText Of(string text)
     {
-        var result = RiderFileReader.Read(text, "rider.toml");
+        var result = RiderFileReader.Read(text, "rider.toml", RuleBook.Standard.Ids);
         return new RiderText(text, result.Rider, result.Mistakes);
     }
 

@@ -1,5 +1,5 @@
 using NodaTime;
-using RideAudit.Document;
+using RideAudit.Document.Layouts;
 
 namespace RideAudit.Cli.Output;
 

@@ -1,3 +1,4 @@
+
 namespace RideAudit.Report.Drawing;
 
 /// <summary>How a line looks: butt ends, joins rounded where asked for.</summary>

@@ -19,7 +19,7 @@ internal static class ChangeSearch
     public static SmallestChange? Find(WeekUnderReview week, ImmutableArray<Finding> findings, RuleBook? book = null)
     {
         var rules = (book ?? RuleBook.Standard).Rules;
-        var broken = Ranking.MostSerious(findings).Where(f => f.Verdict == Verdict.Broken).Select(f => rules.FirstOrDefault(r => r.Id == f.Rule)).OfType<Rule>().ToArray();
+        var broken = RuleBook.MostSerious(findings).Where(f => f.Verdict == Verdict.Broken).Select(f => rules.FirstOrDefault(r => r.Id == f.Rule)).OfType<Rule>().ToArray();
         if (!broken.Any(r => r.IsChangeSought))
             return null;
         var lead = broken[0];
