@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using NodaTime;
 using NodaTime.Text;
-using RideAudit.Document;
+using RideAudit.Document.Layouts;
 using RideAudit.Ingest;
 using RideAudit.Next;
 using RideAudit.Plan.Table;

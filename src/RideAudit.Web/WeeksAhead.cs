@@ -2,7 +2,7 @@ using System.Collections.Immutable;
 using System.Text.Json;
 using NodaTime;
 using NodaTime.Text;
-using RideAudit.Document;
+using RideAudit.Document.Layouts;
 using RideAudit.Formatting;
 using RideAudit.Ingest;
 using RideAudit.Next;

@@ -3,6 +3,7 @@ using System.Text.Json;
 using NodaTime;
 using NodaTime.Text;
 using RideAudit.Document;
+using RideAudit.Document.Layouts;
 using RideAudit.Figures;
 using RideAudit.Ingest;
 using RideAudit.Plan;
@@ -163,13 +164,13 @@ internal sealed class Workshop
     public byte[] PlanTable(string table) => Encoding.UTF8.GetBytes(_plan.Text(table));
 
     /// <summary>What the rules say of so many planned weeks to come, as the terminal program's <c>check</c>; empty with a broken rider file.</summary>
-    public string CheckJson(string asOf, int weeks) => Ahead(asOf) is { } ahead ? Document.ReviewJson.Write(ahead.Check(weeks)) : "";
+    public string CheckJson(string asOf, int weeks) => Ahead(asOf) is { } ahead ? Document.Json.ReviewJson.Write(ahead.Check(weeks)) : "";
 
     /// <summary>A layout of so many weeks to come, as the terminal program's <c>next</c>; empty with a broken rider file.</summary>
     public string LayOutJson(string asOf, int weeks)
     {
         _laidOut = Ahead(asOf)?.LayOut(weeks);
-        return _laidOut is { } laidOut ? Document.ReviewJson.Write(laidOut) : "";
+        return _laidOut is { } laidOut ? Document.Json.ReviewJson.Write(laidOut) : "";
     }
 
     /// <summary>Writes the layout made last into the plan table.</summary>
