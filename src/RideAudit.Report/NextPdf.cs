@@ -1,4 +1,4 @@
-using RideAudit.Document;
+using RideAudit.Document.Layouts;
 using RideAudit.Report.Fonts;
 using RideAudit.Report.Fridge;
 using RideAudit.Report.Pdf;

@@ -1,4 +1,5 @@
 using RideAudit.Document;
+using RideAudit.Document.Layouts;
 using RideAudit.Raster;
 using RideAudit.Report;
 

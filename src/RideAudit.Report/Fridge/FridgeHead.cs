@@ -1,4 +1,4 @@
-using RideAudit.Document;
+using RideAudit.Document.Layouts;
 using RideAudit.Formatting;
 using RideAudit.Report.Drawing;
 using RideAudit.Report.Flow;

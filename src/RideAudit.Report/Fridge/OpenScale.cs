@@ -1,4 +1,4 @@
-using RideAudit.Document;
+using RideAudit.Document.Layouts;
 
 namespace RideAudit.Report.Fridge;
 

@@ -1,5 +1,5 @@
 using System.Collections.Immutable;
-using RideAudit.Document;
+using RideAudit.Document.Layouts;
 using RideAudit.Formatting;
 using RideAudit.Plan;
 using RideAudit.Report.Drawing;

@@ -1,4 +1,4 @@
-using RideAudit.Document;
+using RideAudit.Document.Layouts;
 using RideAudit.Formatting;
 using RideAudit.Plan;
 using RideAudit.Report.Drawing;

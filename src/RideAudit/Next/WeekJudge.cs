@@ -14,13 +14,8 @@ internal sealed class WeekJudge
     private const double HoursWatchWeight = 50;
     private const double ProtectingFactor = 2;
 
-    // Says something of the threshold, nothing of the week's layout.
-    private const string OfTheThreshold = "threshold-fresh";
-    private const string OfTheHours = "weekly-hours";
-
     // Which two days are the heaviest is a matter of some points: the rule is asked once more with each pair of days it looks at
     // a little heavier, from the one over the border before to the one that ends on the fifth day.
-    private const string OfTheLoad = "rest-after-load";
     private const int Roads = 6;
 
     private readonly WeekFrame _frame;
@@ -35,8 +30,9 @@ internal sealed class WeekJudge
         _frame = frame;
         _empty = [.. frame.Days.Select(d => d.Ridden ?? DayFacts.Build(d.Date, [], 0, frame.Limits))];
         _background = new Background(Review(Facts([.. Enumerable.Repeat(ImmutableArray<StockRide>.Empty, 7)])));
-        _rules = [.. RuleBook.Standard.Rules.Where(r => r.Id != OfTheThreshold).Select(Weighed)];
-        _restAfterLoad = _rules.Single(r => r.Rule.Id == OfTheLoad);
+        // The rule on the threshold says nothing of a week's layout.
+        _rules = [.. RuleBook.Standard.Rules.Where(r => r is not ThresholdFresh).Select(Weighed)];
+        _restAfterLoad = _rules.Single(r => r.Rule is RestAfterLoad);
     }
 
     /// <summary>The week ridden so.</summary>
@@ -132,7 +128,7 @@ internal sealed class WeekJudge
 
     private static (Rule, double, double) Weighed(Rule rule)
     {
-        if (rule.Id == OfTheHours)
+        if (rule is WeeklyHours)
             return (rule, HoursWatchWeight, HoursBrokenWeight);
         var factor = rule.Standing.Protects ? ProtectingFactor : 1;
         return (rule, factor * WatchWeight, factor * BrokenWeight);

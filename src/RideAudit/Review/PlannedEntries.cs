@@ -56,7 +56,7 @@ internal static class PlannedEntries
         Blocks = (session.Blocks ?? (session.Session is { } name ? names.Find(name) : null))?.ToString(),
     };
 
-    private static HeldEntry LineOf(HeldLine line, ImmutableArray<Finding>? against, SessionBook names)
+    private static HeldEntry LineOf(HeldLine line, ImmutableArray<JudgedByPlan.Loss>? against, SessionBook names)
     {
         var hardest = line.Rides.MaxBy(r => (r.Kind, r.Stress));
         var repeats = hardest is not null && line.Planned is { IsRest: false } row && names.Fitted(row) is { } fitted ? HeldRepeats.Of(fitted, hardest) : [];

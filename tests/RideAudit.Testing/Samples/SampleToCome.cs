@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using NodaTime;
 using RideAudit.Document;
+using RideAudit.Document.Layouts;
 using RideAudit.Formatting;
 using RideAudit.Plan;
 using RideAudit.Rules;

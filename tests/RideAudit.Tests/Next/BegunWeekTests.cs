@@ -1,5 +1,5 @@
 using NodaTime;
-using RideAudit.Document;
+using RideAudit.Document.Layouts;
 using RideAudit.Next;
 using RideAudit.Plan;
 using RideAudit.Plan.Table;

@@ -1,5 +1,5 @@
 using NodaTime;
-using RideAudit.Document;
+using RideAudit.Document.Layouts;
 using RideAudit.Held;
 using RideAudit.Ingest;
 using RideAudit.Next;
