@@ -60,11 +60,14 @@ internal sealed class RidesSection(ReviewDocument review, ReviewTraces traces, F
 
     private bool IsShown(int ride) => RideTable.HasStrip(review.Rides[ride]);
 
-    private RideStrip Strip(int ride, float depth) => new(review.Rides[ride], traces.Of(review.Rides[ride].File), ride, review.BandCutsPercent, Scale, fonts, width, depth)
+    private RideStrip Strip(int ride, float depth) => new(review.Rides[ride], traces.Of(review.Rides[ride].File), ride, review.BandCutsPercent, Scale, fonts, width, depth, HeldOf(review.Rides[ride]))
     {
         SpaceBefore = 3,
         Outline = OutlineOf(review.Rides[ride]),
     };
+
+    // Of several rides for one session the one whose repeats were found.
+    private HeldEntry? HeldOf(RideEntry ride) => review.Week.PlannedAndRidden.FirstOrDefault(h => h.Repeats.Any(r => r.File == ride.File));
 
     private static string OutlineOf(RideEntry ride) =>
         $"{Shown.DayAndDate(ride.StartsAt.Date)} {Shown.Time(ride.StartsAt.TimeOfDay)}{(ride.Kind == RideKind.None ? "" : ", " + Formatting.Words.Of(ride.Kind))}";
