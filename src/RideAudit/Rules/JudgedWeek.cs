@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using NodaTime;
 using RideAudit.Figures;
 using RideAudit.Formatting;
@@ -57,6 +58,10 @@ internal sealed class JudgedWeek
 
     /// <summary>The week with every ride that nothing could rate read as hard.</summary>
     public JudgedWeek Hardest => _hardest ??= Read(hard: true);
+
+    /// <summary>The same week with other days.</summary>
+    public JudgedWeek With(ImmutableArray<DayFacts> days) =>
+        new(WeekFacts.Build(days, Week.LoadBefore, Week.FirstRideOn, Week.Exception, Week.DaysThatCount), Background, DayBefore);
 
     /// <summary>A day by its place in the week, 0 first; −1 is the day before.</summary>
     public DayFacts? Day(int index) => index < 0 ? DayBefore : Week.Days[index];
@@ -120,7 +125,9 @@ internal sealed class JudgedWeek
         var limit = Limits.StressUnknownShareAtMost;
         var (unknown, all) = Background.StressCover(daysBefore);
         var ownUnknown = Week.UnknownStressHours * 3600;
-        return ownUnknown > limit * Week.RideSeconds || unknown + ownUnknown > limit * (all + Week.RideSeconds);
+        return IsMuch(ownUnknown, Week.RideSeconds) || IsMuch(unknown + ownUnknown, all + Week.RideSeconds);
+
+        bool IsMuch(double part, double whole) => whole > 0 && Close.Above(AsShown.Percent(part / whole), 100 * limit);
     }
 
     private static bool HasUnrated(DayFacts day)
@@ -142,8 +149,7 @@ internal sealed class JudgedWeek
             if (HasUnrated(days[i]))
                 days = days.SetItem(i, UnratedReading.Of(days[i], hard, Limits));
         }
-        var week = WeekFacts.Build(days, Week.LoadBefore, Week.FirstRideOn, Week.Exception, Week.DaysThatCount);
-        return new JudgedWeek(week, Background, before);
+        return new JudgedWeek(With(days).Week, Background, before);
     }
 
     /// <summary>What a ride that nothing could rate may have been at most and at least: a verdict that differs between the two is not given.</summary>
