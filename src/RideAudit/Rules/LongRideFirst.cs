@@ -54,7 +54,7 @@ internal sealed class LongRideFirst : Rule<LongRideFirst.Reading>
             return new RuleWords
             {
                 Sentence = reading.HasLongRide ? $"{count}, and a long ride or one near it." : $"{count}: the long ride was not crowded out by hard riding.",
-                Held = reading.HardDays > 2 && LongRide.IsKept(week) ? "long ride before a third hard day" : null,
+                Held = reading.HardDays > 2 && LongRide.IsKept(week) && !LongestRideJump.IsWatched(week) ? "long ride before a third hard day" : null,
             };
         }
         return new RuleWords

@@ -20,7 +20,7 @@ public sealed class FollowedAdviceTests(ITestOutputHelper output)
     private const int SimulatedSeeds = 25;
 
     /// <summary>Texts that no drawn week asks for; each has a week of its own.</summary>
-    private static readonly string[] Rare = ["Rides of at most", "of them high", "on the hardest one"];
+    private static readonly string[] Rare = ["Rides of at most", "of them high", "on the hardest one", "nearer the usual"];
 
     public static TheoryData<int> EachBatch => [.. Enumerable.Range(0, Batches)];
 
@@ -53,7 +53,7 @@ public sealed class FollowedAdviceTests(ITestOutputHelper output)
         Assert.All(
             FollowedAdvice.Patterns.Where(p => !Rare.Any(r => p.Contains(r, StringComparison.Ordinal))),
             pattern => Assert.True(Array.Exists(texts, t => Regex.IsMatch(t, pattern)), pattern));
-        Assert.All(FollowedAdvice.Principles, text => Assert.True(texts.Contains(text), text));
+        Assert.All(FollowedAdvice.Principles.Where(p => !Rare.Any(r => p.Contains(r, StringComparison.Ordinal))), text => Assert.True(texts.Contains(text), text));
     }
 
     private static IEnumerable<(string, (ReviewDocument Document, WeekUnderReview Week))> Simulated =>
@@ -71,7 +71,7 @@ public sealed class FollowedAdviceTests(ITestOutputHelper output)
             Week(7, [.. Before(Ride(-7, RideKind.Endurance, 100)), Ride(1, RideKind.Endurance, 150), Ride(5, RideKind.Endurance, 220)])),
         ("Three hard days fewer, one of them high, ridden easy or left out.", "hard-day-count",
             Week(6, [.. Enumerable.Range(0, 6).Select(day => Ride(day, day % 2 == 0 ? RideKind.High : RideKind.Threshold, 60))])),
-        ("The riding of the easiest day on the hardest one instead.", "monotony",
+        ("The riding of the two easiest days on the hardest one instead.", "monotony",
             Week(5, [.. Enumerable.Range(0, 7).Select(day => Ride(day, RideKind.Endurance, day == 2 ? 40 : day == 4 ? 60 : 42))])),
     ];
 
