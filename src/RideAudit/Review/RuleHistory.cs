@@ -12,7 +12,6 @@ internal static class RuleHistory
     /// <summary>One entry a rule, in the order of the method.</summary>
     /// <param name="weeks">The weeks up to the reviewed one.</param>
     /// <param name="findings">What the rules say of the reviewed week.</param>
-    /// <param name="rules">The rules.</param>
     public static ImmutableArray<RuleHistoryEntry> Write(PastWeeks weeks, ImmutableArray<Finding> findings, RuleBook rules)
     {
         var first = Math.Max(0, weeks.Count - MostWeeks);

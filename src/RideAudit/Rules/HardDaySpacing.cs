@@ -17,6 +17,13 @@ internal sealed class HardDaySpacing : Rule<HardDaySpacing.Reading>
 
     public override string ShortName => "spacing";
 
+    public override string Effect(Finding finding, LocalDate? riddenOn)
+    {
+        var areNeighbours = finding.Occurrences.Any(o =>
+            o.Dates is [var first, .., var last] && Period.DaysBetween(first, last) == 1 && (riddenOn is not { } day || o.Dates.Contains(day)));
+        return areNeighbours ? "put two hard days next to each other" : "put hard days too close together";
+    }
+
     public override Standing Standing { get; } = new() { Rank = 30, Group = RuleGroup.HardDays, Protects = true };
 
     public override bool IsChangeSought => true;
