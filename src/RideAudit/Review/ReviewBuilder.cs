@@ -148,7 +148,7 @@ public static class ReviewBuilder
         Tier = plan.Tier,
         Experience = plan.Rider.Experience,
         TimeZone = folder.TimeZone,
-        PlannedHours = plan.PlannedHours,
+        PlannedHours = HoursAsked(plan) is > 0 and var hours ? hours : null,
         PlannedHoursFromHistory = plan.PlannedHoursFromHistory,
     };
 }

@@ -48,7 +48,7 @@ internal sealed class ChronicRamp : Rule<ChronicRamp.Reading>
     {
         Sentence = $"Chronic load {(reading.Ramp >= 0 ? "rose" : "fell")} by {Shown.Points(Math.Abs(reading.Ramp), 1)}, "
             + $"from {Shown.Number(reading.Before, 1)} to {Shown.Number(reading.After, 1)}; up to {Shown.Number(week.Limits.RampWatch)} in a week is usual.",
-        WouldHaveKept = $"{Shown.Points(TooMuch(reading, week.Limits))} of training stress less in the week: {(RoomForMore.IsAskedFor(week) ? "easier hours" : "fewer hours, or easier ones")}.",
+        WouldHaveKept = $"{Shown.Points(TooMuch(reading, week.Limits))} of training stress less in the week: {(week.AsksForMore ? "easier hours" : "fewer hours, or easier ones")}.",
         Advice = $"Let chronic load rise by no more than {Shown.Points(week.Limits.RampWatch)} a week.",
         Headline = "training load rising fast",
         Held = $"ramp {Shown.Signed(reading.Ramp)}",

@@ -62,7 +62,7 @@ internal sealed class EnduranceVolume : Rule<EnduranceVolume.Reading>
         };
     }
 
-    private static bool CanBeAdded(Reading reading, JudgedWeek week) => 60 * reading.MissingMinutes <= RoomForMore.Seconds(week);
+    private static bool CanBeAdded(Reading reading, JudgedWeek week) => 60 * reading.MissingMinutes <= week.RoomForMoreSeconds;
 
     private static bool CanBeEased(Reading reading, JudgedWeek week) => 60 * reading.MissingMinutes <= week.Week.Bands.AboveLow;
 

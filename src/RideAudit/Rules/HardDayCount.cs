@@ -54,7 +54,7 @@ internal sealed class HardDayCount : Rule<HardDayCount.Reading>
         return new RuleWords
         {
             Sentence = $"{Shown.Capital(Counted(reading))}; the plan has {Allowed(limits)}.",
-            WouldHaveKept = Easier(reading, limits, RoomForMore.IsAskedFor(week) ? "ridden easy" : "ridden easy or left out"),
+            WouldHaveKept = Easier(reading, limits, week.AsksForMore ? "ridden easy" : "ridden easy or left out"),
             Advice = limits.ThresholdDaysOnTop > 0
                 ? $"Keep to {Shown.Count(limits.HighDaysAtMost, "high day")} and {Shown.Count(limits.ThresholdDaysOnTop, "threshold day")} a week."
                 : $"Keep to {Shown.Count(limits.HighDaysAtMost, "hard day")} a week.",
@@ -67,7 +67,8 @@ internal sealed class HardDayCount : Rule<HardDayCount.Reading>
     /// <summary>Days, and where a day held two hard sessions, sessions.</summary>
     private static string Counted(Reading reading)
     {
-        var counted = $"{Shown.Count(reading.High, $"high {reading.Unit}")} and {Shown.Count(reading.Threshold, $"threshold {reading.Unit}")}";
+        var (high, threshold) = (Shown.Count(reading.High, $"high {reading.Unit}"), Shown.Count(reading.Threshold, $"threshold {reading.Unit}"));
+        var counted = reading.Hard == 0 ? "no hard days" : reading.High == 0 ? threshold : reading.Threshold == 0 ? high : $"{high} and {threshold}";
         return reading.Hard == reading.Days ? counted : $"{counted} on {Shown.Count(reading.Days, "day")}, and a second hard ride of a day counts like another day";
     }
 

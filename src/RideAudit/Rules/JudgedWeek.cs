@@ -59,6 +59,27 @@ internal sealed class JudgedWeek
     /// <summary>The week with every ride that nothing could rate read as hard.</summary>
     public JudgedWeek Hardest => _hardest ??= Read(hard: true);
 
+    /// <summary>Riding that could have been added before the week's hours or their growth were worth a look, s; 0 or more.</summary>
+    public double RoomForMoreSeconds
+    {
+        get
+        {
+            if (ReturnToRiding.AsksForLess(this))
+                return 0;
+            var most = PlannedHours * (1 + Limits.HoursWatchMargin) ?? double.PositiveInfinity;
+            if (Background.OrdinaryMean is { Hours: > 0 and var mean })
+                most = Math.Min(most, mean * Limits.GrowthRatio);
+            return Math.Max(0, 3600 * most - Week.RideSeconds);
+        }
+    }
+
+    /// <summary>The review says that the week had fewer hours than planned.</summary>
+    public bool AsksForMore => WeeklyHours.IsOff(this) && Week.Hours < PlannedHours;
+
+    /// <summary>The review says that the week, or a ride of it, was longer than it should have been, or the rider has just come back.</summary>
+    public bool RefusesMore => JustBack || ReturnToRiding.AsksForLess(this) || WeeklyGrowth.IsWatched(this) || LongestRideJump.IsWatched(this)
+        || (WeeklyHours.IsOff(this) && Week.Hours > PlannedHours);
+
     /// <summary>The same week with other days.</summary>
     public JudgedWeek With(ImmutableArray<DayFacts> days) =>
         new(WeekFacts.Build(days, Week.LoadBefore, Week.FirstRideOn, Week.Exception, Week.DaysThatCount), Background, DayBefore);

@@ -111,7 +111,7 @@ internal sealed class LongRide : Rule<LongRide.Reading>
     private static string Longer(JudgedWeek week)
     {
         var minutes = AsShown.Minutes(week.Limits.LongRideHours * 3600);
-        var room = RoomForMore.Seconds(week);
+        var room = week.RoomForMoreSeconds;
         foreach (var ride in week.Week.Rides.OrderByDescending(r => r.DurationSeconds))
         {
             var more = minutes - AsShown.Minutes(ride.DurationSeconds);
@@ -123,7 +123,7 @@ internal sealed class LongRide : Rule<LongRide.Reading>
         return $"One easy ride of {Shown.Length(60 * minutes)}{(HasRoom(week) ? "" : " in place of other riding")}.";
     }
 
-    private static bool HasRoom(JudgedWeek week) => AsShown.Minutes(week.Limits.LongRideHours * 3600) * 60 <= RoomForMore.Seconds(week);
+    private static bool HasRoom(JudgedWeek week) => AsShown.Minutes(week.Limits.LongRideHours * 3600) * 60 <= week.RoomForMoreSeconds;
 
     /// <summary>The ride's day, and its hour where the day has another.</summary>
     private static string NameOf(RideFigures ride, JudgedWeek week) => week.Week.Rides.Count(r => r.Date == ride.Date) == 1

@@ -46,7 +46,7 @@ internal sealed class Monotony : Rule<Monotony.Reading>
         var alike = verdict == Verdict.Kept ? "days differed enough" : "days were much alike";
         return new RuleWords
         {
-            Sentence = $"The mean daily stress was {Shown.Number(reading.Monotony, 1)} times the spread of the seven days: {alike}.",
+            Sentence = $"{Shown.Capital(alike)}: their mean stress was {Shown.Number(reading.Monotony, 1)} times its spread.",
             WouldHaveKept = Different(week),
             Advice = "Let hard days and easy days differ more.",
             Headline = "every day much like the last",
@@ -59,7 +59,7 @@ internal sealed class Monotony : Rule<Monotony.Reading>
     private string Different(JudgedWeek week)
     {
         int[] byStress = [.. Enumerable.Range(0, 7).Where(day => week.Week.Days[day].Stress > 0).OrderBy(day => week.Week.Days[day].Stress)];
-        for (var count = 1; count < byStress.Length && !RoomForMore.IsAskedFor(week); count++)
+        for (var count = 1; count < byStress.Length && !week.AsksForMore; count++)
         {
             if (Keeps(week, byStress[..count], byStress[^1], moved: false))
                 return $"The {(count == 1 ? "easiest day" : $"{Shown.InWords(count)} easiest days")} off, beside the same hard ones.";

@@ -66,7 +66,7 @@ internal sealed class RestAfterLoad : Rule<RestAfterLoad.Reading>
             {
                 Sentence = reading.Rested
                     ? $"{pair} were the heaviest two days in a row ({amount}), and rest or recovery followed."
-                    : $"No two days in a row were heavy enough to ask for rest ({amount} at most).",
+                    : $"No two days in a row were heavy enough to ask for rest{(reading.Stress > 0 ? $" ({amount} at most)" : "")}.",
                 Held = "rest after load",
             };
         }

@@ -56,7 +56,7 @@ internal sealed class ReturnToRiding : Rule<ReturnToRiding.Reading>
             if (worst is not { } known || verdict > known.Verdict)
                 worst = As(verdict, reading);
         }
-        return worst ?? NotJudged($"no {Shown.Count(week.Limits.ReturnDaysOut, "day")} out in a row lie just behind the rider");
+        return worst ?? NotJudged($"there were no {Shown.Count(week.Limits.ReturnDaysOut, "day")} out in a row to come back from");
     }
 
     protected override RuleWords Tell(Reading reading, JudgedWeek week, Verdict verdict)

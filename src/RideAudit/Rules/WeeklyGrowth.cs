@@ -44,7 +44,7 @@ internal sealed class WeeklyGrowth : Rule<WeeklyGrowth.Reading>
 
     protected override RuleWords Tell(Reading reading, JudgedWeek week, Verdict verdict)
     {
-        var sentence = $"{Shown.Hours(reading.Hours)}, {Shown.Number(reading.Ratio, 2)} times the mean of {Shown.Count(week.Limits.GrowthWeeks, "ordinary week")} before ({Shown.Hours(reading.MeanBefore)}).";
+        var sentence = $"{Shown.Hours(reading.Hours)}, {Against(reading)} the mean of {Shown.Count(week.Limits.GrowthWeeks, "ordinary week")} before ({Shown.Hours(reading.MeanBefore)}).";
         if (verdict == Verdict.Kept)
             return new RuleWords { Sentence = sentence, Held = week.IsLongerThanTheLast && !ChronicRamp.IsSteep(week) && !LongestRideJump.IsWatched(week) ? "growth in small steps" : null };
         return new RuleWords
@@ -56,6 +56,10 @@ internal sealed class WeeklyGrowth : Rule<WeeklyGrowth.Reading>
             Occurrences = [Describe(reading)],
         };
     }
+
+    private static string Against(Reading reading) => Shown.Number(reading.Hours, 1) == Shown.Number(reading.MeanBefore, 1) ? "as much as"
+        : reading.Ratio < 1 ? "less than"
+        : $"{Shown.Number(reading.Ratio, 2)} times";
 
     private static Occurrence Describe(Reading reading) => new()
     {

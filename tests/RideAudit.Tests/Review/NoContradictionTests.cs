@@ -98,7 +98,7 @@ public sealed partial class NoContradictionTests(ITestOutputHelper output)
         if (saysKept && document.Week.Finished && (IsHardlyJudged(findings, 0.5) || IsHardlyJudged([.. findings.Where(f => Matter.Contains(f.Rule))], 0.4)))
             yield return "kept and hardly judged";
         if (broken.Length > 0 && document.Week.Exception is null or ExceptionKind.Lighter && broken.Length > 0
-            && !document.Summary.Headline.StartsWith(Shown.Capital(Ranking.MostSerious(findings)[0].Headline!), StringComparison.Ordinal))
+            && !document.Summary.Headline.StartsWith(Shown.Capital(RuleBook.MostSerious(findings)[0].Headline!), StringComparison.Ordinal))
             yield return "the headline leads with something else";
         if (NothingMore().IsMatch(string.Join(' ', advice.Append(document.Summary.Subline))))
             yield return "nothing more, as advice";

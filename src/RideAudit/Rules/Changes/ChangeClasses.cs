@@ -28,8 +28,8 @@ internal sealed class ChangeClasses
         _edit = new WeekEdit(_week, _limits, _room);
         _keys = new KeySessions(_week);
         var judged = new JudgedWeek(review);
-        _asksForMore = RoomForMore.IsAskedFor(judged);
-        _refusesMore = RoomForMore.IsRefused(judged);
+        _asksForMore = judged.AsksForMore;
+        _refusesMore = judged.RefusesMore;
         for (var day = 0; day < 7; day++)
         {
             // A race is where it is, and ridden as it is.
