@@ -38,7 +38,10 @@ internal static class FolderInvariants
         Invariant.Require(recording.TimerSeconds > 0 && recording.ElapsedSeconds >= recording.TimerSeconds - 1, "a recording has time, and no less on the clock");
         Invariant.Require(recording.Offset.Seconds is >= -12 * 3600 and <= 14 * 3600, "an offset is one that exists");
         Invariant.Require(recording.Grid.Length == recording.Grid.Segments.Sum(s => s.Length), "a grid is as long as its segments");
-        foreach (var channel in new[] { recording.Grid.PowerW, recording.Grid.HeartRateBpm, recording.Grid.CadenceRpm })
-            Invariant.Require(channel is null || (channel.Length == recording.Grid.Length && Array.TrueForAll(channel, v => float.IsNaN(v) || (float.IsFinite(v) && v >= 0))), "a value is missing, or a number from 0");
+        var grid = recording.Grid;
+        // Endless power is still there: it is counted and taken out with the other spikes.
+        Invariant.Require(grid.PowerW is null || Array.TrueForAll(grid.PowerW, v => float.IsNaN(v) || v >= 0), "power is missing or from 0");
+        foreach (var channel in new[] { grid.HeartRateBpm, grid.CadenceRpm, grid.SpeedMps, grid.DistanceM })
+            Invariant.Require(channel is null || (channel.Length == grid.Length && Array.TrueForAll(channel, v => float.IsNaN(v) || (float.IsFinite(v) && v >= 0))), "a value is missing, or a number from 0");
     }
 }

@@ -79,6 +79,7 @@ internal sealed class FontSet(SystemFonts system)
     private static string Clean(string element) => Rune.GetUnicodeCategory(element.EnumerateRunes().First()) switch
     {
         UnicodeCategory.Control => element is "\n" or "\t" or "\r\n" ? " " : "",
+        UnicodeCategory.LineSeparator or UnicodeCategory.ParagraphSeparator => " ",
         UnicodeCategory.Format or UnicodeCategory.Surrogate => "",
         _ => element,
     };

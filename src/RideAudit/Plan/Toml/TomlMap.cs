@@ -1,4 +1,3 @@
-using Tomlyn.Parsing;
 using Tomlyn.Syntax;
 
 namespace RideAudit.Plan.Toml;
@@ -10,7 +9,7 @@ internal static class TomlMap
     /// <param name="text">The text; lines that are not TOML are passed over.</param>
     public static List<TomlBlock> Of(string text)
     {
-        var document = SyntaxParser.Parse(text, "", validate: false);
+        var document = TomlTree.Syntax(text, "");
         var first = new TomlBlock("", false, new TomlSpot(0, 0), []);
         AddItems(first, document.KeyValues);
         var blocks = new List<TomlBlock> { first };

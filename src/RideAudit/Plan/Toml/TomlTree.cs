@@ -23,7 +23,7 @@ internal sealed class TomlTree
     public static TomlTree Parse(string text, string name, List<RiderFileMistake> mistakes)
     {
         var tree = new TomlTree(mistakes);
-        var document = SyntaxParser.Parse(text, name, validate: false);
+        var document = Syntax(text, name);
         foreach (var diagnostic in document.Diagnostics)
             tree.BrokenLines.Add(diagnostic.Span.Start.Line + 1);
         tree.AddItems(tree.Root, document.KeyValues);
@@ -33,10 +33,20 @@ internal sealed class TomlTree
         return tree;
     }
 
+    /// <summary>A text’s syntax, whatever is wrong with it.</summary>
+    /// <param name="text">The text.</param>
+    /// <param name="name">The file's name.</param>
+    public static DocumentSyntax Syntax(string text, string name)
+    {
+        // The parser throws where a text ends inside an escape, as a file does that is cut off or still being typed.
+        var endsInEscape = text.LastIndexOf('\\') > text.LastIndexOf('\n');
+        return SyntaxParser.Parse(endsInEscape ? text + "\n" : text, name, validate: false);
+    }
+
     private void AddBroken(string text, IEnumerable<DiagnosticMessage> diagnostics)
     {
         var lines = text.ReplaceLineEndings("\n").Split('\n');
-        foreach (var place in diagnostics.Select(d => TomlPlace.Of(d)).DistinctBy(p => p.Line))
+        foreach (var place in diagnostics.Select(d => TomlPlace.Of(d)).DistinctBy(p => Math.Min(p.Line, lines.Length)))
         {
             var line = TomlLine.Read(place.Line <= lines.Length ? lines[place.Line - 1] : "");
             _mistakes.Add(new RiderFileMistake(place.Line, line.Column ?? place.Column, line.Found, line.Allowed, null));
