@@ -46,9 +46,9 @@ internal sealed class TomlTree
     private void AddBroken(string text, IEnumerable<DiagnosticMessage> diagnostics)
     {
         var lines = text.ReplaceLineEndings("\n").Split('\n');
-        foreach (var place in diagnostics.Select(d => TomlPlace.Of(d)).DistinctBy(p => Math.Min(p.Line, lines.Length)))
+        foreach (var place in diagnostics.Select(d => TomlPlace.Of(d)).Select(p => p with { Line = Math.Min(p.Line, lines.Length) }).DistinctBy(p => p.Line))
         {
-            var line = TomlLine.Read(place.Line <= lines.Length ? lines[place.Line - 1] : "");
+            var line = TomlLine.Read(lines[place.Line - 1]);
             _mistakes.Add(new RiderFileMistake(place.Line, line.Column ?? place.Column, line.Found, line.Allowed, null));
             if (line.Key is { } key)
                 _tables.Last(t => t == Root || t.Place.Line <= place.Line).BrokenKeys.Add(key);
