@@ -23,7 +23,7 @@ internal static partial class NoteParser
             {
                 Close();
                 marker = item.Success ? MarkerOf(item.Groups[1].Value) : null;
-                text.Append(item.Success ? item.Groups[2].Value : heading.Success ? $"**{heading.Groups[1].Value}**" : "");
+                text.Append(item.Success ? item.Groups[2].Value : heading.Success ? $"**{HeadingOf(heading.Groups[1].Value)}**" : "");
                 if (heading.Success)
                     Close();
                 continue;
@@ -42,6 +42,9 @@ internal static partial class NoteParser
             marker = null;
         }
     }
+
+    // Hashes may close a heading as well.
+    private static string HeadingOf(string line) => line.TrimEnd().TrimEnd('#').TrimEnd() is { Length: > 0 } heading ? heading : line.TrimEnd();
 
     private static string MarkerOf(string marker) => char.IsDigit(marker[0]) ? marker : "•";
 
@@ -65,9 +68,10 @@ internal static partial class NoteParser
     [GeneratedRegex(@"^\s*([-*+]|\d{1,3}[.)])\s+(\S.*)$")]
     private static partial Regex Item();
 
-    [GeneratedRegex(@"^\s*#{1,6}\s+(\S.*?)\s*#*$")]
+    [GeneratedRegex(@"^\s*#{1,6}\s+(\S.*)$")]
     private static partial Regex Heading();
 
-    [GeneratedRegex(@"(\*\*|__)(?=\S)(?<strong>.+?)(?<=\S)\1|(?<!\w)([*_])(?=\S)(?<light>.+?)(?<=\S)\2(?!\w)")]
+    // Longer stretches stay as they are written: each mark that nothing closes would be sought to the note's end.
+    [GeneratedRegex(@"(\*\*|__)(?=\S)(?<strong>.{1,500}?)(?<=\S)\1|(?<!\w)([*_])(?=\S)(?<light>.{1,500}?)(?<=\S)\2(?!\w)")]
     private static partial Regex Emphasised();
 }

@@ -86,6 +86,14 @@ public class RiderFileReaderTests
         power = "Leistung (W)"
         """;
 
+    [Fact]
+    public void A_rider_file_nested_without_end_is_a_mistake()
+    {
+        var read = RiderFileReader.Read("label = " + new string('[', 5000), "rider.toml");
+        Assert.Null(read.Rider);
+        Assert.Single(read.Mistakes);
+    }
+
     [Theory]
     [InlineData("label = \"Rider\\")]
     [InlineData("label = \"Rider\\u")]

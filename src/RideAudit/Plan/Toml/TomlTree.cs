@@ -1,3 +1,4 @@
+using Tomlyn;
 using Tomlyn.Parsing;
 using Tomlyn.Syntax;
 
@@ -23,7 +24,11 @@ internal sealed class TomlTree
     public static TomlTree Parse(string text, string name, List<RiderFileMistake> mistakes)
     {
         var tree = new TomlTree(mistakes);
-        var document = Syntax(text, name);
+        if (Syntax(text, name) is not { } document)
+        {
+            mistakes.Add(new RiderFileMistake(1, 1, "brackets within brackets without end", "values that are at most a table within a list", null));
+            return tree;
+        }
         foreach (var diagnostic in document.Diagnostics)
             tree.BrokenLines.Add(diagnostic.Span.Start.Line + 1);
         tree.AddItems(tree.Root, document.KeyValues);
@@ -33,14 +38,21 @@ internal sealed class TomlTree
         return tree;
     }
 
-    /// <summary>A text’s syntax, whatever is wrong with it.</summary>
+    /// <summary>A text’s syntax, whatever is wrong with it; null when it is nested so deep that it cannot be read.</summary>
     /// <param name="text">The text.</param>
     /// <param name="name">The file's name.</param>
-    public static DocumentSyntax Syntax(string text, string name)
+    public static DocumentSyntax? Syntax(string text, string name)
     {
         // The parser throws where a text ends inside an escape, as a file does that is cut off or still being typed.
         var endsInEscape = text.LastIndexOf('\\') > text.LastIndexOf('\n');
-        return SyntaxParser.Parse(endsInEscape ? text + "\n" : text, name, validate: false);
+        try
+        {
+            return SyntaxParser.Parse(endsInEscape ? text + "\n" : text, name, validate: false);
+        }
+        catch (TomlException)
+        {
+            return null;
+        }
     }
 
     private void AddBroken(string text, IEnumerable<DiagnosticMessage> diagnostics)
