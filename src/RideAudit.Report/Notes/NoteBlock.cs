@@ -48,7 +48,7 @@ internal sealed class NoteBlock : Block
     public (NoteBlock Head, NoteBlock? Tail) Split(float depth)
     {
         var (count, height) = (1, (double)_lines[0].Text.Leading);
-        while (count < _lines.Count && (height += _lines[count].SpaceBefore + _lines[count].Text.Leading) <= depth)
+        while (count < _lines.Count && (float)(height += _lines[count].SpaceBefore + _lines[count].Text.Leading) <= depth)
             count++;
         return (new NoteBlock([.. _lines.Take(count)]) { SpaceBefore = SpaceBefore }, count == _lines.Count ? null : new NoteBlock([.. _lines.Skip(count)]) { SpaceBefore = _lines[count].SpaceBefore });
     }
