@@ -186,7 +186,7 @@ internal sealed class ReviewCommand(Shell shell, ProgramCommand command, Argumen
         {
             // An exit code of 4 without a word would leave its reader guessing.
             if (asked.GetValue(_quiet) || asked.GetValue(_json) is "-")
-                unusable.ForEach(n => shell.Tell($"{n.File}: {n.Sentence}"));
+                unusable.ForEach(n => shell.Tell(n.File is { } file ? $"{file}: {n.Sentence}" : n.Sentence));
             return ExitCode.FilesNotUsed;
         }
         return asked.GetValue(_failOn) is not null && document.Summary.Broken > 0 ? ExitCode.RuleBroken : ExitCode.Done;

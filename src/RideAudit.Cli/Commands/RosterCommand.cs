@@ -104,20 +104,34 @@ internal sealed class RosterCommand(Shell shell, ProgramCommand command)
     private RosterInput[] Review(ParseResult asked, List<string> riders, string output, RosterNext? next)
     {
         var inputs = new RosterInput[riders.Count];
+        var names = Names(riders);
         var done = 0;
         using var progress = shell.ShowsProgress && !asked.GetValue(_quiet) ? new ReadProgress(shell, "rider") : null;
         Parallel.For(0, riders.Count, new ParallelOptions { CancellationToken = shell.Cancel, MaxDegreeOfParallelism = Environment.ProcessorCount }, i =>
         {
-            inputs[i] = ReviewOrSayWhy(asked, riders[i], output, next);
+            inputs[i] = ReviewOrSayWhy(asked, riders[i], names[i], output, next);
             progress?.Report(new(Interlocked.Increment(ref done), riders.Count, riders[i]));
         });
         return inputs;
     }
 
-    // Whatever goes wrong stays with that rider.
-    private RosterInput ReviewOrSayWhy(ParseResult asked, string folder, string output, RosterNext? next)
+    // Fit to be shown and to name files; folders that differ only in what is not are counted.
+    private static string[] Names(IEnumerable<string> folders)
     {
-        var name = Path.GetFileName(folder);
+        var taken = new HashSet<string>(StringComparer.Ordinal);
+        string Unique(string name)
+        {
+            var unique = name;
+            for (var copy = 2; !taken.Add(unique); copy++)
+                unique = $"{name}-{Shown.Number(copy)}";
+            return unique;
+        }
+        return [.. folders.Select(f => Unique(PlainText.Of(Path.GetFileName(f), '\uFFFD')))];
+    }
+
+    // Whatever goes wrong stays with that rider.
+    private RosterInput ReviewOrSayWhy(ParseResult asked, string folder, string name, string output, RosterNext? next)
+    {
         try
         {
             return Review(asked, folder, name, output, next);

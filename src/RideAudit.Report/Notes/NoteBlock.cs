@@ -55,9 +55,9 @@ internal sealed class NoteBlock : Block
     /// <summary>The lines that fit a depth, and the rest; the rest is null when all fit.</summary>
     public (NoteBlock Head, NoteBlock? Tail) Split(float depth)
     {
-        var count = _lines.Count;
-        while (count > 1 && new NoteBlock([.. _lines.Take(count)]).Height > depth)
-            count--;
+        var (count, height) = (1, (double)_lines[0].Text.Leading);
+        while (count < _lines.Count && (float)(height += _lines[count].SpaceBefore + _lines[count].Text.Leading) <= depth)
+            count++;
         return (new NoteBlock([.. _lines.Take(count)]) { SpaceBefore = SpaceBefore }, count == _lines.Count ? null : new NoteBlock([.. _lines.Skip(count)]) { SpaceBefore = _lines[count].SpaceBefore });
     }
 

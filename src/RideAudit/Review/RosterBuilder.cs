@@ -53,7 +53,7 @@ public static class RosterBuilder
             Stress = review.Week.Stress,
             LowShare = review.Week.SplitByTime?.Low,
             RampPerWeek = review.Week.RampPerWeek,
-            FilesNotUsed = review.Notices.Count(n => n.Unusable),
+            FilesNotUsed = review.Notices.Where(n => n.Unusable).Sum(n => n.Files),
             ReviewFile = input.ReviewFile,
             Exception = review.Week.Exception,
         };

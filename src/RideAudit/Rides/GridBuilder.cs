@@ -35,7 +35,8 @@ internal static class GridBuilder
 
         float[]? Lay(float[]? column, int longestHold) => GridBuilder.Lay(column, firstRow, segments, longestHold);
         var heart = samples.Merge(track.HeartRateBpm, LowestHeartRateBpm, HighestHeartRateBpm, out var refusedHeart);
-        var cadence = samples.Merge(track.CadenceRpm, 0, float.PositiveInfinity, out _);
+        // Endless power stays: it is counted and said when spikes are taken out. Nothing else would be.
+        var cadence = samples.Merge(track.CadenceRpm, 0, float.MaxValue, out _);
         var grid = new SampleGrid
         {
             Length = length,
@@ -43,8 +44,8 @@ internal static class GridBuilder
             PowerW = Lay(WithCoasting(samples.Merge(track.PowerW, 0, float.PositiveInfinity, out _), cadence), LongestHeldPowerSeconds),
             HeartRateBpm = Lay(heart, LongestHeldGapSeconds),
             CadenceRpm = Lay(cadence, LongestHeldGapSeconds),
-            SpeedMps = Lay(samples.Merge(track.SpeedMps, 0, float.PositiveInfinity, out _), LongestHeldGapSeconds),
-            DistanceM = Lay(samples.Merge(track.DistanceM, 0, float.PositiveInfinity, out _), LongestHeldGapSeconds),
+            SpeedMps = Lay(samples.Merge(track.SpeedMps, 0, float.MaxValue, out _), LongestHeldGapSeconds),
+            DistanceM = Lay(samples.Merge(track.DistanceM, 0, float.MaxValue, out _), LongestHeldGapSeconds),
         };
         var (sensed, stuckPower, stuckHeart) = StuckSensors.Remove(grid);
         return Time(track, samples, intervals, sensed, Recorded(firstRow)) with
