@@ -14,6 +14,8 @@ internal static class TrailingStretches
     public static List<(int Start, int End)> Find(TrailingPower trailing, Watts threshold, double sharePercent, int longestDip, double shortest)
     {
         var found = new List<(int Start, int End)>();
+        if (!trailing.MayReach(sharePercent, threshold.Value))
+            return found;
         var atLeast = trailing.At(sharePercent, threshold.Value);
         foreach (var segment in trailing.Segments)
         {

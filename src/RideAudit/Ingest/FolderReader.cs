@@ -16,7 +16,7 @@ public static class FolderReader
     /// <exception cref="OperationCanceledException"><paramref name="cancel"/> was signalled.</exception>
     public static FolderContent Read(
         string folder, Rider rider, DateTimeZone machineZone, IProgress<IngestProgress>? progress, CancellationToken cancel) =>
-        Read(folder, new Intake(rider, machineZone, cancel), progress, cancel);
+        Read(folder, new Intake(rider, machineZone, cancel) { KeepsOnlyWhatIsJudged = true }, progress, cancel);
 
     /// <summary>The same with an intake of its own.</summary>
     internal static FolderContent Read(string folder, Intake intake, IProgress<IngestProgress>? progress, CancellationToken cancel)

@@ -26,6 +26,12 @@ internal sealed class FitClock
 
     public ImmutableArray<string> Remarks => _repair.Remarks;
 
+    /// <summary>Records, with or without a usable time.</summary>
+    public int Records => _repair.Seconds.Length;
+
+    /// <summary>Unix seconds of all records; null where one has no usable time, or where the file's name gave the date.</summary>
+    public long[]? AllSeconds => _shift == 0 && _repair.HasAllTimes ? _repair.Seconds : null;
+
     /// <summary>Unix seconds of a record.</summary>
     /// <param name="record">Its place among the records.</param>
     /// <param name="second">The second, where there is one.</param>

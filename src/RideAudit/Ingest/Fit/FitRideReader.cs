@@ -6,11 +6,15 @@ namespace RideAudit.Ingest.Fit;
 /// <summary>Turns a decoded FIT file into recordings: one a session, one a part where there is no session.</summary>
 internal static class FitRideReader
 {
-    private static readonly FitDecodeOptions Settings = FitDecodeOptions.Default with { MaxRecords = ReadLimits.MostRows };
-
-    public static FileContent Read(string name, byte[] bytes, IngestContext context)
+    private static readonly FitDecodeOptions Settings = FitDecodeOptions.Default with
     {
-        var file = FitDecoder.Decode(bytes, Settings);
+        MaxRecords = ReadLimits.MostRows,
+        Channels = FitChannels.Power | FitChannels.HeartRate | FitChannels.Cadence | FitChannels.Speed | FitChannels.Distance,
+    };
+
+    public static FileContent Read(string name, ReadOnlySpan<byte> bytes, IngestContext context)
+    {
+        using var file = FitDecoder.Decode(bytes, Settings);
         if (file.Rejection is { } rejection)
             return RideEndings.Promise(name)
                 ? FileContent.Unusable(name, FitNotices.Problem(rejection), FitNotices.Sentence(rejection))
