@@ -58,6 +58,7 @@ public static class FigureBuilder
     {
         if (ride.Grid.HeartRateBpm is not { Values: > 0 } channel)
             return figures;
+        using var phase = Phase.Begin("heart rate");
         figures = figures with
         {
             MeanHeartRateBpm = channel.Mean(),
@@ -88,7 +89,7 @@ public static class FigureBuilder
         if (coverage < UsableCoverage)
             return figures;
         using var samples = power.Samples.Lend();
-        using var totals = new RunningTotals(samples.Span);
+        using var totals = Totals(samples.Span);
         using var trailing = TrailingPower.Of(totals, ride.Grid.Segments);
         var mean = totals.Totals[^1] / power.Count;
         figures = figures with
@@ -101,6 +102,12 @@ public static class FigureBuilder
             TrendBests = TrendBests.Of(totals),
         };
         return figures.Threshold is null ? figures : WithShares(figures, totals, trailing, ride, rider, limits);
+    }
+
+    private static RunningTotals Totals(ReadOnlySpan<float> samples)
+    {
+        using var phase = Phase.Begin("running totals");
+        return new RunningTotals(samples);
     }
 
     private static RideFigures WithShares(RideFigures figures, in RunningTotals totals, TrailingPower trailing, Ride ride, Rider rider, Limits limits)

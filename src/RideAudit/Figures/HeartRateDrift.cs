@@ -26,6 +26,7 @@ public static class HeartRateDrift
             || power.Values < LeastCoverage * timerSeconds
             || heartRate.Values < LeastCoverage * timerSeconds)
             return null;
+        using var phase = Phase.Begin("drift");
         using var powerW = power.Lend();
         using var heartRateBpm = heartRate.Lend();
         var half = LeftOutSeconds + (power.Count - LeftOutSeconds) / 2;

@@ -19,6 +19,7 @@ public static class IntensityBands
     /// <param name="cuts">The cuts, % of it.</param>
     public static BandSeconds OfPower(TrailingPower forHigh, TrailingPower forMiddle, Watts threshold, BandCuts cuts)
     {
+        using var phase = Phase.Begin("bands");
         int low = 0, middle = 0, high = 0;
         var isHigh = forHigh.At(cuts.UpperPercent, threshold.Value);
         var isAboveLow = forMiddle.At(cuts.LowerPercent, threshold.Value);

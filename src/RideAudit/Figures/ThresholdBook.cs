@@ -85,6 +85,7 @@ public sealed class ThresholdBook
     /// <summary>A ride that has power for at least half of its time: less is not used for anything.</summary>
     private static PoweredRide? Powered(Ride ride)
     {
+        using var phase = Phase.Begin("estimates");
         if (SpikeFilter.Clean(ride.Grid, null) is not var (power, _) || power.Values < FigureBuilder.UsableCoverage * ride.TimerSeconds)
             return null;
         using var samples = power.Lend();

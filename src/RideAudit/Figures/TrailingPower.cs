@@ -2,6 +2,7 @@ using System.Buffers;
 using System.Collections.Immutable;
 using System.Runtime.CompilerServices;
 using RideAudit.Rides;
+using RideAudit.Units;
 
 namespace RideAudit.Figures;
 
@@ -79,6 +80,7 @@ public sealed class TrailingPower : IDisposable
     /// <summary>The same from running totals that others read too.</summary>
     internal static TrailingPower Of(in RunningTotals totals, ImmutableArray<GridSegment> segments, int windowSeconds = WindowSeconds)
     {
+        using var phase = Phase.Begin("trailing means");
         var length = totals.Totals.Length - 1;
         var trailing = new TrailingPower(length, segments, windowSeconds);
         if (totals.HasGaps)
@@ -119,9 +121,7 @@ public sealed class TrailingPower : IDisposable
         var ends = totals.Slice(full + 1, end - full);
         var starts = totals.Slice(full + 1 - _window, end - full);
         var sums = _sums.AsSpan(full, end - full);
-        for (var i = 0; i < sums.Length; i++)
-            sums[i] = ends[i] - starts[i];
-        _highestMean = Math.Max(_highestMean, CurveSearch.LargestDifference(ends, starts) / _window);
+        _highestMean = Math.Max(_highestMean, CurveSearch.Differences(ends, starts, sums) / _window);
     }
 
     /// <summary>The seconds at or above one limit.</summary>

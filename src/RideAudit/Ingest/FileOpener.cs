@@ -4,6 +4,7 @@ using RideAudit.Ingest.Fit;
 using RideAudit.Ingest.Text;
 using RideAudit.Ingest.Xml;
 using RideAudit.Rides;
+using RideAudit.Units;
 
 namespace RideAudit.Ingest;
 
@@ -54,6 +55,7 @@ internal sealed class FileOpener(IngestContext context, ReadLimits limits, Cance
     /// <returns>Bytes in all, no more than the buffer holds.</returns>
     private static int ReadOn(Stream input, ReadOnlySpan<byte> head, Span<byte> buffer)
     {
+        using var reading = Phase.Begin("reading");
         head.CopyTo(buffer);
         return head.Length + input.ReadAtLeast(buffer[head.Length..], buffer.Length - head.Length, throwOnEndOfStream: false);
     }
@@ -108,5 +110,11 @@ internal sealed class FileOpener(IngestContext context, ReadLimits limits, Cance
     }
 
     private static FileContent Hashed(FileContent content, ReadOnlySpan<byte> bytes) =>
-        content.IsOfUse ? content with { Hash = ContentHash.Of(bytes) } : content;
+        content.IsOfUse ? content with { Hash = HashOf(bytes) } : content;
+
+    private static UInt128 HashOf(ReadOnlySpan<byte> bytes)
+    {
+        using var hashing = Phase.Begin("hashing");
+        return ContentHash.Of(bytes);
+    }
 }

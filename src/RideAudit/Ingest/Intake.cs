@@ -6,6 +6,7 @@ using RideAudit.Ingest.Csv;
 using RideAudit.Plan;
 using RideAudit.Plan.Table;
 using RideAudit.Rides;
+using RideAudit.Units;
 
 namespace RideAudit.Ingest;
 
@@ -70,6 +71,7 @@ public sealed class Intake
     /// <returns>The same in whatever order the files were added.</returns>
     public FolderContent Finish()
     {
+        using var phase = Phase.Begin("copies and duplicates");
         var texts = _contents.SelectMany(c => c.Texts).OrderBy(t => t.File, StringComparer.Ordinal).ToArray();
         var riderFile = texts.Where(t => RiderTexts.IsRiderFile(t.File)).OrderBy(t => t.File.Count(c => c == '/')).FirstOrDefault();
         var rider = _given ?? RiderIn(riderFile) ?? new Rider();

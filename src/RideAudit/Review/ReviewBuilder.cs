@@ -6,6 +6,7 @@ using RideAudit.Plan;
 using RideAudit.Plan.Table;
 using RideAudit.Rules;
 using RideAudit.Rules.Changes;
+using RideAudit.Units;
 using RideAudit.Weeks;
 
 namespace RideAudit.Review;
@@ -80,8 +81,8 @@ public static class ReviewBuilder
     internal static ReviewDocument Review(FolderContent folder, Workbook book, ReviewRequest request)
     {
         var week = new WeekUnderReview(book.Week, new Past(book.Before), book.Plan);
-        var findings = Streaks.Count(request.Rules.Judge(week), request.Rules, book.Weeks, book.Plan);
-        var change = ChangeSearch.Find(week, findings, request.Rules);
+        var findings = Timed("rules", () => Streaks.Count(request.Rules.Judge(week), request.Rules, book.Weeks, book.Plan));
+        var change = Timed("change", () => ChangeSearch.Find(week, findings, request.Rules));
         findings = Remedies.With(findings, change, week, request.Rules);
         var notices = NoticeWriter.Write(folder, book);
         var entry = WeekEntries.Of(book.Week, book.Before, book.Plan) with { Spans = [.. findings.SelectMany(f => f.Spans).Select(Span)] };
@@ -93,18 +94,24 @@ public static class ReviewBuilder
             Rider = Rider(book.Plan, folder),
             Week = entry,
             History = History(book, folder.Plan),
-            RuleHistory = RuleHistory.Write(book, findings, request.Rules, folder.Plan),
-            Progress = ProgressWriter.Write(book),
+            RuleHistory = Timed("rules of the weeks before", () => RuleHistory.Write(book, findings, request.Rules, folder.Plan)),
+            Progress = Timed("trend", () => ProgressWriter.Write(book)),
             Rides = [.. book.Week.Rides.Select(r => RideEntries.Of(r, withStretches: true))],
             Findings = findings,
             SmallestChange = change,
-            Thresholds = ThresholdsWriter.Write(book.Figures, book.Week.EndsOn),
+            Thresholds = Timed("thresholds", () => ThresholdsWriter.Write(book.Figures, book.Week.EndsOn)),
             Notices = notices,
             Summary = SummaryWriter.Write(week, entry, findings, change, notices),
             BandCutsPercent = [plan.LowerBandCutPercent, plan.UpperBandCutPercent],
             HeartRateCutsPercent = HeartRateCuts(book),
             Note = request.Note ?? NoteOfWeek.Choose(folder.Notes, book.Week.StartsOn, IsLatest(folder, book.Week)),
         };
+    }
+
+    private static T Timed<T>(string phase, Func<T> work)
+    {
+        using var timed = Phase.Begin(phase);
+        return work();
     }
 
     private static ImmutableArray<HistoryEntry> History(Workbook book, PlanTable table)

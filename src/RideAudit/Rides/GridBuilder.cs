@@ -1,3 +1,5 @@
+using RideAudit.Units;
+
 namespace RideAudit.Rides;
 
 /// <summary>Lays a track on a 1 s grid of timer time.</summary>
@@ -23,6 +25,7 @@ internal static class GridBuilder
     /// <returns>The grid; empty when the timer never ran over a record.</returns>
     public static GriddedTrack Build(in Track track, bool keepsAll = true)
     {
+        using var phase = Phase.Begin("grid");
         var samples = SecondSamples.From(track);
         if (samples.Count == 0)
             return GriddedTrack.Empty;

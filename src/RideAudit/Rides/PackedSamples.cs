@@ -1,6 +1,8 @@
 using System.Collections;
 using System.Diagnostics.CodeAnalysis;
+using System.Numerics;
 using System.Runtime.CompilerServices;
+using System.Runtime.InteropServices;
 
 namespace RideAudit.Rides;
 
@@ -70,15 +72,21 @@ public sealed class PackedSamples : IReadOnlyList<float>
     public double Mean()
     {
         if (_bytes is null)
-        {
-            using var samples = Lend();
-            return Figures.Channel.Mean(samples.Span);
-        }
+            return MeanOfAny();
         long sum = 0;
         foreach (var value in _bytes)
             sum += value;
         // Missing values were added as the number that stands for them.
         return (double)(sum - (long)byte.MaxValue * (Count - Values)) / Values;
+    }
+
+    private double MeanOfAny()
+    {
+        using var samples = Lend();
+        double sum = 0;
+        foreach (var sample in samples.Span)
+            sum += float.IsNaN(sample) ? 0 : sample;
+        return sum / Values;
     }
 
     /// <summary>All of them in full, in a lent buffer.</summary>
@@ -100,14 +108,26 @@ public sealed class PackedSamples : IReadOnlyList<float>
 
     private static (int Values, float Highest, bool IsWhole) Facts(ReadOnlySpan<float> samples)
     {
-        var (missing, whole, highest) = (0, 0, float.NegativeInfinity);
-        foreach (var sample in samples)
+        var wide = MemoryMarshal.Cast<float, Vector<float>>(samples);
+        var (values, whole) = (Vector<int>.Zero, Vector<int>.Zero);
+        var most = new Vector<float>(float.NegativeInfinity);
+        foreach (ref readonly var sample in wide)
         {
-            missing += float.IsNaN(sample) ? 1 : 0;
-            whole += sample >= 0 && sample == float.ConvertToIntegerNative<int>(sample) ? 1 : 0;
+            // Each comparison that holds is −1.
+            values -= Vector.Equals(sample, sample);
+            whole -= Vector.Equals(sample, Vector.ConvertToSingle(Vector.ConvertToInt32Native(sample))) & Vector.GreaterThanOrEqual(sample, Vector<float>.Zero);
+            most = Vector.ConditionalSelect(Vector.GreaterThan(sample, most), sample, most);
+        }
+        var (count, wholes, highest) = (Vector.Sum(values), Vector.Sum(whole), float.NegativeInfinity);
+        for (var lane = 0; lane < Vector<float>.Count; lane++)
+            highest = Math.Max(highest, most[lane]);
+        foreach (var sample in samples[(wide.Length * Vector<float>.Count)..])
+        {
+            count += float.IsNaN(sample) ? 0 : 1;
+            wholes += sample >= 0 && sample == float.ConvertToIntegerNative<int>(sample) ? 1 : 0;
             highest = sample > highest ? sample : highest;
         }
-        return (samples.Length - missing, highest, missing + whole == samples.Length);
+        return (count, highest, wholes == count);
     }
 
     // The largest number stands for a missing value: all bits of a whole number that is cut to size.

@@ -1,3 +1,6 @@
+using System.Numerics;
+using System.Runtime.InteropServices;
+
 namespace RideAudit.Rides;
 
 /// <summary>A track's rows in order of time, grouped by second: rows of one second are one sample, the last valid value of each channel counting.</summary>
@@ -90,12 +93,22 @@ internal readonly ref struct SecondSamples
 
     private static int Plausible(ReadOnlySpan<float> column, float lowest, float highest, Span<float> merged, out int refused)
     {
-        var values = 0;
-        for (var i = 0; i < merged.Length && i < column.Length; i++)
+        var wideColumn = MemoryMarshal.Cast<float, Vector<float>>(column);
+        var wideMerged = MemoryMarshal.Cast<float, Vector<float>>(merged);
+        var (least, most, missing) = (new Vector<float>(lowest), new Vector<float>(highest), new Vector<float>(float.NaN));
+        var found = Vector<int>.Zero;
+        for (var i = 0; i < wideMerged.Length && i < wideColumn.Length; i++)
         {
-            var value = column[i];
-            var isPlausible = value >= lowest && value <= highest;
-            merged[i] = isPlausible ? value : float.NaN;
+            var isPlausible = Vector.GreaterThanOrEqual(wideColumn[i], least) & Vector.LessThanOrEqual(wideColumn[i], most);
+            wideMerged[i] = Vector.ConditionalSelect(isPlausible, wideColumn[i], missing);
+            // What holds is −1.
+            found -= isPlausible;
+        }
+        var values = Vector.Sum(found);
+        for (var i = wideMerged.Length * Vector<float>.Count; i < merged.Length; i++)
+        {
+            var isPlausible = column[i] >= lowest && column[i] <= highest;
+            merged[i] = isPlausible ? column[i] : float.NaN;
             values += isPlausible ? 1 : 0;
         }
         refused = 0;

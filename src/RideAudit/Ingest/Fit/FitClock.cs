@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using RideAudit.Fit;
 using RideAudit.Fit.Messages;
 using RideAudit.Ingest.Tracks;
+using RideAudit.Units;
 
 namespace RideAudit.Ingest.Fit;
 
@@ -56,6 +57,7 @@ internal sealed class FitClock
     /// <returns>Null when the clock was never set and the file's name has no date.</returns>
     public static FitClock? Of(FitPart part, string name, IngestContext context, FitClock? before)
     {
+        using var phase = Phase.Begin("clock");
         var times = part.Records.Timestamps;
         var seconds = new long[times.Length];
         for (var i = 0; i < times.Length; i++)

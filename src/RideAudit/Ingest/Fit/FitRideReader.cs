@@ -1,5 +1,6 @@
 using RideAudit.Fit;
 using RideAudit.Rides;
+using RideAudit.Units;
 
 namespace RideAudit.Ingest.Fit;
 
@@ -14,7 +15,7 @@ internal static class FitRideReader
 
     public static FileContent Read(string name, ReadOnlySpan<byte> bytes, IngestContext context)
     {
-        using var file = FitDecoder.Decode(bytes, Settings);
+        using var file = Decoded(bytes);
         if (file.Rejection is { } rejection)
             return RideEndings.Promise(name)
                 ? FileContent.Unusable(name, FitNotices.Problem(rejection), FitNotices.Sentence(rejection))
@@ -40,6 +41,12 @@ internal static class FitRideReader
             Recordings = [.. recordings.Select((r, i) => i == 0 ? r : r with { File = $"{name}#{i + 1}" })],
             Notices = [.. FitNotices.Of(name, file, clock, recordings, partsWithoutDate: notices.Count)],
         };
+    }
+
+    private static FitFile Decoded(ReadOnlySpan<byte> bytes)
+    {
+        using var decoding = Phase.Begin("decoding");
+        return FitDecoder.Decode(bytes, Settings);
     }
 
     /// <summary>A part whose kind is not told and that holds records is an activity too.</summary>
