@@ -4,6 +4,7 @@ using NodaTime;
 using RideAudit.Cli.Output;
 using RideAudit.Cli.Terminal;
 using RideAudit.Document;
+using RideAudit.Document.Json;
 using RideAudit.Formatting;
 using RideAudit.Report;
 using RideAudit.Review;

@@ -9,8 +9,6 @@ namespace RideAudit.Cli.Output;
 internal static class RosterPage
 {
     /// <summary>Writes two lines a rider.</summary>
-    /// <param name="page">Where to.</param>
-    /// <param name="roster">The roster.</param>
     /// <param name="output">The folder written into, as typed.</param>
     /// <param name="next">Lines on the week to come of the rider of a folder; null: none was laid out.</param>
     public static void Write(Page page, RosterDocument roster, string output, Func<string, IEnumerable<string>>? next = null)

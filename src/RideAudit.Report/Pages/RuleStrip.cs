@@ -12,9 +12,7 @@ using RideAudit.Rules;
 namespace RideAudit.Report.Pages;
 
 /// <summary>Rule by week for up to eight weeks, by marks: first time or habit. Beside it each rule's figure of this week, in a line.</summary>
-/// <param name="review">The review.</param>
 /// <param name="marks">What each rule rests on.</param>
-/// <param name="fonts">Fonts.</param>
 /// <param name="width">Width, pt.</param>
 internal sealed class RuleStrip(ReviewDocument review, SourceMarks marks, FontSet fonts, float width)
 {

@@ -10,9 +10,7 @@ using RideAudit.Rules;
 namespace RideAudit.Report.Pages;
 
 /// <summary>Broken and watched rules in full, then every rule over the last weeks with its figure of this one.</summary>
-/// <param name="review">The review.</param>
 /// <param name="marks">What each rule rests on.</param>
-/// <param name="fonts">Fonts.</param>
 /// <param name="width">Width, pt.</param>
 internal sealed class RulesSection(ReviewDocument review, SourceMarks marks, FontSet fonts, float width)
 {

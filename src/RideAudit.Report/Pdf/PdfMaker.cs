@@ -22,10 +22,8 @@ internal sealed class PdfMaker
     private readonly SortedDictionary<string, string> _places = new(StringComparer.Ordinal);
 
     /// <summary>The file.</summary>
-    /// <param name="pages">The pages.</param>
     /// <param name="set">Their fonts.</param>
     /// <param name="title">The document's title.</param>
-    /// <param name="subject">Its subject.</param>
     /// <param name="date">The day it is of.</param>
     public static byte[] Make(IPages pages, FontSet set, string title, string subject, LocalDate date)
     {

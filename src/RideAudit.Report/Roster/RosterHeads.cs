@@ -5,7 +5,6 @@ using RideAudit.Report.Look;
 namespace RideAudit.Report.Roster;
 
 /// <summary>The heads of the overview's columns.</summary>
-/// <param name="columns">The columns.</param>
 internal sealed class RosterHeads(RosterColumns columns) : Block
 {
     private const float Air = 4;

@@ -21,10 +21,7 @@ internal sealed class RosterRow : Block
     private readonly List<TextLine> _why;
     private readonly List<TextLine> _counts;
 
-    /// <param name="rider">The rider.</param>
     /// <param name="number">Place in the order, 1 first.</param>
-    /// <param name="columns">The columns.</param>
-    /// <param name="fonts">Fonts.</param>
     public RosterRow(RosterEntry rider, int number, RosterColumns columns, FontSet fonts)
     {
         _rider = rider;

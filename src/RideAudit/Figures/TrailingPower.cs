@@ -11,7 +11,7 @@ namespace RideAudit.Figures;
 /// Windows restart after every pause and every stretch of missing power; until a window is full the mean so far stands.
 /// It lies in lent buffers: whoever is done with one disposes of it, and then it is not to be read.
 /// </remarks>
-public sealed class TrailingPower : IDisposable
+internal sealed class TrailingPower : IDisposable
 {
     /// <summary>The window where none is said, s.</summary>
     public const int WindowSeconds = 30;

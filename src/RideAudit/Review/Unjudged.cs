@@ -11,8 +11,6 @@ internal static class Unjudged
     private const int MostNamed = 3;
 
     /// <summary>More than half of all, or two fifths of what guards the rider, of easy hours and of intensity, has no verdict. A coach's setting aside is none of it, nor that a week is not over.</summary>
-    /// <param name="week">The week.</param>
-    /// <param name="findings">Its findings.</param>
     public static bool IsMuch(WeekUnderReview week, ImmutableArray<Finding> findings)
     {
         if (!week.Week.Finished)
@@ -23,7 +21,6 @@ internal static class Unjudged
 
     /// <summary>The headline of such a week.</summary>
     /// <param name="watch">The finding to watch that matters most; null without one.</param>
-    /// <param name="findings">The findings.</param>
     public static string Headline(Finding? watch, ImmutableArray<Finding> findings)
     {
         var open = findings.Where(f => f.Verdict == Verdict.NotJudged && f.SetAside is null).OrderBy(f => f.Standing.Rank).ToArray();
