@@ -84,7 +84,7 @@ internal sealed class ReviewCommand(Shell shell, ProgramCommand command, Argumen
         var note = folder.Note(asked.GetValue(_note));
         var targets = Targets(asked, folder.Path, prefix, [.. new[] { folder.RiderFile, note.File }.OfType<string>()]);
         var request = folder.Request(asked.GetValue(_asOf), asked.GetValue(_week)) with { Note = note.Text };
-        var phases = new PhaseTimes();
+        using var phases = new PhaseTimes(asked.GetValue(_timings));
         var content = folder.Read(asked.GetValue(_quiet));
         phases.End("reading");
         var (document, traces) = ReviewBuilder.ReviewWithTraces(content, folder.Rider, request) ?? throw folder.NoRide(content);
@@ -98,7 +98,8 @@ internal sealed class ReviewCommand(Shell shell, ProgramCommand command, Argumen
         }
         phases.End("writing");
         if (asked.GetValue(_timings))
-            phases.Lines.ForEach(shell.Tell);
+            foreach (var line in phases.Lines)
+                shell.Tell(line);
         Print(asked, document, written);
         return (CodeOf(asked, document), asked.GetValue(_noPdf) ? null : written[0].Path);
     }
