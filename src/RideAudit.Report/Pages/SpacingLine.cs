@@ -50,6 +50,12 @@ internal sealed class SpacingLine : Block
     }
 
     /// <inheritdoc/>
+    public override Tag? Tag => Drawing.Tag.Figure;
+
+    /// <inheritdoc/>
+    public override string? Alternative => WeekInWords.Days(_review);
+
+    /// <inheritdoc/>
     public override float Height => _depth;
 
     /// <inheritdoc/>

@@ -95,6 +95,8 @@ public static class ReviewBuilder
             History = History(book, folder.Plan),
             RuleHistory = RuleHistory.Write(book, findings, request.Rules, folder.Plan),
             Progress = ProgressWriter.Write(book),
+            LastWeeks = LastWeeks.Of(book),
+            NextEvent = LastWeeks.NextEvent(book.Calendar, book.AsOf),
             Rides = [.. book.Week.Rides.Select(r => RideEntries.Of(r, withStretches: true))],
             Findings = findings,
             SmallestChange = change,
