@@ -68,9 +68,9 @@ internal static partial class Bridge
     [JSExport]
     internal static string RiderFile() => _workshop.RiderFileText();
 
-    /// <summary>The coach's note; empty without one.</summary>
+    /// <summary>The coach's note of a week; empty without one.</summary>
     [JSExport]
-    internal static string Note() => _workshop.NoteText();
+    internal static string Note(string asOf, string week) => _workshop.NoteText(asOf, week);
 
     /// <summary>Writes the coach's note.</summary>
     [JSExport]

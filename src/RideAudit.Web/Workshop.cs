@@ -13,7 +13,6 @@ namespace RideAudit.Web;
 internal sealed class Workshop
 {
     private const string RiderFile = "rider.toml";
-    private const string Note = "note.md";
 
     private readonly DateTimeZone _machineZone;
     private readonly LocalDate _machineToday;
@@ -114,10 +113,10 @@ internal sealed class Workshop
     public string RiderFileText() =>
         _rider.IsNone ? RiderFileTemplate.Write(new RiderFileAnswers { ThresholdFrom = FirstRide() }) : _rider.Text;
 
-    /// <summary>The coach's note: what was written here, else the one among the files; empty without one.</summary>
-    public string NoteText() => _content is null ? "" : NoteText(_content) ?? "";
+    /// <summary>The coach's note of a week: what was written here, else the one among the files; empty without one.</summary>
+    public string NoteText(string asOf, string week) => _note ?? Review(asOf, week)?.Note ?? "";
 
-    /// <summary>Writes the coach's note, in place of the one among the files.</summary>
+    /// <summary>Writes the coach's note, in place of those among the files.</summary>
     public void SetNote(string text)
     {
         _note = text;
@@ -133,20 +132,19 @@ internal sealed class Workshop
         if (_reviews.TryGetValue((asOf, week), out var known))
             return known;
         var made = Content() is { } folder && _rider.Rider is { } valid
-            ? ReviewBuilder.ReviewWithTraces(folder, valid, Request(asOf) with { WeekOf = Date(week), Note = NoteText(folder) })
+            ? ReviewBuilder.ReviewWithTraces(folder, valid, Request(asOf) with { WeekOf = Date(week) })
             : null;
         _reviews[(asOf, week)] = made;
         return made;
     }
 
-    private FolderContent? Content() => _content is null || !_rider.IsNone
-        ? _content
-        : _content with { Notices = [NoRiderFile(), .. _content.Notices] };
+    private FolderContent? Content() => _content is null ? null : _content with
+    {
+        Notices = _rider.IsNone ? [NoRiderFile(), .. _content.Notices] : _content.Notices,
+        Notes = _note is null ? _content.Notes : [new NamedText(FolderFiles.Note, _note)],
+    };
 
     private ReviewRequest Request(string asOf) => new() { Today = _machineToday, AsOf = Date(asOf), Kept = _figures };
-
-    private string? NoteText(FolderContent folder) =>
-        (_note ?? folder.Notes.FirstOrDefault(n => n.File == Note)?.Text) is { } text && !string.IsNullOrWhiteSpace(text) ? text : null;
 
     private LocalDate FirstRide() => _content is { Recordings: [var first, ..] } ? first.StartsAt.Date : _machineToday;
 

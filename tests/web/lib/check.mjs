@@ -1,5 +1,6 @@
 import assert from 'node:assert/strict';
 
+const longest = 15 * 60_000;
 const checks = [];
 
 /** A check by a sentence. */
@@ -13,7 +14,7 @@ export async function run(only) {
   for (const { sentence, work } of checks.filter(c => !only || c.sentence.includes(only))) {
     const begun = performance.now();
     try {
-      await work();
+      await ending(work(), sentence);
       passed++;
       console.log(`ok    ${sentence} (${((performance.now() - begun) / 1000).toFixed(1)} s)`);
     } catch (fault) {
@@ -23,6 +24,13 @@ export async function run(only) {
   }
   console.log(`${passed} passed, ${failed} failed`);
   return failed === 0;
+}
+
+// A check that never ends must be told from one that takes its time.
+async function ending(work, sentence) {
+  let late;
+  const over = new Promise((resolve, reject) => { late = setTimeout(() => reject(new Error(`After ${longest / 60_000} min this has not ended: ${sentence}`)), longest); });
+  await Promise.race([work, over]).finally(() => clearTimeout(late));
 }
 
 export { assert };

@@ -132,3 +132,19 @@ check('A note written here is on page one and is saved', () => withDemo(async pa
   await page.selectOption('#paper', 'letter');
   assert.ok((await saved(page, '#save-pdf')).bytes.equals(native.pdf));
 }));
+
+check('A note with a date stands in its own week, one without in the latest, as in the terminal program', async () => {
+  const folder = join(work, 'dated');
+  await cp(demo, folder, { recursive: true });
+  await writeFile(join(folder, 'note.md'), 'Easy days easy.');
+  await writeFile(join(folder, 'note-2026-06-10.md'), 'A week for the long ride.');
+  await withDemo(async page => {
+    assert.equal(await page.textContent('.pre'), 'Easy days easy.');
+    await outdate(page);
+    await page.selectOption('#week', '2026-06-08');
+    await judged(page);
+    assert.equal(await page.textContent('.pre'), 'A week for the long ride.');
+    const native = await reviewed(folder, '--as-of', '2026-06-22', '--week', '2026-06-08');
+    assert.ok((await saved(page, '#save-json')).bytes.equals(native.json));
+  }, folder);
+});

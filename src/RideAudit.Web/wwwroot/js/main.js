@@ -208,7 +208,7 @@ function step(by) {
 async function drawForm() {
   const rider = JSON.parse(await program.call('rider'));
   const active = document.activeElement?.id;
-  part('rider').replaceChildren(...drawRider(rider, answers => attempt(() => answered(answers))), ...writing(await program.call('note')), keeping());
+  part('rider').replaceChildren(...drawRider(rider, answers => attempt(() => answered(answers))), ...writing(await program.call('note', state.asOf, state.week)), keeping());
   show('rider', true);
   // A form that is drawn again keeps the place of who types in it.
   if (active?.startsWith('rider-')) part(active)?.focus();
@@ -235,7 +235,7 @@ function writing(note) {
         await program.call('setNote', e.target.value);
         await judge();
       }) } }),
-      el('button', { type: 'button', id: 'save-note', text: 'Save the note', on: { click: () => attempt(async () => save('note.md', await program.call('note'), 'text/markdown')) } })),
+      el('button', { type: 'button', id: 'save-note', text: 'Save the note', on: { click: () => attempt(async () => save('note.md', await program.call('note', state.asOf, state.week), 'text/markdown')) } })),
   ];
 }
 
