@@ -4,6 +4,7 @@ using RideAudit.Report.Drawing;
 using RideAudit.Report.Flow;
 using RideAudit.Report.Fonts;
 using RideAudit.Report.Look;
+using RideAudit.Report.Words;
 using RideAudit.Units;
 using RideAudit.Weeks;
 

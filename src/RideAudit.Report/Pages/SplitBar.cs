@@ -29,7 +29,7 @@ internal sealed class SplitBar : Block
     public SplitBar(ReviewDocument review, FontSet fonts, float width)
     {
         _week = review.Week;
-        _told = review.Summary.SplitSentence;
+        _told = review.Summary.SplitSentence.Length > 0 ? review.Summary.SplitSentence : "No time in bands this week.";
         _width = width;
         _intended = TextLine.Of(fonts, Intended(), Styles.Quiet);
         if (_week.SplitByTime is { } time)

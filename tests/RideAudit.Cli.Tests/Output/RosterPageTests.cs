@@ -22,7 +22,7 @@ public class RosterPageTests
         Assert.All(text.Split('\n'), line => Assert.True(Cells.Of(line) <= width, line));
         Assert.True(unicode || text.All(char.IsAscii), text);
         var words = Joined(text);
-        Assert.All(roster.Riders, rider => Assert.Contains(Joined(Marked($"{rider.Label}, {Words.Of(rider.Need)}", unicode)), words, StringComparison.Ordinal));
+        Assert.All(roster.Riders, rider => Assert.Contains(Joined(Marked($"{rider.Label}{(rider.Label == rider.Folder ? "" : $" ({rider.Folder})")}, {Words.Of(rider.Need)}", unicode)), words, StringComparison.Ordinal));
         Assert.All(roster.Riders.SelectMany(rider => rider.Facts.Append(rider.Why)), said => Assert.Contains(Joined(Marked(said, unicode)), words, StringComparison.Ordinal));
         Assert.All(roster.Shared, shared => Assert.Contains(Joined($"{shared.Name}, {Words.Of(shared.Verdict)}: "), words, StringComparison.Ordinal));
     }

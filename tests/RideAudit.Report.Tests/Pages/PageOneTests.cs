@@ -1,4 +1,5 @@
 using System.Globalization;
+using RideAudit.Rules;
 
 namespace RideAudit.Report.Tests.Pages;
 

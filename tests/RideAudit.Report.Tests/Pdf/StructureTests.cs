@@ -1,5 +1,4 @@
 using UglyToad.PdfPig;
-using UglyToad.PdfPig.Content;
 using UglyToad.PdfPig.Tokens;
 
 namespace RideAudit.Report.Tests.Pdf;
@@ -44,10 +43,10 @@ public sealed class StructureTests
     public void Headings_are_what_stands_as_headings()
     {
         using var document = Drawn.Open("middle", Paper.A4);
-        Assert.Equal(
-            ["Every rule that could be judged was kept", "The rides", "Is the rider improving?"],
-            Headings(document).Skip(1).Select((heading, place) => place == 0 ? "Every rule that could be judged was kept" : heading));
-        Assert.Equal(Drawn.Plain(Drawn.Sample("middle").Summary.Headline), Headings(document).First());
+        string[] headings = [.. Headings(document)];
+
+        Assert.Equal(Bare(Drawn.Sample("middle").Summary.Headline), Bare(headings[0]));
+        Assert.Equal(["The rides", "Is the rider improving?"], headings.Skip(2));
     }
 
     [Fact]
@@ -75,6 +74,9 @@ public sealed class StructureTests
         foreach (var (rider, text) in roster.Riders.Zip(told))
             Assert.All(rider.Verdicts, verdict => Assert.Contains(verdict.Name, text, StringComparison.Ordinal));
     }
+
+    // Between two lines of one heading stands no space.
+    private static string Bare(string text) => string.Concat(text.Where(c => !char.IsWhiteSpace(c)));
 
     private static IEnumerable<string> Headings(PdfDocument document) => Elements(document)
         .Where(element => element.Type is "H1" or "H2")
@@ -106,7 +108,7 @@ public sealed class StructureTests
     private static string Text(IToken token) => token switch
     {
         StringToken text => text.Data,
-        HexToken hex => System.Text.Encoding.BigEndianUnicode.GetString([.. hex.Bytes.Skip(2)]),
+        HexToken hex => System.Text.Encoding.BigEndianUnicode.GetString(hex.Bytes.ToArray()[2..]),
         _ => throw new InvalidOperationException(token.GetType().Name),
     };
 }
