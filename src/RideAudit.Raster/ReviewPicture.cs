@@ -13,7 +13,6 @@ public static class ReviewPicture
     private const int LargestScale = 8;
 
     /// <summary>Writes page one as a PNG.</summary>
-    /// <param name="review">The review.</param>
     /// <param name="output">Where to write; left open.</param>
     /// <param name="options">Paper and room for notes.</param>
     /// <param name="scale">Pixels a point, 1 to 8.</param>
@@ -32,7 +31,6 @@ public static class ReviewPicture
     }
 
     /// <summary>Writes the card for a phone as a PNG: portrait, 1080 px wide, no text under 26 px.</summary>
-    /// <param name="review">The review.</param>
     /// <param name="output">Where to write; left open.</param>
     /// <exception cref="IOException">The output cannot be written.</exception>
     public static void WriteCard(ReviewDocument review, Stream output)

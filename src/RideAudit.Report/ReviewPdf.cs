@@ -10,7 +10,6 @@ namespace RideAudit.Report;
 public static class ReviewPdf
 {
     /// <summary>Writes the review's pages: text selectable, fonts embedded and subset, charts as vectors, findings linked to rides.</summary>
-    /// <param name="review">The review.</param>
     /// <param name="output">Where to write; left open.</param>
     /// <param name="options">Paper and room for notes.</param>
     /// <param name="traces">What the ride strips draw; null: strips without traces.</param>

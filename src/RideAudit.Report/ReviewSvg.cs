@@ -9,7 +9,6 @@ namespace RideAudit.Report;
 public static class ReviewSvg
 {
     /// <summary>The review's pages.</summary>
-    /// <param name="review">The review.</param>
     /// <param name="options">Paper and room for notes.</param>
     /// <param name="traces">What the ride strips draw; null: strips without traces.</param>
     public static SvgPages Draw(ReviewDocument review, PageOptions options, ReviewTraces? traces = null)

@@ -11,7 +11,6 @@ namespace RideAudit.Report;
 public static class RosterPdf
 {
     /// <summary>Writes the overview; about twenty riders a page, as many pages as they need.</summary>
-    /// <param name="roster">The roster.</param>
     /// <param name="output">Where to write; left open.</param>
     /// <param name="options">The paper; room for notes is a review's and does nothing here.</param>
     /// <remarks>

@@ -6,10 +6,9 @@ using RideAudit.Report.Svg;
 namespace RideAudit.Report;
 
 /// <summary>Draws a roster's overview as SVG pictures: the same pages as the PDF's.</summary>
-public static class RosterSvg
+internal static class RosterSvg
 {
     /// <summary>The overview's pages.</summary>
-    /// <param name="roster">The roster.</param>
     /// <param name="options">The paper; room for notes is a review's and does nothing here.</param>
     public static SvgPages Draw(RosterDocument roster, PageOptions options)
     {

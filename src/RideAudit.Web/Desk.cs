@@ -1,5 +1,4 @@
 using NodaTime.Text;
-using RideAudit.Document;
 using RideAudit.Review;
 
 namespace RideAudit.Web;
@@ -22,5 +21,5 @@ internal sealed class Desk
 
     /// <summary>The overview.</summary>
     /// <param name="asOf">The date it looks back from, ISO 8601.</param>
-    public string Json(string asOf) => ReviewJson.Write(RosterBuilder.Build(LocalDatePattern.Iso.Parse(asOf).Value, _riders));
+    public string Json(string asOf) => Document.Json.ReviewJson.Write(RosterBuilder.Build(LocalDatePattern.Iso.Parse(asOf).Value, _riders));
 }

@@ -1,12 +1,12 @@
 using System.Collections.Immutable;
 using RideAudit.Plan;
+using RideAudit.Rules;
 
 namespace RideAudit.Web;
 
 /// <summary>A rider file as text and as what it says.</summary>
 /// <param name="Text">The text; empty without a file.</param>
 /// <param name="Rider">The rider; null when the file has mistakes.</param>
-/// <param name="Mistakes">Its mistakes.</param>
 internal sealed record RiderText(string Text, Plan.Rider? Rider, ImmutableArray<RiderFileMistake> Mistakes)
 {
     /// <summary>No file: the defaults.</summary>
@@ -18,7 +18,7 @@ internal sealed record RiderText(string Text, Plan.Rider? Rider, ImmutableArray<
     /// <summary>Reads a text.</summary>
     public static RiderText Of(string text)
     {
-        var result = RiderFileReader.Read(text, "rider.toml");
+        var result = RiderFileReader.Read(text, "rider.toml", RuleBook.Standard.Ids);
         return new RiderText(text, result.Rider, result.Mistakes);
     }
 

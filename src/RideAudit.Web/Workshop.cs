@@ -70,7 +70,7 @@ internal sealed class Workshop
     public ReviewDocument? Review(string asOf, string week) => WithTraces(asOf, week)?.Document;
 
     /// <summary>The same as the terminal program's JSON.</summary>
-    public string ReviewJson(string asOf, string week) => Review(asOf, week) is { } review ? Document.ReviewJson.Write(review) : "";
+    public string ReviewJson(string asOf, string week) => Review(asOf, week) is { } review ? Document.Json.ReviewJson.Write(review) : "";
 
     /// <summary>The review as a PDF; empty without a review.</summary>
     public byte[] Pdf(string asOf, string week, bool letter)
@@ -92,11 +92,11 @@ internal sealed class Workshop
 
     /// <summary>Every week.</summary>
     public string WeeksJson(string asOf) =>
-        Content() is { } folder && _rider.Rider is { } valid ? Document.ReviewJson.Write(ReviewBuilder.Weeks(folder, valid, Request(asOf))) : "";
+        Content() is { } folder && _rider.Rider is { } valid ? Document.Json.ReviewJson.Write(ReviewBuilder.Weeks(folder, valid, Request(asOf))) : "";
 
     /// <summary>Every ride.</summary>
     public string RidesJson(string asOf) =>
-        Content() is { } folder && _rider.Rider is { } valid ? Document.ReviewJson.Write(ReviewBuilder.Rides(folder, valid, Request(asOf))) : "";
+        Content() is { } folder && _rider.Rider is { } valid ? Document.Json.ReviewJson.Write(ReviewBuilder.Rides(folder, valid, Request(asOf))) : "";
 
     /// <summary>The rider as the form shows it.</summary>
     public string RiderJson() => RiderForm.Write(_rider, FirstRide());

@@ -1,3 +1,5 @@
 using System.Runtime.CompilerServices;
 
 [assembly: InternalsVisibleTo("RideAudit.Tests")]
+[assembly: InternalsVisibleTo("RideAudit.Testing")]
+[assembly: InternalsVisibleTo("RideAudit.Benchmarks")]

@@ -2,7 +2,7 @@ using System.CommandLine;
 using NodaTime;
 using RideAudit.Cli.Output;
 using RideAudit.Cli.Terminal;
-using RideAudit.Document;
+using RideAudit.Document.Json;
 using RideAudit.Next;
 using RideAudit.Rules;
 

@@ -41,7 +41,6 @@ internal static class Mistakes
 
     /// <summary>What the library thinks was meant by the words it does not know; empty when it knows them or none is near.</summary>
     /// <param name="root">The whole command line.</param>
-    /// <param name="line">A line.</param>
     public static string Nearest(RootCommand root, IReadOnlyList<string> line)
     {
         var parsed = root.Parse(line);

@@ -3,7 +3,7 @@ using System.Text;
 using NodaTime;
 using RideAudit.Cli.Output;
 using RideAudit.Cli.Terminal;
-using RideAudit.Document;
+using RideAudit.Document.Json;
 using RideAudit.Next;
 using RideAudit.Plan.Table;
 

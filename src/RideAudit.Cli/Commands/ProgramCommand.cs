@@ -8,7 +8,6 @@ using RideAudit.Report;
 namespace RideAudit.Cli.Commands;
 
 /// <summary>A command with examples. What it is asked for an argument or an option is the command's own from then on.</summary>
-/// <param name="name">Its name.</param>
 /// <param name="description">What it does.</param>
 /// <param name="examples">Command lines that show what it is for, each with a few words of explanation.</param>
 internal sealed class ProgramCommand(string name, string description, params IReadOnlyList<(string Line, string Meaning)> examples) : Command(name, description)

@@ -4,6 +4,7 @@ using NodaTime;
 using RideAudit.Cli.Output;
 using RideAudit.Cli.Terminal;
 using RideAudit.Document;
+using RideAudit.Document.Json;
 using RideAudit.Formatting;
 using RideAudit.Report;
 using RideAudit.Review;
@@ -13,7 +14,6 @@ namespace RideAudit.Cli.Commands;
 /// <summary>The main job: one judged week.</summary>
 /// <param name="shell">The world.</param>
 /// <param name="command">The command whose options these are: review, or watch.</param>
-/// <param name="folders">Its folders.</param>
 internal sealed class ReviewCommand(Shell shell, ProgramCommand command, Argument<string[]> folders)
 {
     private const int PageMeasure = 100;

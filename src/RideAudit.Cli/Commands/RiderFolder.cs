@@ -4,6 +4,7 @@ using RideAudit.Cli.Terminal;
 using RideAudit.Ingest;
 using RideAudit.Plan;
 using RideAudit.Review;
+using RideAudit.Rules;
 
 namespace RideAudit.Cli.Commands;
 
@@ -134,7 +135,7 @@ internal sealed class RiderFolder
     {
         try
         {
-            var result = RiderFileReader.Read(FolderFiles.ReadRider(path), shown);
+            var result = RiderFileReader.Read(FolderFiles.ReadRider(path), shown, RuleBook.Standard.Ids);
             return result.Rider ?? throw new UserError(string.Join('\n', result.Mistakes.Select(m => Mistake(shown, m))));
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)

@@ -3,6 +3,7 @@ using System.Text;
 using RideAudit.Cli.Output;
 using RideAudit.Cli.Terminal;
 using RideAudit.Document;
+using RideAudit.Document.Layouts;
 using RideAudit.Formatting;
 using RideAudit.Ingest;
 using RideAudit.Next;

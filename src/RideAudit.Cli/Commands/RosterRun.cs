@@ -3,6 +3,7 @@ using NodaTime;
 using RideAudit.Cli.Output;
 using RideAudit.Cli.Terminal;
 using RideAudit.Document;
+using RideAudit.Document.Json;
 using RideAudit.Formatting;
 using RideAudit.Ingest;
 using RideAudit.Report;
@@ -11,7 +12,6 @@ using RideAudit.Review;
 namespace RideAudit.Cli.Commands;
 
 /// <summary>One pass over a folder of riders: a review of each, and the overview.</summary>
-/// <param name="shell">The world.</param>
 internal sealed class RosterRun(Shell shell)
 {
     private const string JsonFile = "overview.json";

@@ -1,6 +1,7 @@
 using RideAudit.Cli.Output;
 using RideAudit.Cli.Terminal;
 using RideAudit.Document;
+using RideAudit.Document.Json;
 using RideAudit.Formatting;
 using RideAudit.Plan;
 using RideAudit.Review;

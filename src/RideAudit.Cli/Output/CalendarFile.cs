@@ -2,7 +2,7 @@ using System.Security.Cryptography;
 using System.Text;
 using NodaTime;
 using NodaTime.Text;
-using RideAudit.Document;
+using RideAudit.Document.Layouts;
 using RideAudit.Formatting;
 using RideAudit.Plan;
 

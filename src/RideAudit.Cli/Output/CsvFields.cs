@@ -3,8 +3,8 @@ using NodaTime.Text;
 using RideAudit.Document;
 using RideAudit.Figures;
 using RideAudit.Formatting;
-using RideAudit.Plan;
 using RideAudit.Rides;
+using RideAudit.Rules;
 using RideAudit.Units;
 
 namespace RideAudit.Cli.Output;
@@ -117,7 +117,7 @@ internal static class CsvFields
         ("planned_sessions_done", r => r.PlannedSessionsDone),
         ("note", r => r.Note),
         ("next_event", r => r.NextEvent is { } next ? Shown.Iso(next.From) : null),
-        .. RuleIds.All.Select(rule => (rule, (Func<RosterEntry, object?>)(r => r.Verdicts.FirstOrDefault(v => v.Rule == rule) is { } known ? Words.Of(known.Verdict) : null))),
+        .. RuleBook.Standard.Ids.Select(rule => (rule, (Func<RosterEntry, object?>)(r => r.Verdicts.FirstOrDefault(v => v.Rule == rule) is { } known ? Words.Of(known.Verdict) : null))),
     ];
 
     /// <summary>Columns of the weeks to come of a roster.</summary>

@@ -12,9 +12,7 @@ internal static class CsvTable
 
     /// <summary>Writes a header and the rows.</summary>
     /// <typeparam name="T">What a row is made from.</typeparam>
-    /// <param name="output">Where to.</param>
     /// <param name="fields">Header names and the value of each in a row.</param>
-    /// <param name="rows">The rows.</param>
     public static void Write<T>(TextWriter output, IReadOnlyList<(string Name, Func<T, object?> Value)> fields, IEnumerable<T> rows)
     {
         using var csv = CsvWriter.Create(output, Options, leaveOpen: true);

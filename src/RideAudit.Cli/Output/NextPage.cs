@@ -1,5 +1,5 @@
 using RideAudit.Cli.Terminal;
-using RideAudit.Document;
+using RideAudit.Document.Layouts;
 using RideAudit.Formatting;
 using RideAudit.Plan;
 using RideAudit.Rules;
@@ -12,7 +12,6 @@ internal static class NextPage
     private const int TextColumn = 31;
 
     /// <summary>Writes the weeks.</summary>
-    /// <param name="page">Where to.</param>
     /// <param name="document">The weeks.</param>
     /// <param name="written">Files that were written, as typed.</param>
     public static void Write(Page page, NextDocument document, params IReadOnlyList<string> written)

@@ -1,6 +1,6 @@
 using System.Text;
 using RideAudit.Cli.Terminal;
-using RideAudit.Document;
+using RideAudit.Document.Layouts;
 using RideAudit.Ingest;
 using RideAudit.Next;
 using RideAudit.Plan.Table;

@@ -32,7 +32,7 @@ internal static class RosterPage
     // A letter a rule, a mark a rider: the letters are told under the marks.
     private static void Matrix(Page page, RosterDocument roster)
     {
-        RosterVerdict[] rules = [.. roster.Riders.SelectMany(r => r.Verdicts).DistinctBy(v => v.Rule)];
+        RosterEntry.RuleVerdict[] rules = [.. roster.Riders.SelectMany(r => r.Verdicts).DistinctBy(v => v.Rule)];
         var width = Shown.Number(roster.Riders.Length).Length;
         var cell = page.Measure >= RoomyCells ? 2 : 1;
         if (rules.Length == 0 || page.Measure < width + 1 + (cell * rules.Length) + 1 + LeastLabel)

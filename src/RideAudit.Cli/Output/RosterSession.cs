@@ -1,5 +1,5 @@
 using NodaTime;
-using RideAudit.Document;
+using RideAudit.Document.Layouts;
 
 namespace RideAudit.Cli.Output;
 
@@ -7,5 +7,4 @@ namespace RideAudit.Cli.Output;
 /// <param name="Folder">The rider's folder under the roster's.</param>
 /// <param name="Label">The rider.</param>
 /// <param name="Date">Its day.</param>
-/// <param name="Session">The session.</param>
 internal readonly record struct RosterSession(string Folder, string Label, LocalDate Date, NextSessionEntry Session);

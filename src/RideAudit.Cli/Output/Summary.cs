@@ -11,7 +11,6 @@ internal static class Summary
     private const int WideEnoughForDetails = 120;
 
     /// <summary>Writes the summary.</summary>
-    /// <param name="page">Where to.</param>
     /// <param name="document">The review.</param>
     /// <param name="written">Files that were written, as typed.</param>
     public static void Write(Page page, ReviewDocument document, IReadOnlyList<string> written)

@@ -10,9 +10,7 @@ internal static class TextTable
 
     /// <summary>Writes a heading, a rule and the rows.</summary>
     /// <typeparam name="T">What a row is made from.</typeparam>
-    /// <param name="page">Where to.</param>
     /// <param name="columns">The columns in order.</param>
-    /// <param name="rows">The rows.</param>
     public static void Write<T>(Page page, IReadOnlyList<Column<T>> columns, IReadOnlyList<T> rows)
     {
         var cells = rows.Select(r => columns.Select(c => Shown(page, c.Cell(r))).ToArray()).ToArray();

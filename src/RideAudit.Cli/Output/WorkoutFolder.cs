@@ -1,5 +1,5 @@
 using RideAudit.Cli.Terminal;
-using RideAudit.Document;
+using RideAudit.Document.Layouts;
 using RideAudit.Formatting;
 using RideAudit.Ingest;
 using RideAudit.Plan;

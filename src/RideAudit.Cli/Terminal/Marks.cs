@@ -59,7 +59,6 @@ internal sealed class Marks(bool unicode)
     };
 
     /// <summary>Text as this terminal can show it. Letters of any script stay as they are: a name must remain findable.</summary>
-    /// <param name="text">The text.</param>
     public string Show(string text)
     {
         text = WithoutControls(text);

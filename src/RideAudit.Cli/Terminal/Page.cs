@@ -1,7 +1,6 @@
 namespace RideAudit.Cli.Terminal;
 
 /// <summary>Writes lines to standard output, wrapped to the terminal and in the marks it can show.</summary>
-/// <param name="shell">Where to.</param>
 /// <param name="measure">The longest line, where the terminal is wide enough.</param>
 internal sealed class Page(Shell shell, int measure)
 {
@@ -18,15 +17,12 @@ internal sealed class Page(Shell shell, int measure)
     public void Blank() => Emit([]);
 
     /// <summary>One line as it stands.</summary>
-    /// <param name="pieces">Its pieces.</param>
     public void Line(params IReadOnlyList<Piece> pieces)
     {
         Emit([.. pieces.Select(p => p with { Text = Marks.Show(p.Text) })]);
     }
 
     /// <summary>Running text, wrapped.</summary>
-    /// <param name="text">The text.</param>
-    /// <param name="tone">Its tone.</param>
     /// <param name="indent">Columns before every line but the first.</param>
     /// <param name="first">Columns before the first line; as <paramref name="indent"/> when null.</param>
     public void Text(string text, Tone tone = Tone.Plain, int indent = 0, int? first = null)
@@ -41,7 +37,6 @@ internal sealed class Page(Shell shell, int measure)
 
     /// <summary>Running text after a lead-in, wrapped so that later lines hang under the text.</summary>
     /// <param name="lead">What stands before the text.</param>
-    /// <param name="text">The text.</param>
     /// <param name="tone">The text's tone.</param>
     /// <param name="column">Where the text starts; the lead's own end when null.</param>
     public void Hanging(Piece lead, string text, Tone tone = Tone.Plain, int? column = null)

@@ -57,7 +57,6 @@ internal sealed class Shell : IDisposable
     public Marks Marks => new(Unicode);
 
     /// <summary>Today in a zone.</summary>
-    /// <param name="zone">The zone.</param>
     public LocalDate Today(DateTimeZone zone) => Clock.GetCurrentInstant().InZone(zone).Date;
 
     /// <summary>A path as typed, made absolute.</summary>

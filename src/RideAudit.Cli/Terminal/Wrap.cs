@@ -41,7 +41,6 @@ internal static class Wrap
     public static string PadLeft(string text, int width) => new string(' ', Math.Max(0, width - Cells.Of(text))) + text;
 
     /// <summary>Shortens in the middle, so that the start and the ending of a file name both stay.</summary>
-    /// <param name="text">The text.</param>
     /// <param name="width">Columns to fit into.</param>
     /// <param name="dots">What stands for the part left out.</param>
     public static string Shorten(string text, int width, string dots)

@@ -7,7 +7,6 @@ using RideAudit.Report.Look;
 namespace RideAudit.Report.Charts;
 
 /// <summary>A ride's power over the bands of its threshold, with heart rate in a lane beneath.</summary>
-/// <param name="ride">The ride.</param>
 /// <param name="trace">Its samples.</param>
 /// <param name="cuts">The bands' limits, % of threshold power.</param>
 /// <param name="scale">Watts and minutes of all strips of the week.</param>

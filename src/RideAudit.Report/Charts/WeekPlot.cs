@@ -31,7 +31,6 @@ internal sealed class WeekPlot(Surface surface, Area area, ImmutableArray<Histor
         (float)(_data.Bottom - (_data.Height * (value - scale.Low) / (scale.High - scale.Low))));
 
     /// <summary>A bar's area.</summary>
-    /// <param name="week">The week.</param>
     /// <param name="from">Value at its foot.</param>
     /// <param name="to">Value at its head.</param>
     /// <param name="width">Width as a share of a week's place.</param>

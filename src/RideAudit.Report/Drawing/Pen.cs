@@ -1,7 +1,7 @@
+
 namespace RideAudit.Report.Drawing;
 
 /// <summary>How a line looks: butt ends, joins rounded where asked for.</summary>
-/// <param name="Colour">Colour.</param>
 /// <param name="Width">Width, pt.</param>
 /// <param name="Dash">Length of a dash, pt; 0 for a line without gaps.</param>
 internal readonly record struct Pen(Colour Colour, float Width, float Dash = 0)

@@ -90,7 +90,6 @@ internal abstract class Surface(FontSet fonts)
     }
 
     /// <summary>Parallel lines that rise to the right, inside an area.</summary>
-    /// <param name="area">Where.</param>
     /// <param name="step">Distance of the lines along the baseline, pt.</param>
     /// <param name="pen">The lines.</param>
     public void Hatch(Area area, float step, Pen pen)

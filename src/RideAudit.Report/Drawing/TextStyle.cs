@@ -3,9 +3,7 @@ using RideAudit.Report.Fonts;
 namespace RideAudit.Report.Drawing;
 
 /// <summary>How a piece of text looks.</summary>
-/// <param name="Weight">Weight.</param>
 /// <param name="Size">Size, pt.</param>
-/// <param name="Colour">Colour.</param>
 /// <param name="Slanted">Slanted, for emphasis in a note.</param>
 internal readonly record struct TextStyle(Weight Weight, float Size, Colour Colour, bool Slanted = false)
 {

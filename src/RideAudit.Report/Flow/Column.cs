@@ -3,7 +3,6 @@ using RideAudit.Report.Drawing;
 namespace RideAudit.Report.Flow;
 
 /// <summary>A column of a table.</summary>
-/// <param name="Head">Its head.</param>
 /// <param name="X">Where its text starts, or ends when aligned to the end, pt from the table's left.</param>
 /// <param name="Width">Room for its text, pt.</param>
 /// <param name="Align">Alignment.</param>

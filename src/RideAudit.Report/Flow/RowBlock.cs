@@ -10,7 +10,6 @@ internal sealed class RowBlock : Block
 {
     private readonly List<(Column Column, List<TextLine> Lines)> _cells = [];
 
-    /// <param name="fonts">Fonts.</param>
     /// <param name="columns">The table's columns.</param>
     /// <param name="texts">One text a column.</param>
     /// <param name="width">The table's width, for the rule above the row.</param>

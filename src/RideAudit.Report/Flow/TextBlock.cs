@@ -9,7 +9,6 @@ internal sealed class TextBlock : Block
 {
     private readonly List<TextLine> _lines;
 
-    /// <param name="fonts">Fonts.</param>
     /// <param name="spans">The text.</param>
     /// <param name="width">Width, pt.</param>
     public TextBlock(FontSet fonts, IEnumerable<Span> spans, float width) => _lines = LineBreaker.Break(fonts, spans, width);

@@ -5,7 +5,6 @@ namespace RideAudit.Report.Fonts;
 /// Greek and Cyrillic ones that fonts leave to Unicode's own table.
 /// </summary>
 /// <remarks>Names of files and folders come so from some systems. The runtime composes characters only with a library that is not carried.</remarks>
-/// <param name="font">The font.</param>
 /// <param name="map">Its character map.</param>
 internal sealed class Composition(Sfnt font, SortedDictionary<int, int> map)
 {

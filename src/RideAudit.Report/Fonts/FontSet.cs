@@ -20,7 +20,6 @@ internal sealed class FontSet(SystemFonts system)
     public static Face Inter(Weight weight) => Package[weight];
 
     /// <summary>Sets a text without line breaks: each character from a font that has it, kerned.</summary>
-    /// <param name="text">The text.</param>
     /// <param name="weight">Weight; the machine's fonts have one only.</param>
     /// <param name="size">Size, pt.</param>
     public List<GlyphRun> Shape(string text, Weight weight, float size) =>

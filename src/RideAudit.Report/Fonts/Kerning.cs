@@ -3,7 +3,6 @@ using System.Numerics;
 namespace RideAudit.Report.Fonts;
 
 /// <summary>The white between pairs of glyphs: feature <c>kern</c> of table <c>GPOS</c>, pairs by glyph and by class.</summary>
-/// <param name="font">The font.</param>
 internal sealed class Kerning(Sfnt font)
 {
     private const int PairAdjustment = 2;

@@ -1,7 +1,6 @@
 namespace RideAudit.Report.Fonts;
 
 /// <summary>What a font's substitution and positioning tables (<c>GSUB</c>, <c>GPOS</c>) share: features, lookups, coverage, classes.</summary>
-/// <param name="font">The font.</param>
 /// <param name="tag">Which of the two.</param>
 /// <param name="extension">The lookup type that only points elsewhere: 7 in <c>GSUB</c>, 9 in <c>GPOS</c>.</param>
 internal sealed class LayoutTable(Sfnt font, string tag, int extension)

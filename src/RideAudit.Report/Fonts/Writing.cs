@@ -1,7 +1,6 @@
 namespace RideAudit.Report.Fonts;
 
 /// <summary>A script as a reader would name it, and what it takes to see it on a page.</summary>
-/// <param name="Name">Its name.</param>
 /// <param name="IsSet">Whether this program can set it; false where letters join, move or run from right to left.</param>
 /// <param name="Example">A font with TrueType outlines that has it; null when none is known.</param>
 /// <remarks>Blocks of characters after the Unicode standard, from memory; fonts from memory.</remarks>

@@ -15,9 +15,7 @@ internal sealed class CardAdvice : Block
     private readonly TextStyle _number;
     private readonly List<TextLine> _lines;
 
-    /// <param name="review">The review.</param>
     /// <param name="place">Which thing, 0 first.</param>
-    /// <param name="fonts">Fonts.</param>
     /// <param name="width">Width, pt.</param>
     /// <param name="number">The number's style.</param>
     /// <param name="title">The style of what to do.</param>

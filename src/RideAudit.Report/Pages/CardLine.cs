@@ -22,8 +22,6 @@ internal sealed class CardLine : Block
     private readonly TextStyle _regular;
     private readonly TextStyle _strong;
 
-    /// <param name="review">The review.</param>
-    /// <param name="fonts">Fonts.</param>
     /// <param name="width">Width, pt.</param>
     /// <param name="size">Size of its text, pt.</param>
     public CardLine(ReviewDocument review, FontSet fonts, float width, float size)

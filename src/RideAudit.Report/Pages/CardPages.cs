@@ -32,8 +32,6 @@ internal sealed class CardPages : IPages
     private static readonly TextStyle Small = new(Weight.Regular, LeastSize, Palette.Quiet);
     private readonly List<Placed> _placed = [];
 
-    /// <param name="review">The review.</param>
-    /// <param name="fonts">Fonts.</param>
     public CardPages(ReviewDocument review, FontSet fonts)
     {
         float width = Width - (2 * Margin), y = Margin;

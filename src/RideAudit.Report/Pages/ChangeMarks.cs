@@ -6,7 +6,6 @@ using RideAudit.Rules.Changes;
 namespace RideAudit.Report.Pages;
 
 /// <summary>The smallest change, drawn on the spacing line: an open block on the day a ride would move to and an arrow to it; a ride that would change in place is outlined as it would be.</summary>
-/// <param name="review">The review.</param>
 /// <param name="places">Where the week's rides stand.</param>
 /// <param name="hourWidth">Width of an hour, pt.</param>
 internal sealed class ChangeMarks(ReviewDocument review, IReadOnlyDictionary<string, Area> places, float hourWidth)

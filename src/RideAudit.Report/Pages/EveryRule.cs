@@ -10,8 +10,6 @@ using RideAudit.Rules;
 namespace RideAudit.Report.Pages;
 
 /// <summary>Every rule with its verdict, numbers, limits, evidence and source; broken ones first: the appendix.</summary>
-/// <param name="review">The review.</param>
-/// <param name="fonts">Fonts.</param>
 /// <param name="width">Width, pt.</param>
 internal sealed class EveryRule(ReviewDocument review, FontSet fonts, float width)
 {

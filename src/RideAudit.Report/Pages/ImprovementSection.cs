@@ -10,8 +10,6 @@ using RideAudit.Report.Text;
 namespace RideAudit.Report.Pages;
 
 /// <summary>Is the rider improving? Four small series over the season, each with what it comes to and why not to lean on it.</summary>
-/// <param name="review">The review.</param>
-/// <param name="fonts">Fonts.</param>
 /// <param name="width">Width, pt.</param>
 internal sealed class ImprovementSection(ReviewDocument review, FontSet fonts, float width)
 {

@@ -9,8 +9,6 @@ using RideAudit.Report.Text;
 namespace RideAudit.Report.Pages;
 
 /// <summary>The four figures of page one.</summary>
-/// <param name="review">The review.</param>
-/// <param name="fonts">Fonts.</param>
 /// <param name="width">Width, pt.</param>
 /// <param name="density">How closely it is set.</param>
 internal sealed class KeyFigures(ReviewDocument review, FontSet fonts, float width, Density density) : Block

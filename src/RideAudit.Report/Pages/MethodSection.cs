@@ -8,8 +8,6 @@ using RideAudit.Report.Text;
 namespace RideAudit.Report.Pages;
 
 /// <summary>The method in brief, its sources, and the cautions in full.</summary>
-/// <param name="review">The review.</param>
-/// <param name="fonts">Fonts.</param>
 /// <param name="width">Width, pt.</param>
 internal sealed class MethodSection(ReviewDocument review, FontSet fonts, float width)
 {

@@ -7,8 +7,6 @@ using RideAudit.Report.Text;
 namespace RideAudit.Report.Pages;
 
 /// <summary>The threshold power that everything is measured against; files that could not be used, repairs, assumptions.</summary>
-/// <param name="review">The review.</param>
-/// <param name="fonts">Fonts.</param>
 /// <param name="width">Width, pt.</param>
 internal sealed class NoticesSection(ReviewDocument review, FontSet fonts, float width)
 {

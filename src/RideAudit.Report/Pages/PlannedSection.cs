@@ -6,8 +6,6 @@ using RideAudit.Report.Look;
 namespace RideAudit.Report.Pages;
 
 /// <summary>What became of each planned session, in a line.</summary>
-/// <param name="review">The review.</param>
-/// <param name="fonts">Fonts.</param>
 /// <param name="width">Width, pt.</param>
 internal sealed class PlannedSection(ReviewDocument review, FontSet fonts, float width)
 {

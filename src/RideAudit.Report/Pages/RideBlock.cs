@@ -5,7 +5,6 @@ using RideAudit.Report.Look;
 namespace RideAudit.Report.Pages;
 
 /// <summary>One ride of the spacing line.</summary>
-/// <param name="ride">The ride.</param>
 /// <param name="hourWidth">Width of an hour, pt.</param>
 /// <param name="unit">Height of threshold power, pt.</param>
 internal sealed class RideBlock(RideEntry ride, float hourWidth, float unit)

@@ -10,8 +10,6 @@ using RideAudit.Units;
 namespace RideAudit.Report.Pages;
 
 /// <summary>One row a ride, never a single one apart from the rest.</summary>
-/// <param name="review">The review.</param>
-/// <param name="fonts">Fonts.</param>
 /// <param name="width">Width, pt.</param>
 internal sealed class RideTable(ReviewDocument review, FontSet fonts, float width)
 {

@@ -10,9 +10,7 @@ using RideAudit.Weeks;
 namespace RideAudit.Report.Pages;
 
 /// <summary>The week's rides: a table and a strip each.</summary>
-/// <param name="review">The review.</param>
 /// <param name="traces">What its ride strips draw.</param>
-/// <param name="fonts">Fonts.</param>
 /// <param name="width">Width, pt.</param>
 /// <param name="appendix">The other rides' strips follow in the appendix.</param>
 internal sealed class RidesSection(ReviewDocument review, ReviewTraces traces, FontSet fonts, float width, bool appendix)

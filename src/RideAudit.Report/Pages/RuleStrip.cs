@@ -14,7 +14,6 @@ namespace RideAudit.Report.Pages;
 /// <summary>Kept rules and those not judged, by week for up to eight weeks. Beside each its figure of this week, in a line.</summary>
 /// <param name="review">The review.</param>
 /// <param name="marks">What each rule rests on.</param>
-/// <param name="fonts">Fonts.</param>
 /// <param name="width">Width, pt.</param>
 internal sealed class RuleStrip(ReviewDocument review, SourceMarks marks, FontSet fonts, float width)
 {

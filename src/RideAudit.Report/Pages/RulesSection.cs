@@ -12,7 +12,6 @@ namespace RideAudit.Report.Pages;
 /// <summary>Broken and watched rules in full with their last weeks, then the others by week with this one's figure.</summary>
 /// <param name="review">The review.</param>
 /// <param name="marks">What each rule rests on.</param>
-/// <param name="fonts">Fonts.</param>
 /// <param name="width">Width, pt.</param>
 internal sealed class RulesSection(ReviewDocument review, SourceMarks marks, FontSet fonts, float width)
 {

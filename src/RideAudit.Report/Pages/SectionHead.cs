@@ -7,7 +7,6 @@ using RideAudit.Report.Text;
 namespace RideAudit.Report.Pages;
 
 /// <summary>A section's heading.</summary>
-/// <param name="fonts">Fonts.</param>
 /// <param name="text">The heading.</param>
 /// <param name="width">Width, pt.</param>
 internal sealed class SectionHead(FontSet fonts, string text, float width) : Block

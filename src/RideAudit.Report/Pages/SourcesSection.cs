@@ -10,9 +10,7 @@ using RideAudit.Report.Words;
 namespace RideAudit.Report.Pages;
 
 /// <summary>The numbered sources, the method in five lines, and what should be known of the data.</summary>
-/// <param name="review">The review.</param>
 /// <param name="marks">The sources.</param>
-/// <param name="fonts">Fonts.</param>
 /// <param name="width">Width, pt.</param>
 /// <param name="appendix">The notices and the method stand in full further on.</param>
 internal sealed class SourcesSection(ReviewDocument review, SourceMarks marks, FontSet fonts, float width, bool appendix)

@@ -30,8 +30,6 @@ internal sealed class SpacingLine : Block
     private readonly float _hourWidth;
     private readonly float _unit;
 
-    /// <param name="review">The review.</param>
-    /// <param name="fonts">Fonts.</param>
     /// <param name="width">Width, pt.</param>
     /// <param name="depth">Height, captions and spans included, pt.</param>
     public SpacingLine(ReviewDocument review, FontSet fonts, float width, float depth)

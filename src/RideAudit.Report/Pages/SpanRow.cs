@@ -10,9 +10,7 @@ using RideAudit.Rules;
 namespace RideAudit.Report.Pages;
 
 /// <summary>The hours between hard rides, drawn above the blocks they part.</summary>
-/// <param name="spans">The spans.</param>
 /// <param name="places">Where the week's rides stand.</param>
-/// <param name="fonts">Fonts.</param>
 internal sealed class SpanRow(ImmutableArray<SpanEntry> spans, IReadOnlyDictionary<string, Area> places, FontSet fonts)
 {
     private const float LineAt = 24;

@@ -23,8 +23,6 @@ internal sealed class SplitBar : Block
     private readonly string _told;
     private readonly List<(string Name, double[] Shares, int[] Fills, TextLine Words)> _bars = [];
 
-    /// <param name="review">The review.</param>
-    /// <param name="fonts">Fonts.</param>
     /// <param name="width">Width, pt.</param>
     public SplitBar(ReviewDocument review, FontSet fonts, float width)
     {

@@ -18,7 +18,6 @@ internal sealed class StripKey : Block
     private readonly bool _hasPower;
 
     /// <param name="scale">The strips' scale.</param>
-    /// <param name="fonts">Fonts.</param>
     /// <param name="width">Width, pt.</param>
     /// <param name="hasHeartRate">Heart rate runs under the power.</param>
     public StripKey(StripScale scale, FontSet fonts, float width, bool hasHeartRate)

@@ -8,8 +8,6 @@ using RideAudit.Report.Text;
 namespace RideAudit.Report.Pages;
 
 /// <summary>Threshold power in force beside what recent efforts say, the efforts named and linked where their ride is of the week.</summary>
-/// <param name="review">The review.</param>
-/// <param name="fonts">Fonts.</param>
 /// <param name="width">Width, pt.</param>
 internal sealed class ThresholdLines(ReviewDocument review, FontSet fonts, float width)
 {

@@ -11,8 +11,6 @@ using RideAudit.Rules;
 namespace RideAudit.Report.Pages;
 
 /// <summary>The weeks before and the reviewed one.</summary>
-/// <param name="review">The review.</param>
-/// <param name="fonts">Fonts.</param>
 /// <param name="sheet">The paper.</param>
 internal sealed class TrendSection(ReviewDocument review, FontSet fonts, Sheet sheet)
 {

@@ -25,10 +25,8 @@ internal sealed class PdfMaker
     private PdfMaker() => _structure = new PdfStructure(_objects);
 
     /// <summary>The file.</summary>
-    /// <param name="pages">The pages.</param>
     /// <param name="set">Their fonts.</param>
     /// <param name="title">The document's title.</param>
-    /// <param name="subject">Its subject.</param>
     /// <param name="date">The day it is of.</param>
     public static byte[] Make(IPages pages, FontSet set, string title, string subject, LocalDate date)
     {

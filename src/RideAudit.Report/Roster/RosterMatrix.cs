@@ -24,10 +24,8 @@ internal sealed class RosterMatrix
     private readonly RosterDocument _roster;
     private readonly FontSet _fonts;
     private readonly float _width;
-    private readonly ImmutableArray<RosterVerdict> _rules;
+    private readonly ImmutableArray<RosterEntry.RuleVerdict> _rules;
 
-    /// <param name="roster">The roster.</param>
-    /// <param name="fonts">Fonts.</param>
     /// <param name="width">Width, pt.</param>
     public RosterMatrix(RosterDocument roster, FontSet fonts, float width)
     {

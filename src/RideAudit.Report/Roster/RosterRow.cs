@@ -25,9 +25,7 @@ internal sealed class RosterRow : Block
     private readonly List<TextLine> _label;
     private readonly List<TextLine> _lines;
 
-    /// <param name="roster">The roster.</param>
     /// <param name="place">Place in the order, 0 first.</param>
-    /// <param name="fonts">Fonts.</param>
     /// <param name="width">Width, pt.</param>
     public RosterRow(RosterDocument roster, int place, FontSet fonts, float width)
     {

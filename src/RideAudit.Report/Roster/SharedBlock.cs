@@ -14,15 +14,14 @@ internal sealed class SharedBlock : Block
     private const float Air = 2.5f;
     private const float MarkRoom = 12;
     private const float TextAt = 62;
-    private readonly RosterShared _shared;
+    private readonly RosterDocument.SharedFinding _shared;
     private readonly List<TextLine> _lines;
     private readonly float _width;
 
     /// <param name="shared">The finding.</param>
     /// <param name="roster">The riders.</param>
-    /// <param name="fonts">Fonts.</param>
     /// <param name="width">Width, pt.</param>
-    public SharedBlock(RosterShared shared, RosterDocument roster, FontSet fonts, float width)
+    public SharedBlock(RosterDocument.SharedFinding shared, RosterDocument roster, FontSet fonts, float width)
     {
         (_shared, _width) = (shared, width);
         var labels = Shown.List(roster.Riders.Where(rider => shared.Riders.Contains(rider.Folder)).Select(rider => rider.Label));

@@ -12,7 +12,6 @@ internal static class SvgMaker
     private const string Language = "en-GB";
 
     /// <summary>The pages.</summary>
-    /// <param name="pages">The pages.</param>
     /// <param name="fonts">Their fonts.</param>
     /// <param name="title">The document's title.</param>
     public static SvgPages Make(IPages pages, FontSet fonts, string title)

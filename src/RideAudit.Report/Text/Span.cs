@@ -3,8 +3,6 @@ using RideAudit.Report.Drawing;
 namespace RideAudit.Report.Text;
 
 /// <summary>A piece of text in one style, perhaps leading to a named place of the document.</summary>
-/// <param name="Text">The text.</param>
-/// <param name="Style">Its style.</param>
 /// <param name="Target">Named destination; null without a link.</param>
 internal readonly record struct Span(string Text, TextStyle Style, string? Target = null)
 {

@@ -1,5 +1,6 @@
 using System.Text.Json.Serialization;
 using NodaTime;
+using RideAudit.Document.Converters;
 using RideAudit.Plan;
 
 namespace RideAudit.Document;

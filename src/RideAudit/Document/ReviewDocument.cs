@@ -46,7 +46,7 @@ public sealed record ReviewDocument
 
     /// <summary>The next event from the as-of date on; null when none is known.</summary>
     [JsonIgnore]
-    public RosterEvent? NextEvent { get; init; }
+    public RosterEntry.Event? NextEvent { get; init; }
 
     /// <summary>Whether the rider improves; null where nothing was looked at.</summary>
     public ProgressEntry? Progress { get; init; }

@@ -4,8 +4,6 @@ namespace RideAudit.Document;
 public static class RideNotices
 {
     /// <summary>The notice is about the file that the ride came from, or about one of its parts.</summary>
-    /// <param name="notice">The notice.</param>
-    /// <param name="ride">The ride.</param>
     public static bool IsAbout(this NoticeEntry notice, RideEntry ride) =>
         notice.File is { } file && (ride.File == file || ride.File.StartsWith(file + "#", StringComparison.Ordinal)
             || (!ride.Parts.IsDefaultOrEmpty && ride.Parts.Contains(file)));

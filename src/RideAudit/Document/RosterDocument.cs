@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using NodaTime;
+using RideAudit.Rules;
 
 namespace RideAudit.Document;
 
@@ -10,5 +11,12 @@ namespace RideAudit.Document;
 public sealed record RosterDocument(string Schema, LocalDate AsOf, ImmutableArray<RosterEntry> Riders)
 {
     /// <summary>Findings of several riders, most serious first.</summary>
-    public ImmutableArray<RosterShared> Shared { get; init; } = [];
+    public ImmutableArray<SharedFinding> Shared { get; init; } = [];
+
+    /// <summary>A finding that several riders share, so that they can be told together.</summary>
+    /// <param name="Rule">The rule, by id.</param>
+    /// <param name="Name">Its name.</param>
+    /// <param name="Verdict">Broken, or to be watched.</param>
+    /// <param name="Riders">Their folders, in the roster's order; at least two.</param>
+    public sealed record SharedFinding(string Rule, string Name, Verdict Verdict, ImmutableArray<string> Riders);
 }

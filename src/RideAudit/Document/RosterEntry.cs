@@ -1,7 +1,9 @@
 using System.Collections.Immutable;
 using System.Text.Json.Serialization;
 using NodaTime;
+using RideAudit.Document.Converters;
 using RideAudit.Plan;
+using RideAudit.Rules;
 
 namespace RideAudit.Document;
 
@@ -71,14 +73,26 @@ public sealed record RosterEntry
     public string? Note { get; init; }
 
     /// <summary>The next event from the as-of date on; null when none is known.</summary>
-    public RosterEvent? NextEvent { get; init; }
+    public Event? NextEvent { get; init; }
 
     /// <summary>What is known besides, a line each: the rules by name, the figures, what is planned, the note.</summary>
     public ImmutableArray<string> Facts { get; init; } = [];
 
     /// <summary>What every rule says, in the order of the method; empty without a review.</summary>
-    public ImmutableArray<RosterVerdict> Verdicts { get; init; } = [];
+    public ImmutableArray<RuleVerdict> Verdicts { get; init; } = [];
 
     /// <summary>The last four weeks, oldest first, the reviewed one last; fewer where the rides began later.</summary>
     public ImmutableArray<SmallWeek> Weeks { get; init; } = [];
+
+    /// <summary>What one rule says of the rider's week.</summary>
+    /// <param name="Rule">The rule, by id.</param>
+    /// <param name="Name">Its name.</param>
+    /// <param name="Verdict">The verdict.</param>
+    public sealed record RuleVerdict(string Rule, string Name, Verdict Verdict);
+
+    /// <summary>An event to come.</summary>
+    /// <param name="From">Its first day.</param>
+    /// <param name="To">Its last day.</param>
+    /// <param name="Name">What the plan table calls it; null without a name.</param>
+    public sealed record Event(LocalDate From, LocalDate To, string? Name);
 }

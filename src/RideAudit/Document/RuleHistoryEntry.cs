@@ -16,6 +16,5 @@ public sealed record RuleHistoryEntry(string Rule, ImmutableArray<RuleHistoryEnt
 
     /// <summary>What the rule says of one week, judged against that week's own plan.</summary>
     /// <param name="StartsOn">First day.</param>
-    /// <param name="Verdict">The verdict.</param>
     public readonly record struct Week(LocalDate StartsOn, Verdict Verdict);
 }

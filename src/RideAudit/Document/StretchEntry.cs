@@ -1,4 +1,5 @@
 using System.Text.Json.Serialization;
+using RideAudit.Document.Converters;
 
 namespace RideAudit.Document;
 

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Text.Json.Serialization;
+using RideAudit.Document.Converters;
 using RideAudit.Figures;
 
 namespace RideAudit.Document;

@@ -4,7 +4,7 @@ using System.Collections.Immutable;
 namespace RideAudit.Figures;
 
 /// <summary>Best mean power over fixed durations of timer time without missing power.</summary>
-public static class BestPowers
+internal static class BestPowers
 {
     /// <summary>The durations every ride is asked for, s.</summary>
     public static IReadOnlyList<int> Durations { get; } = [5, 60, 180, 300, 720, 1200, 3600];

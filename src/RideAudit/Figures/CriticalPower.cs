@@ -9,7 +9,7 @@ namespace RideAudit.Figures;
 /// </remarks>
 /// <param name="Power">Critical power, W, above 0.</param>
 /// <param name="WorkAboveJ">W′, work above critical power, J, above 0.</param>
-public readonly record struct CriticalPower(Watts Power, double WorkAboveJ)
+internal readonly record struct CriticalPower(Watts Power, double WorkAboveJ)
 {
     /// <summary>Fits the line.</summary>
     /// <param name="efforts">Duration, s, and mean power, W, of each effort.</param>

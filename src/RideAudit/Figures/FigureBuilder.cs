@@ -6,7 +6,7 @@ using RideAudit.Units;
 namespace RideAudit.Figures;
 
 /// <summary>Computes the figures of rides.</summary>
-public static class FigureBuilder
+internal static class FigureBuilder
 {
     /// <summary>Below this share of timer time with power, power figures are marked partial.</summary>
     public const double PartialCoverage = 0.90;
@@ -25,7 +25,6 @@ public static class FigureBuilder
     }
 
     /// <summary>Computes the figures of one ride.</summary>
-    /// <param name="ride">The ride.</param>
     /// <param name="threshold">Threshold power in force; null when none is known.</param>
     /// <param name="thresholdBpm">Threshold heart rate in force, bpm; null when none is known.</param>
     /// <param name="rider">Heart rates, sex, band cuts.</param>

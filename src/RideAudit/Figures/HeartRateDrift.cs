@@ -8,7 +8,7 @@ namespace RideAudit.Figures;
 /// (power ÷ heart rate of the first half − of the second) ÷ first × 100, mean power; the first 10 minutes are left out
 /// (Coyle and González-Alonso 2001, Exerc Sport Sci Rev 29:88–92: drift starts after about ten minutes). Negative when the second half was better.
 /// </remarks>
-public static class HeartRateDrift
+internal static class HeartRateDrift
 {
     private const int LeftOutSeconds = 600;
     private const double LeastMinutes = 60;

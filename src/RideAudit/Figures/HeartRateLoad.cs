@@ -8,10 +8,9 @@ namespace RideAudit.Figures;
 /// Banister 1991, in MacDougall, Wenger and Green (eds), Physiological Testing of Elite Athletes, 403–424 (from memory).
 /// Sex unset: the mean of both constants. Below resting heart rate x is 0 (our choice).
 /// </remarks>
-public static class HeartRateLoad
+internal static class HeartRateLoad
 {
     /// <summary>The unscaled load of some minutes at one heart rate, arbitrary units.</summary>
-    /// <param name="minutes">Minutes.</param>
     /// <param name="reserveShare">Share of heart-rate reserve, 0 at rest, 1 at the highest heart rate.</param>
     /// <param name="sex">Which constants.</param>
     public static double Unscaled(double minutes, double reserveShare, Sex sex)

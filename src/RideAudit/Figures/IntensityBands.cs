@@ -7,7 +7,7 @@ namespace RideAudit.Figures;
 /// Power: high on the trailing 30 s mean, middle on the trailing 120 s mean, because a hard minute is felt at once and a steady state takes minutes;
 /// default cuts 76 and 106 % of threshold power. Heart rate: 90 and 100 % of threshold heart rate, second by second. Common practice, no source.
 /// </remarks>
-public static class IntensityBands
+internal static class IntensityBands
 {
     /// <summary>The window of the mean that tells middle from low, s.</summary>
     public const int MiddleWindowSeconds = 120;
@@ -16,7 +16,7 @@ public static class IntensityBands
     /// <param name="forHigh">Trailing 30 s power.</param>
     /// <param name="forMiddle">Trailing 120 s power of the same ride.</param>
     /// <param name="threshold">Threshold power, W, above 0.</param>
-    /// <param name="cuts">The cuts, % of it.</param>
+    /// <param name="cuts">In % of threshold power.</param>
     public static BandSeconds OfPower(TrailingPower forHigh, TrailingPower forMiddle, Watts threshold, BandCuts cuts)
     {
         int low = 0, middle = 0, high = 0;
@@ -37,7 +37,7 @@ public static class IntensityBands
     /// <summary>Bands from heart rate, second by second.</summary>
     /// <param name="heartRateBpm">Heart rate on the grid, bpm, NaN where missing.</param>
     /// <param name="thresholdBpm">Threshold heart rate, bpm, above 0.</param>
-    /// <param name="cuts">The cuts, % of it.</param>
+    /// <param name="cuts">In % of threshold heart rate.</param>
     public static BandSeconds OfHeartRate(float[] heartRateBpm, double thresholdBpm, BandCuts cuts)
     {
         int all = 0, aboveLow = 0, high = 0;

@@ -5,7 +5,7 @@ namespace RideAudit.Figures;
 
 /// <summary>Decides what kind of ride a ride was; the first match wins.</summary>
 /// <remarks>Common practice, no source. Shares are of time that has a band; times count in whole minutes and shares in whole per cent, as they are shown.</remarks>
-public static class KindOfRide
+internal static class KindOfRide
 {
     /// <summary>Kind of a ride that nothing tells of.</summary>
     /// <param name="timerSeconds">Timer time, s.</param>
@@ -47,7 +47,7 @@ public static class KindOfRide
     }
 
     /// <summary>Kind from a session rating alone.</summary>
-    /// <param name="rating">The rating, 0 to 10.</param>
+    /// <param name="rating">0 to 10.</param>
     /// <param name="timerSeconds">Timer time, s.</param>
     /// <param name="limits">The limits in force.</param>
     public static RideKind FromRating(double rating, double timerSeconds, Limits limits)

@@ -4,7 +4,7 @@ namespace RideAudit.Figures;
 
 /// <summary>Normalised power: fourth root of the mean fourth power of the full trailing 30 s means.</summary>
 /// <remarks>Allen and Coggan, Training and Racing with a Power Meter, chapter 7 (from memory). First value at the 30th sample.</remarks>
-public static class NormalisedPower
+internal static class NormalisedPower
 {
     /// <summary>Computes normalised power.</summary>
     /// <param name="trailing">Trailing 30 s power.</param>

@@ -5,7 +5,7 @@ namespace RideAudit.Figures;
 /// Arithmetic. Naively every start is tried for every duration. Here durations and starts are taken in blocks; a block whose upper bound
 /// does not beat what is already known is skipped whole (<see cref="CurveSearch"/>). Figures are exact for whole watts, else to binary rounding.
 /// </remarks>
-public sealed class PowerCurve
+internal sealed class PowerCurve
 {
     private readonly double[] _sums;
     private readonly int[] _starts;

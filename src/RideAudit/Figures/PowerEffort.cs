@@ -6,7 +6,7 @@ namespace RideAudit.Figures;
 /// <param name="File">The ride.</param>
 /// <param name="Date">Its local date.</param>
 /// <param name="Best">The window.</param>
-public sealed record PowerEffort(string File, LocalDate Date, BestPower Best)
+internal sealed record PowerEffort(string File, LocalDate Date, BestPower Best)
 {
     /// <summary>True when two efforts share riding: they are then one effort looked at twice.</summary>
     internal bool Overlaps(PowerEffort other) =>

@@ -4,7 +4,7 @@ namespace RideAudit.Figures;
 
 /// <summary>Time in the seven power zones on 1 Hz power, half-open limits.</summary>
 /// <remarks>Limits 55, 75, 90, 105, 120, 150 % of threshold power (Allen and Coggan; from memory). The printed table has whole-number ranges; half-open is our choice.</remarks>
-public static class PowerZones
+internal static class PowerZones
 {
     /// <summary>Upper limits of zones 1 to 6, % of threshold power.</summary>
     public static IReadOnlyList<int> UpperLimitsPercent { get; } = [55, 75, 90, 105, 120, 150];
@@ -12,7 +12,6 @@ public static class PowerZones
     private const int Zones = 7;
 
     /// <summary>The zone of one power, 1 to 7.</summary>
-    /// <param name="powerW">Power, W.</param>
     /// <param name="threshold">Threshold power, W, above 0.</param>
     public static int ZoneOf(double powerW, Watts threshold)
     {

@@ -8,7 +8,7 @@ namespace RideAudit.Figures;
 /// Above 2,500 W; or a lone second above three times both its neighbours and above three times threshold power. Real sprints last longer and stay.
 /// A spike is missing power, and missing power of up to 3 s holds the last value. Common practice, no source.
 /// </remarks>
-public static class SpikeFilter
+internal static class SpikeFilter
 {
     /// <summary>Power above this is a fault, W.</summary>
     public const float HighestPowerW = 2500;

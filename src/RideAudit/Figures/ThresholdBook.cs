@@ -11,7 +11,7 @@ namespace RideAudit.Figures;
 /// The rider file's dated list; else the recording's own value; else an estimate, 95 % of the best 20 minutes of the last 90 days
 /// (Allen and Coggan, from memory; against critical power 7 ± 13 W, Karsten et al. 2021, Front Physiol).
 /// </remarks>
-public sealed class ThresholdBook
+internal sealed class ThresholdBook
 {
     /// <summary>Days an estimate looks back.</summary>
     public const int EstimateDays = 90;

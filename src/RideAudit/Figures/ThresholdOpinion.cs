@@ -5,7 +5,7 @@ using RideAudit.Units;
 namespace RideAudit.Figures;
 
 /// <summary>What recent rides say of threshold power, beside the value in force: 95 % of the best 20 minutes, and critical power.</summary>
-public sealed record ThresholdOpinion
+internal sealed record ThresholdOpinion
 {
     /// <summary>Fewest separate efforts that a critical power rests on.</summary>
     public const int FewestEfforts = 3;

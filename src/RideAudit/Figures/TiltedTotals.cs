@@ -18,7 +18,6 @@ internal sealed class TiltedTotals
     /// <param name="totals">Running totals; read in whole blocks, so beyond <paramref name="count"/> it holds −∞ for at least a block.</param>
     /// <param name="count">Totals that count.</param>
     /// <param name="leaf">Seconds a leaf, a multiple of a vector's lanes.</param>
-    /// <param name="leavesPerBlock">Leaves a block.</param>
     public TiltedTotals(double[] totals, int count, int leaf, int leavesPerBlock)
     {
         (_totals, _leaf, _leavesPerBlock) = (totals, leaf, leavesPerBlock);
@@ -31,7 +30,6 @@ internal sealed class TiltedTotals
     }
 
     /// <summary>Takes another constant power.</summary>
-    /// <param name="powerW">The power, W.</param>
     /// <param name="starts">Lowest values are wanted up to this second.</param>
     /// <param name="ends">Highest values are wanted from this second on.</param>
     public void Tilt(double powerW, int starts, int ends)
@@ -97,7 +95,6 @@ internal sealed class TiltedTotals
     }
 
     /// <summary>The most that a window from one leaf to the two that begin with another can exceed the constant power by.</summary>
-    /// <param name="startLeaf">The leaf of starts.</param>
     /// <param name="endLeaf">The first of the two leaves of ends; may lie beyond the last.</param>
     public double MostBetween(int startLeaf, int endLeaf) =>
         _highestOfTwoLeaves[Math.Min(endLeaf, _highestOfTwoLeaves.Length - 1)] - _lowestOfLeaf[startLeaf];

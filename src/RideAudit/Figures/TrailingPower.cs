@@ -6,7 +6,7 @@ namespace RideAudit.Figures;
 
 /// <summary>The trailing mean of power, over 30 s unless said, kept as sums so that limits compare without a rounding division.</summary>
 /// <remarks>Windows restart after every pause and every stretch of missing power; until a window is full the mean so far stands.</remarks>
-public sealed class TrailingPower
+internal sealed class TrailingPower
 {
     /// <summary>The window where none is said, s.</summary>
     public const int WindowSeconds = 30;

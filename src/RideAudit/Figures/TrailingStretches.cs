@@ -8,7 +8,6 @@ internal static class TrailingStretches
     /// <summary>The stretches as half-open ranges of grid seconds; a pause or missing power ends one.</summary>
     /// <param name="trailing">Trailing power.</param>
     /// <param name="threshold">Threshold power, W, above 0.</param>
-    /// <param name="sharePercent">The share, %.</param>
     /// <param name="longestDip">Stretches this far apart or nearer are one, the dip counting, s.</param>
     /// <param name="shortest">Shorter ones are dropped after joining, s.</param>
     public static List<(int Start, int End)> Find(TrailingPower trailing, Watts threshold, double sharePercent, int longestDip, double shortest)

@@ -2,7 +2,7 @@ namespace RideAudit.Figures;
 
 /// <summary>Training stress: one hour at threshold is 100 points.</summary>
 /// <remarks>Hours of timer time × intensity ratio² × 100: Allen and Coggan, Training and Racing with a Power Meter, chapter 7 (from memory).</remarks>
-public static class TrainingStress
+internal static class TrainingStress
 {
     /// <summary>Training stress from an intensity ratio, points.</summary>
     /// <param name="timerSeconds">Timer time, s, not elapsed time.</param>

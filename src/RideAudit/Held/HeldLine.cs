@@ -10,7 +10,7 @@ namespace RideAudit.Held;
 /// <param name="Rides">What was ridden for it; empty for a session that was not ridden and for a kept rest day.</param>
 /// <param name="Outcomes">At least one.</param>
 /// <param name="Sentence">The same in words.</param>
-public sealed record HeldLine(PlannedSession? Planned, ImmutableArray<RideFigures> Rides, ImmutableArray<HeldOutcome> Outcomes, string Sentence)
+internal sealed record HeldLine(PlannedSession? Planned, ImmutableArray<RideFigures> Rides, ImmutableArray<HeldOutcome> Outcomes, string Sentence)
 {
     /// <summary>The day it was ridden on; null when it was not.</summary>
     public LocalDate? RiddenOn => Rides.IsEmpty ? null : Rides[0].Date;

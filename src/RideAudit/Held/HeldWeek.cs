@@ -7,7 +7,7 @@ using RideAudit.Plan.Table;
 namespace RideAudit.Held;
 
 /// <summary>Holds a week that was ridden against what was planned for it. No score: a moved session is as good as one on its day, as far as the rules are kept.</summary>
-public static class HeldWeek
+internal static class HeldWeek
 {
     private const double RestMinutes = 60;
     private const int MostGroupings = 10;

@@ -36,7 +36,6 @@ internal sealed class FrameBuilder(Rider rider, PlanTable table)
     /// <param name="startsOn">The week's first day.</param>
     /// <param name="past">Every week before, oldest first; may be empty.</param>
     /// <param name="ridden">Days of the week that are over, in order; empty for a week to come.</param>
-    /// <param name="testDue">A test is due.</param>
     /// <param name="proposed">Days of earlier weeks that the layouts made lighter.</param>
     public WeekFrame? Build(LocalDate startsOn, ImmutableArray<WeekFacts> past, ImmutableArray<DayFacts> ridden, bool testDue, ImmutableArray<PlanException> proposed)
     {

@@ -1,4 +1,4 @@
-using RideAudit.Document;
+using RideAudit.Document.Layouts;
 using RideAudit.Formatting;
 using RideAudit.Rules;
 
@@ -8,8 +8,6 @@ namespace RideAudit.Next;
 internal static class GaveWay
 {
     private const int AnyRoom = 300;
-    private const string Hours = "weekly-hours";
-    private const string Long = "long-ride";
 
     public static GaveWayEntry? Of(WeekFrame frame, Layout layout, WeekJudge judge)
     {
@@ -28,9 +26,9 @@ internal static class GaveWay
             return "the rides that stand leave no other";
         if (frame.Days.Any(d => d.Ridden is null && d.Exception is null && d.Free < AnyRoom) && Helps(frame with { Days = [.. frame.Days.Select(WithRoom)] }, wanting))
             return "the days and minutes free leave no other";
-        if (wanting.Any(r => r.Id == Long) && frame.Aim.LongMinutes < Math.Floor(60 * frame.Limits.LongRideHours))
+        if (wanting.Any(r => r is LongRide) && frame.Aim.LongMinutes < Math.Floor(60 * frame.Limits.LongRideHours))
             return "no ride grows far beyond the longest of late";
-        if (frame.Aim.IsStep && wanting.Any(r => r.Id == Hours))
+        if (frame.Aim.IsStep && wanting.Any(r => r is WeeklyHours))
             return "the hours planned are more than a step from those ridden of late, and they grow in steps";
         if (frame.Days.Any(d => d.Ridden is { Rides.IsEmpty: false }))
             return "it lies in what was ridden this week already";

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using RideAudit.Document;
+using RideAudit.Document.Layouts;
 using RideAudit.Formatting;
 using RideAudit.Plan;
 using RideAudit.Plan.Table;

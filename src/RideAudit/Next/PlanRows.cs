@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 using NodaTime;
-using RideAudit.Document;
+using RideAudit.Document.Layouts;
 using RideAudit.Plan;
 using RideAudit.Plan.Table;
 

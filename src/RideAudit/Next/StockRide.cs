@@ -11,7 +11,6 @@ namespace RideAudit.Next;
 /// <param name="Name">Its name; null for a ride that has none.</param>
 /// <param name="Purpose">What the library has it for; null for one that is not of the library.</param>
 /// <param name="Fitted">Its blocks, fitted to its length.</param>
-/// <param name="Figures">Its figures.</param>
 /// <param name="Stands">It was not laid out: it stands in the rider file or the plan table.</param>
 internal sealed record StockRide(string? Name, SessionPurpose? Purpose, FittedSession Fitted, RideFigures Figures, bool Stands = false)
 {

@@ -8,8 +8,6 @@ namespace RideAudit.Next;
 /// <remarks>Common practice, no source: the weeks the trade draws by volume and experience.</remarks>
 /// <param name="Minutes">The week's minutes, what is ridden included.</param>
 /// <param name="Rides">Days with riding.</param>
-/// <param name="HighDays">High days.</param>
-/// <param name="ThresholdDays">Threshold days.</param>
 /// <param name="LongMinutes">The long ride's length, min; 0 when none is wanted.</param>
 /// <param name="MostMinutes">The longest ride that does not grow far beyond the rider's recent ones, min.</param>
 /// <param name="IsStep">The hours are a step towards those planned.</param>

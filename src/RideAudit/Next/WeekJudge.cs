@@ -14,10 +14,6 @@ internal sealed class WeekJudge
     private const double HoursWatchWeight = 50;
     private const double ProtectingFactor = 2;
 
-    // Says something of the threshold, nothing of the week's layout.
-    private const string OfTheThreshold = "threshold-fresh";
-    private const string OfTheHours = "weekly-hours";
-
     private readonly WeekFrame _frame;
     private readonly Background _background;
     private readonly ImmutableArray<DayFacts> _empty;
@@ -29,7 +25,8 @@ internal sealed class WeekJudge
         _frame = frame;
         _empty = [.. frame.Days.Select(d => d.Ridden ?? DayFacts.Build(d.Date, [], 0, frame.Limits))];
         _background = new Background(Review(Facts([.. Enumerable.Repeat(ImmutableArray<StockRide>.Empty, 7)], rough: false)));
-        _rules = [.. RuleBook.Standard.Rules.Where(r => r.Id != OfTheThreshold).Select(Weighed)];
+        // The rule on the threshold says nothing of a week's layout.
+        _rules = [.. RuleBook.Standard.Rules.Where(r => r is not ThresholdFresh).Select(Weighed)];
     }
 
     /// <summary>The week ridden so.</summary>
@@ -54,9 +51,6 @@ internal sealed class WeekJudge
         }
         return weight;
     }
-
-    /// <summary>What one rule says of a week.</summary>
-    public Verdict Decide(string rule, WeekFacts week) => _rules.First(r => r.Rule.Id == rule).Rule.Decide(new JudgedWeek(week, _background)).Verdict;
 
     /// <summary>The rules that a week does not keep, in their order.</summary>
     public IEnumerable<Rule> Wanting(WeekFacts week)
@@ -99,7 +93,7 @@ internal sealed class WeekJudge
 
     private static (Rule, double, double) Weighed(Rule rule)
     {
-        if (rule.Id == OfTheHours)
+        if (rule is WeeklyHours)
             return (rule, HoursWatchWeight, HoursBrokenWeight);
         var factor = rule.Standing.Protects ? ProtectingFactor : 1;
         return (rule, factor * WatchWeight, factor * BrokenWeight);

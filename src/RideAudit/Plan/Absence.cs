@@ -6,7 +6,7 @@ namespace RideAudit.Plan;
 /// <param name="From">The first.</param>
 /// <param name="To">The last.</param>
 /// <param name="Ill">At least one of them was an ill day.</param>
-public readonly record struct Absence(LocalDate From, LocalDate To, bool Ill)
+internal readonly record struct Absence(LocalDate From, LocalDate To, bool Ill)
 {
     /// <summary>Their number, 1 or more.</summary>
     public int Days => Period.DaysBetween(From, To) + 1;

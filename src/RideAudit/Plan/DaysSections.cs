@@ -108,12 +108,13 @@ internal static class DaysSections
         return sessions.ToImmutable();
     }
 
-    public static ImmutableArray<SetAsideRule> ReadSetAside(List<TomlSection> sections)
+    public static ImmutableArray<SetAsideRule> ReadSetAside(List<TomlSection> sections, IReadOnlyList<string>? ruleIds)
     {
         var rules = ImmutableArray.CreateBuilder<SetAsideRule>();
         foreach (var section in sections)
         {
-            var rule = section.Choice("rule", RuleIds.All.Select((r, i) => (r, i)).ToList()) is { } index ? RuleIds.All[index] : null;
+            var rule = ruleIds is null ? section.Text("rule", "the id of a rule")
+                : section.Choice("rule", ruleIds.Select((id, i) => (id, i)).ToList()) is { } index ? ruleIds[index] : null;
             var until = section.Date("until");
             var why = section.Text("why", "the reason, in a few words");
             Need(section, "rule", "a rule set aside", "its id; the rules command lists them");

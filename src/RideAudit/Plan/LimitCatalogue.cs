@@ -4,7 +4,7 @@ using System.Collections.Immutable;
 namespace RideAudit.Plan;
 
 /// <summary>Every limit by the name it has in the rider file's <c>[plan.limits]</c>, in the order of the method.</summary>
-public static class LimitCatalogue
+internal static class LimitCatalogue
 {
     /// <summary>The limits.</summary>
     public static ImmutableArray<LimitDefinition> All { get; } =
@@ -126,7 +126,6 @@ public static class LimitCatalogue
 
     /// <summary>A limit's value.</summary>
     /// <param name="limits">The limits in force.</param>
-    /// <param name="name">Its name.</param>
     /// <returns>Null when the limit is not set at this volume.</returns>
     /// <exception cref="ArgumentException">There is no limit of that name.</exception>
     public static double? ValueOf(Limits limits, string name) => Get(name).Read(limits);

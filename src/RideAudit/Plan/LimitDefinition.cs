@@ -3,7 +3,7 @@ using RideAudit.Formatting;
 namespace RideAudit.Plan;
 
 /// <summary>One limit: its name in the rider file, its unit, the range a rider file may give it, and what it means.</summary>
-public sealed record LimitDefinition
+internal sealed record LimitDefinition
 {
     /// <summary>snake_case, with the unit where it is not a count or a share.</summary>
     public required string Name { get; init; }

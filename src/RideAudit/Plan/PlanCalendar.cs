@@ -5,7 +5,7 @@ using RideAudit.Plan.Table;
 namespace RideAudit.Plan;
 
 /// <summary>What each day and each week of a rider is excepted for and planned as: the rider file and the plan tables together.</summary>
-public sealed class PlanCalendar
+internal sealed class PlanCalendar
 {
     private readonly Rider _rider;
     private readonly ImmutableArray<PlanException> _exceptions;

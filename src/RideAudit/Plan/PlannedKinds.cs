@@ -14,15 +14,12 @@ public static class PlannedKinds
         [.. Words.Where(w => w.Kind is not (PlannedKind.Rest or PlannedKind.Event))];
 
     /// <summary>The word of a kind.</summary>
-    /// <param name="kind">The kind.</param>
     public static string WordOf(PlannedKind kind) => kind.ToString().ToLowerInvariant();
 
     /// <summary>A high or threshold session, or an event.</summary>
-    /// <param name="kind">The kind.</param>
     public static bool IsHard(PlannedKind kind) => kind is PlannedKind.High or PlannedKind.Threshold or PlannedKind.Event;
 
     /// <summary>The kind that a ride ridden so is judged as; null for rest and for an event, which may be any.</summary>
-    /// <param name="kind">The kind.</param>
     public static RideKind? RiddenAs(PlannedKind kind) => kind switch
     {
         PlannedKind.Recovery => RideKind.Recovery,

@@ -19,11 +19,12 @@ public static class RiderFileReader
     /// <summary>Reads the text of a rider file.</summary>
     /// <param name="toml">The text.</param>
     /// <param name="name">The file's name, for the messages.</param>
-    public static RiderFileResult Read(string toml, string name)
+    /// <param name="ruleIds">The rules that may be set aside; any id is taken when null.</param>
+    public static RiderFileResult Read(string toml, string name, IReadOnlyList<string>? ruleIds = null)
     {
         var mistakes = new List<RiderFileMistake>();
         var tree = TomlTree.Parse(toml, name, mistakes);
-        var rider = ReadRider(new TomlSection(tree.Root, "", mistakes));
+        var rider = ReadRider(new TomlSection(tree.Root, "", mistakes), ruleIds);
         var ordered = mistakes.OrderBy(m => m.Line).ThenBy(m => m.Column).ToImmutableArray();
         return new RiderFileResult(ordered.IsEmpty ? rider : null, ordered);
     }
@@ -32,10 +33,10 @@ public static class RiderFileReader
     internal static Rider ReadLeniently(string toml)
     {
         var mistakes = new List<RiderFileMistake>();
-        return ReadRider(new TomlSection(TomlTree.Parse(toml, "", mistakes).Root, "", mistakes));
+        return ReadRider(new TomlSection(TomlTree.Parse(toml, "", mistakes).Root, "", mistakes), null);
     }
 
-    private static Rider ReadRider(TomlSection top)
+    private static Rider ReadRider(TomlSection top, IReadOnlyList<string>? ruleIds)
     {
         var rider = new Rider
         {
@@ -58,7 +59,7 @@ public static class RiderFileReader
             MinutesFree = DaysSections.ReadMinutesFree(top.Table("days")),
             FixedRides = DaysSections.ReadFixedRides(top.TableArray("fixed")),
             Sessions = DaysSections.ReadSessions(top.TableArray("session")),
-            SetAside = DaysSections.ReadSetAside(top.TableArray("set_aside")),
+            SetAside = DaysSections.ReadSetAside(top.TableArray("set_aside"), ruleIds),
             CsvColumns = ReadColumns(top.Table("csv")),
         };
         top.RejectUnknown();

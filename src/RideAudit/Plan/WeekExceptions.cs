@@ -13,7 +13,7 @@ namespace RideAudit.Plan;
 /// <param name="Event">A week that holds an event.</param>
 /// <param name="Away">A week whose hours, endurance and long ride are not asked for: away for three days or more, or ill.</param>
 /// <param name="Ill">A week with an ill day: nothing in it asks for more riding.</param>
-public readonly record struct WeekExceptions(bool Lighter, bool Event, bool Away, bool Ill = false)
+internal readonly record struct WeekExceptions(bool Lighter, bool Event, bool Away, bool Ill = false)
 {
     private const int DaysThatMakeTheWeekLighter = 4;
     private const int DaysThatMakeTheWeekAway = 3;

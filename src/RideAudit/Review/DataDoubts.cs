@@ -9,7 +9,6 @@ namespace RideAudit.Review;
 internal static class DataDoubts
 {
     /// <summary>One sentence a doubt, the most serious first; empty when there is none.</summary>
-    /// <param name="week">The week.</param>
     public static IEnumerable<string> Of(WeekUnderReview week)
     {
         var rides = week.Week.Rides.ToArray();

@@ -13,7 +13,6 @@ internal static class DataLine
     private static readonly string[] Losses = ["truncated", "damaged", "not closed"];
 
     /// <summary>The line; null when nothing near the week is in doubt.</summary>
-    /// <param name="week">The week.</param>
     /// <param name="notices">The review’s notices.</param>
     public static string? Of(WeekUnderReview week, ImmutableArray<NoticeEntry> notices)
     {

@@ -11,7 +11,6 @@ namespace RideAudit.Review;
 internal static class ExceptedWeek
 {
     /// <summary>The headline; null for an ordinary or a lighter week.</summary>
-    /// <param name="week">The week.</param>
     /// <param name="ranked">Broken and watched rules, most serious first.</param>
     public static string? Headline(WeekUnderReview week, ImmutableArray<Finding> ranked)
     {

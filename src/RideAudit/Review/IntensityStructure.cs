@@ -9,7 +9,7 @@ namespace RideAudit.Review;
 /// Treff, Winkert, Sareban, Steinacker and Sperlich 2019, Front Physiol 10:707 (found). Their rules for zero shares are only
 /// from memory, so the index is left out where a share is 0 or the high share exceeds the low one.
 /// </remarks>
-public static class IntensityStructure
+internal static class IntensityStructure
 {
     /// <summary>The polarization index; null where the shares do not allow it.</summary>
     /// <param name="bands">Seconds in the bands.</param>

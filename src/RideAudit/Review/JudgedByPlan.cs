@@ -16,9 +16,6 @@ namespace RideAudit.Review;
 /// </remarks>
 internal sealed class JudgedByPlan
 {
-    // It reads what rides have shown of the rider, and a plan has shown nothing.
-    private const string OfNoPlan = "threshold-fresh";
-
     private readonly WeekUnderReview _review;
     private readonly Background _background;
     private readonly Rule[] _rules;
@@ -33,7 +30,8 @@ internal sealed class JudgedByPlan
     {
         _review = review;
         _background = new Background(review);
-        _rules = [.. book.Rules.Where(r => r.Id != OfNoPlan)];
+        // What rides have shown of the rider's threshold no plan has shown.
+        _rules = [.. book.Rules.Where(r => r is not ThresholdFresh)];
         var ridden = new JudgedWeek(review.Week, _background);
         var planned = new JudgedWeek(OnPaper(sessions, names), _background);
         foreach (var rule in _rules)
@@ -48,16 +46,16 @@ internal sealed class JudgedByPlan
     /// <summary>What the rules find broken in the week ridden exactly as planned.</summary>
     public ImmutableArray<Finding> Breaks { get; }
 
-    /// <summary>The rules that a change alone put at risk, in the order of the method; empty where it is as good as the plan.</summary>
+    /// <summary>What a change did to the rules that it alone put at risk, in the order of the method; empty where it is as good as the plan.</summary>
     /// <param name="line">What became of a session.</param>
     /// <param name="names">The sessions that rows may name.</param>
-    public ImmutableArray<Finding> Against(HeldLine line, SessionBook names)
+    public ImmutableArray<Loss> Against(HeldLine line, SessionBook names)
     {
         if (_lost.Count == 0 || Undone(line, names) is not { } undone)
             return [];
         var without = new JudgedWeek(undone, _background);
         var ridden = new JudgedWeek(_review.Week, _background);
-        return [.. _lost.Where(l => Rank(l.Rule.Decide(without).Verdict) < Rank(l.Ridden)).Select(l => l.Rule.Judge(ridden))];
+        return [.. _lost.Where(l => Rank(l.Rule.Decide(without).Verdict) < Rank(l.Ridden)).Select(l => new Loss(l.Rule.Id, l.Rule.Effect(l.Rule.Judge(ridden), line.RiddenOn)))];
     }
 
     private WeekFacts OnPaper(ImmutableArray<PlannedSession> sessions, SessionBook names)
@@ -102,4 +100,9 @@ internal sealed class JudgedByPlan
         // What nobody could judge was not kept, and nobody lost it.
         _ => 2,
     };
+
+    /// <summary>A rule that a change put at risk.</summary>
+    /// <param name="Rule">Its id.</param>
+    /// <param name="Effect">What the change did, in the rule's words.</param>
+    internal readonly record struct Loss(string Rule, string Effect);
 }

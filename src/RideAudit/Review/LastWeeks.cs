@@ -27,7 +27,7 @@ internal static class LastWeeks
     /// <summary>The next event from the as-of date on, one under way included; null when none is known.</summary>
     /// <param name="calendar">The rider file and the plan tables.</param>
     /// <param name="asOf">The date looked back from.</param>
-    public static RosterEvent? NextEvent(PlanCalendar calendar, LocalDate asOf)
+    public static RosterEntry.Event? NextEvent(PlanCalendar calendar, LocalDate asOf)
     {
         var next = calendar.RiderWithEvents.Exceptions
             .Where(e => e.Kind == ExceptionKind.Event && e.To >= asOf)
@@ -36,6 +36,6 @@ internal static class LastWeeks
         if (next is null)
             return null;
         var named = calendar.Table.Sessions.FirstOrDefault(s => s.Kind == PlannedKind.Event && s.Date >= next.From && s.Date <= next.To);
-        return new RosterEvent(next.From, next.To, named?.Session);
+        return new RosterEntry.Event(next.From, next.To, named?.Session);
     }
 }

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using NodaTime;
 using RideAudit.Formatting;
 using RideAudit.Held;
 using RideAudit.Rules;
@@ -21,29 +20,11 @@ internal static class PlanWords
     }
 
     /// <summary>What a change did to the rules; null where there is nothing to say.</summary>
-    public static string? OfChange(HeldLine line, ImmutableArray<Finding> against)
+    /// <param name="against">The rules it put at risk, in the order of the method.</param>
+    public static string? OfChange(HeldLine line, ImmutableArray<JudgedByPlan.Loss> against)
     {
         if (against.IsEmpty)
             return line.Outcomes is [HeldOutcome.Moved] ? "No rule is the worse for it." : null;
-        return $"That {Shown.List(against.Take(MostNamed).Select(f => Did(f, line)))}.";
+        return $"That {Shown.List(against.Take(MostNamed).Select(l => l.Effect))}.";
     }
-
-    private static string Did(Finding finding, HeldLine line) => finding.Rule switch
-    {
-        "hard-day-spacing" => AreNeighbours(finding, line) ? "put two hard days next to each other" : "put hard days too close together",
-        "hard-day-count" => "made a hard day too many",
-        "rest-days" => "left too few rest days",
-        "rest-after-load" => "left too little rest after a heavy day",
-        "long-ride" => "left the week without its long ride",
-        "endurance-volume" => "took from its easy hours",
-        "intensity-split" => "moved the intensity split",
-        "weekly-hours" => "put the hours off the plan",
-        "easy-rides-easy" => "made an easy ride a harder one",
-        "monotony" => "made the days more alike",
-        "long-ride-first" => "put a hard day where the long ride belongs",
-        _ => $"went against the rule on {char.ToLowerInvariant(finding.Name[0])}{finding.Name[1..]}",
-    };
-
-    private static bool AreNeighbours(Finding finding, HeldLine line) => finding.Occurrences.Any(o =>
-        o.Dates is [var first, .., var last] && Period.DaysBetween(first, last) == 1 && (line.RiddenOn is not { } day || o.Dates.Contains(day)));
 }

@@ -56,7 +56,7 @@ internal static class PlannedEntries
         Blocks = (session.Blocks ?? (session.Session is { } name ? names.Find(name) : null))?.ToString(),
     };
 
-    private static HeldEntry LineOf(HeldLine line, ImmutableArray<Finding>? against) => new()
+    private static HeldEntry LineOf(HeldLine line, ImmutableArray<JudgedByPlan.Loss>? against) => new()
     {
         Planned = line.Planned is { } p ? new HeldEntry.PlannedPart(p.Date, p.Kind, p.Minutes, p.Session) : null,
         Rides = [.. line.Rides.Select(r => r.File)],

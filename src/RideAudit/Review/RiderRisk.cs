@@ -35,7 +35,7 @@ internal readonly record struct RiderRisk(int Step, int Rank) : IComparable<Ride
     {
         if (review is null)
             return At(Steps.Unseen);
-        var ranked = Ranking.MostSerious(review.Findings);
+        var ranked = RuleBook.MostSerious(review.Findings);
         if (ranked.FirstOrDefault(f => f.Verdict == Verdict.Broken && f.Standing.Protects) is { } guard)
             return At(Steps.GuardBroken, guard);
         if (review.Week.Exception == ExceptionKind.Ill)

@@ -55,7 +55,7 @@ public static class RosterBuilder
             PlannedSessionsDone = sessions is null ? null : planned.Count(h => !h.Outcomes.Contains(HeldOutcome.Missed)),
             Note = review.Note,
             NextEvent = review.NextEvent,
-            Verdicts = [.. review.Findings.Select(f => new RosterVerdict(f.Rule, f.Name, f.Verdict))],
+            Verdicts = [.. review.Findings.Select(f => new RosterEntry.RuleVerdict(f.Rule, f.Name, f.Verdict))],
             Weeks = review.LastWeeks,
         };
     }
@@ -77,13 +77,13 @@ public static class RosterBuilder
     }
 
     // Riders share a finding when the same rule says the same of them.
-    private static ImmutableArray<RosterShared> Shared(ImmutableArray<(RosterInput Input, RosterEntry Entry)> riders) =>
+    private static ImmutableArray<RosterDocument.SharedFinding> Shared(ImmutableArray<(RosterInput Input, RosterEntry Entry)> riders) =>
         [.. riders
             .SelectMany(r => (r.Input.Review?.Findings ?? []).Where(f => f.Verdict is Verdict.Broken or Verdict.Watch).Select(f => (Finding: f, r.Entry.Folder)))
             .GroupBy(f => (f.Finding.Rule, f.Finding.Verdict))
             .Where(g => g.Count() > 1)
             .OrderByDescending(g => g.Key.Verdict).ThenBy(g => g.Min(f => f.Finding.Standing.Rank)).ThenBy(g => g.Key.Rule, StringComparer.Ordinal)
-            .Select(g => new RosterShared(g.Key.Rule, g.First().Finding.Name, g.Key.Verdict, [.. g.Select(f => f.Folder)]))];
+            .Select(g => new RosterDocument.SharedFinding(g.Key.Rule, g.First().Finding.Name, g.Key.Verdict, [.. g.Select(f => f.Folder)]))];
 
     private static ImmutableArray<string> Rules(ReviewDocument review, Verdict verdict) =>
         [.. review.Findings.Where(f => f.Verdict == verdict).Select(f => f.Rule)];

@@ -46,7 +46,7 @@ internal static class RosterFacts
             yield return $"{Words.Of(exception)} week";
     }
 
-    private static string Event(RosterEvent next, LocalDate asOf)
+    private static string Event(RosterEntry.Event next, LocalDate asOf)
     {
         var days = Period.DaysBetween(asOf, next.From);
         var when = days switch { < 0 => "under way", 0 => "today", 1 => "tomorrow", _ => $"in {Shown.Tally(days, "day")}" };

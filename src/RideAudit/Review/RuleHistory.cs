@@ -14,7 +14,6 @@ internal static class RuleHistory
     /// <summary>One entry a rule, in the order of the method.</summary>
     /// <param name="book">The weeks up to the reviewed one.</param>
     /// <param name="findings">What the rules say of the reviewed week.</param>
-    /// <param name="rules">The rules.</param>
     /// <param name="table">The plan tables.</param>
     public static ImmutableArray<RuleHistoryEntry> Write(Workbook book, ImmutableArray<Finding> findings, RuleBook rules, PlanTable table)
     {

@@ -14,7 +14,7 @@ internal static class SummaryWriter
     public static SummaryEntry Write(
         WeekUnderReview week, WeekEntry entry, ImmutableArray<Finding> findings, SmallestChange? change, ImmutableArray<NoticeEntry> notices)
     {
-        var ranked = Ranking.MostSerious(findings);
+        var ranked = RuleBook.MostSerious(findings);
         var data = DataLine.Of(week, notices);
         return new SummaryEntry
         {

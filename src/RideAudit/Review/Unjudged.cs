@@ -23,7 +23,6 @@ internal static class Unjudged
 
     /// <summary>The headline of such a week.</summary>
     /// <param name="watch">The finding to watch that matters most; null without one.</param>
-    /// <param name="findings">The findings.</param>
     public static string Headline(Finding? watch, ImmutableArray<Finding> findings)
     {
         var open = findings.Where(f => f.Verdict == Verdict.NotJudged && f.SetAside is null).OrderBy(f => f.Standing.Rank).ToArray();

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using NodaTime;
 using RideAudit.Figures;
 using RideAudit.Formatting;
 using RideAudit.Plan;
@@ -12,6 +13,8 @@ internal sealed class EasyRidesEasy : Rule<EasyRidesEasy.Reading>
     public override string Id => "easy-rides-easy";
 
     public override string Name => "Easy rides easy";
+
+    public override string Effect(Finding finding, LocalDate? riddenOn) => "made an easy ride a harder one";
 
     public override Standing Standing { get; } = new() { Rank = 120, Group = RuleGroup.Intensity };
 

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using NodaTime;
 using RideAudit.Formatting;
 using RideAudit.Plan;
 using RideAudit.Units;
@@ -11,6 +12,8 @@ internal sealed class EnduranceVolume : Rule<EnduranceVolume.Reading>
     public override string Id => "endurance-volume";
 
     public override string Name => "Endurance volume";
+
+    public override string Effect(Finding finding, LocalDate? riddenOn) => "took from its easy hours";
 
     public override Standing Standing { get; } = new() { Rank = 80, Group = RuleGroup.Endurance };
 

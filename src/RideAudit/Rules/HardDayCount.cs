@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using NodaTime;
 using RideAudit.Formatting;
 using RideAudit.Plan;
 using RideAudit.Weeks;
@@ -13,6 +14,8 @@ internal sealed class HardDayCount : Rule<HardDayCount.Reading>
     public override string Name => "Hard day count";
 
     public override string ShortName => "hard-day";
+
+    public override string Effect(Finding finding, LocalDate? riddenOn) => "made a hard day too many";
 
     public override Standing Standing { get; } = new() { Rank = 40, Group = RuleGroup.HardDays, Protects = true };
 

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using NodaTime;
 using RideAudit.Figures;
 using RideAudit.Formatting;
 using RideAudit.Plan;
@@ -15,6 +16,13 @@ internal sealed class HardDaySpacing : Rule<HardDaySpacing.Reading>
     public override string Name => "Hard day spacing";
 
     public override string ShortName => "spacing";
+
+    public override string Effect(Finding finding, LocalDate? riddenOn)
+    {
+        var areNeighbours = finding.Occurrences.Any(o =>
+            o.Dates is [var first, .., var last] && Period.DaysBetween(first, last) == 1 && (riddenOn is not { } day || o.Dates.Contains(day)));
+        return areNeighbours ? "put two hard days next to each other" : "put hard days too close together";
+    }
 
     public override Standing Standing { get; } = new() { Rank = 30, Group = RuleGroup.HardDays, Protects = true };
 

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using NodaTime;
 using RideAudit.Formatting;
 using RideAudit.Plan;
 using RideAudit.Units;
@@ -14,6 +15,8 @@ internal sealed class IntensitySplit : Rule<IntensitySplit.Reading>
     public override string Id => "intensity-split";
 
     public override string Name => "Intensity split";
+
+    public override string Effect(Finding finding, LocalDate? riddenOn) => "moved the intensity split";
 
     public override Standing Standing { get; } = new() { Rank = 90, Group = RuleGroup.Intensity };
 

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using NodaTime;
 using RideAudit.Figures;
 using RideAudit.Formatting;
 using RideAudit.Plan;
@@ -12,13 +13,15 @@ internal sealed class LongRide : Rule<LongRide.Reading>
 {
     private const double MostAddedShare = 0.5;
 
-    private static readonly LongRide Own = new();
+    internal static readonly LongRide Own = new();
 
     public override string Id => "long-ride";
 
     public override string Name => "Long ride";
 
     public override string ShortName => "long-ride";
+
+    public override string Effect(Finding finding, LocalDate? riddenOn) => "left the week without its long ride";
 
     public override Standing Standing { get; } = new() { Rank = 70, Group = RuleGroup.Endurance, Heads = Trend.LongestRide };
 

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using NodaTime;
 using RideAudit.Formatting;
 using RideAudit.Plan;
 using RideAudit.Weeks;
@@ -15,6 +16,8 @@ internal sealed class LongRideFirst : Rule<LongRideFirst.Reading>
     public override string Name => "Long ride first";
 
     public override string ShortName => "long-ride-first";
+
+    public override string Effect(Finding finding, LocalDate? riddenOn) => "put a hard day where the long ride belongs";
 
     public override Standing Standing { get; } = new() { Rank = 60, Group = RuleGroup.Endurance };
 
@@ -40,7 +43,7 @@ internal sealed class LongRideFirst : Rule<LongRideFirst.Reading>
 
     protected override Look Read(JudgedWeek week)
     {
-        if (week.SetAside("long-ride") is not null)
+        if (week.SetAside(LongRide.Own.Id) is not null)
             return NotJudged("the long-ride rule is set aside");
         var reading = new Reading(HardDays(week.Week), !LongRide.IsMissing(week));
         return As(reading.HardDays >= week.Limits.LongRideFirstHardDays && !reading.HasLongRide ? Verdict.Broken : Verdict.Kept, reading);

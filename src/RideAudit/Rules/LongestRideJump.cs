@@ -111,7 +111,6 @@ internal sealed class LongestRideJump : Rule<LongestRideJump.Reading>
     internal readonly record struct Reading(ImmutableArray<Jump> Jumps);
 
     /// <summary>A ride far longer than those before.</summary>
-    /// <param name="Ride">The ride.</param>
     /// <param name="BeforeSeconds">The longest before it, s.</param>
     internal readonly record struct Jump(RideFigures Ride, double BeforeSeconds)
     {

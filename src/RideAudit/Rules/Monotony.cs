@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using NodaTime;
 using RideAudit.Formatting;
 using RideAudit.Plan;
 using RideAudit.Units;
@@ -11,6 +12,8 @@ internal sealed class Monotony : Rule<Monotony.Reading>
     public override string Id => "monotony";
 
     public override string Name => "Monotony";
+
+    public override string Effect(Finding finding, LocalDate? riddenOn) => "made the days more alike";
 
     public override Standing Standing { get; } = new() { Rank = 150, Protects = true };
 

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using NodaTime;
 using RideAudit.Formatting;
 using RideAudit.Plan;
 using RideAudit.Units;
@@ -16,6 +17,8 @@ internal sealed class RestAfterLoad : Rule<RestAfterLoad.Reading>
     public override string Name => "Rest after load";
 
     public override string ShortName => "rest-after-load";
+
+    public override string Effect(Finding finding, LocalDate? riddenOn) => "left too little rest after a heavy day";
 
     public override Standing Standing { get; } = new() { Rank = 20, Group = RuleGroup.HardDays, Protects = true };
 

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using NodaTime;
 using RideAudit.Formatting;
 using RideAudit.Plan;
 using RideAudit.Weeks;
@@ -13,6 +14,8 @@ internal sealed class RestDays : Rule<RestDays.Reading>
     public override string Name => "Rest days";
 
     public override string ShortName => "rest-day";
+
+    public override string Effect(Finding finding, LocalDate? riddenOn) => "left too few rest days";
 
     public override Standing Standing { get; } = new() { Rank = 50, Protects = true };
 

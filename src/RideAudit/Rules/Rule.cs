@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using NodaTime;
 using RideAudit.Plan;
 
 namespace RideAudit.Rules;
@@ -14,6 +15,11 @@ internal abstract class Rule : IRule
 
     /// <summary>What it is called before the word rule: <c>spacing</c>.</summary>
     public virtual string ShortName => char.ToLowerInvariant(Name[0]) + Name[1..];
+
+    /// <summary>What a change that broke it did to the week, in the past tense and without a subject.</summary>
+    /// <param name="finding">What it said of the week.</param>
+    /// <param name="riddenOn">The day that the change put a ride on; null where it took one away.</param>
+    public virtual string Effect(Finding finding, LocalDate? riddenOn) => $"went against the rule on {char.ToLowerInvariant(Name[0])}{Name[1..]}";
 
     public abstract Standing Standing { get; }
 

@@ -33,6 +33,9 @@ public sealed class RuleBook
     /// <summary>The rules.</summary>
     public ImmutableArray<IRule> All => [.. Rules];
 
+    /// <summary>The rules' ids.</summary>
+    public IReadOnlyList<string> Ids => [.. Rules.Select(r => r.Id)];
+
     internal ImmutableArray<Rule> Rules { get; }
 
     /// <summary>Judges a week by every rule.</summary>
@@ -43,6 +46,10 @@ public sealed class RuleBook
         var judged = new JudgedWeek(week);
         return [.. Rules.Select(r => r.Judge(judged))];
     }
+
+    /// <summary>Broken and watched rules, most serious first: broken before watch, then as each rule ranks itself.</summary>
+    internal static ImmutableArray<Finding> MostSerious(ImmutableArray<Finding> findings) =>
+        [.. findings.Where(f => f.Verdict is Verdict.Broken or Verdict.Watch).OrderByDescending(f => f.Verdict).ThenBy(f => f.Standing.Rank)];
 
     /// <summary>The same rules and one more, last.</summary>
     internal RuleBook With(Rule rule) => new(Rules.Add(rule));

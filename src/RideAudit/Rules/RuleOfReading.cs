@@ -62,8 +62,6 @@ internal abstract class Rule<TReading> : Rule
 
     /// <summary>Spans between hard rides that it looks at; most rules look at none.</summary>
     /// <param name="reading">What was read; nothing when the week is not judged.</param>
-    /// <param name="week">The week.</param>
-    /// <param name="verdict">The verdict.</param>
     protected virtual IEnumerable<HardSpan> SpansOf(TReading reading, JudgedWeek week, Verdict verdict) => [];
 
     protected virtual Trust TrustIn(JudgedWeek week) => week.TrustIn(Basis, DaysBefore);
@@ -117,7 +115,6 @@ internal abstract class Rule<TReading> : Rule
     private static Verdict Soften(Verdict verdict) => verdict == Verdict.Broken ? Verdict.Watch : verdict;
 
     /// <summary>What came of reading a week.</summary>
-    /// <param name="Verdict">The verdict.</param>
     /// <param name="Reading">What it rests on; nothing when it is not judged.</param>
     /// <param name="Reason">Why it is not judged; null when it is.</param>
     protected readonly record struct Look(Verdict Verdict, TReading Reading, string? Reason);

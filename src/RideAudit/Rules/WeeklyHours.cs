@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using NodaTime;
 using RideAudit.Formatting;
 using RideAudit.Plan;
 using RideAudit.Units;
@@ -13,6 +14,8 @@ internal sealed class WeeklyHours : Rule<WeeklyHours.Reading>
     public override string Id => "weekly-hours";
 
     public override string Name => "Weekly hours";
+
+    public override string Effect(Finding finding, LocalDate? riddenOn) => "put the hours off the plan";
 
     public override Standing Standing { get; } = new() { Rank = 170, Heads = Trend.Hours };
 

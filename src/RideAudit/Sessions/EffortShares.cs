@@ -7,7 +7,7 @@ namespace RideAudit.Sessions;
 /// Common practice, no source: easy riding at 55 to 65 % of threshold power, very easy at 40 to 52 %; feel and heart rate beside power from memory.
 /// A rider who goes all out holds what the length allows: the anchors are those of a trained rider (from memory), joined by straight lines over the logarithm of the time.
 /// </remarks>
-public static class EffortShares
+internal static class EffortShares
 {
     private static readonly (double Seconds, double Percent)[] AllOutAnchors =
         [(5, 330), (15, 280), (30, 220), (60, 160), (180, 122), (300, 115), (1200, 107), (3600, 100)];
@@ -20,7 +20,6 @@ public static class EffortShares
         [(40, 62), (52, 71), (60, 77), (70, 85), (76, 89), (84, 92), (92, 96), (100, 99), (106, 101), (120, 105)];
 
     /// <summary>Shares of threshold power, or of threshold heart rate for an effort told in it, %.</summary>
-    /// <param name="effort">The effort.</param>
     /// <param name="seconds">How long it is held, s.</param>
     public static (double From, double To) RangeOf(Effort effort, int seconds) => effort.Measure switch
     {
@@ -32,7 +31,6 @@ public static class EffortShares
     };
 
     /// <summary>The share meant in one second of a stretch, %: the middle of its range, or the place on its ramp.</summary>
-    /// <param name="effort">The effort.</param>
     /// <param name="second">The second, 0 first.</param>
     /// <param name="seconds">The stretch's length, s.</param>
     public static double At(Effort effort, int second, int seconds)
@@ -42,7 +40,6 @@ public static class EffortShares
     }
 
     /// <summary>Easy in the sense that warm-ups are: below the middle band.</summary>
-    /// <param name="effort">The effort.</param>
     public static bool IsEasy(Effort effort) => effort.Measure switch
     {
         EffortMeasure.Easy or EffortMeasure.VeryEasy => true,

@@ -6,7 +6,7 @@ namespace RideAudit.Sessions;
 /// <param name="In">What it is told in.</param>
 /// <param name="Low">Lower end: W, bpm or feel 0 to 10; 0 for none.</param>
 /// <param name="High">Upper end.</param>
-public readonly record struct EffortTarget(EffortTarget.Unit In, double Low, double High)
+internal readonly record struct EffortTarget(EffortTarget.Unit In, double Low, double High)
 {
     /// <summary>What a target is told in.</summary>
     public enum Unit
@@ -26,7 +26,6 @@ public readonly record struct EffortTarget(EffortTarget.Unit In, double Low, dou
 
     /// <summary>The target of an effort.</summary>
     /// <remarks>A share of threshold power becomes beats only where it is held long enough for the heart to follow; a share of threshold heart rate never becomes watts.</remarks>
-    /// <param name="effort">The effort.</param>
     /// <param name="seconds">How long it is held, s.</param>
     /// <param name="measures">What the rider knows.</param>
     public static EffortTarget Of(Effort effort, int seconds, SessionMeasures measures)

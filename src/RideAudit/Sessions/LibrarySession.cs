@@ -10,4 +10,4 @@ namespace RideAudit.Sessions;
 /// <param name="Experience">The least experience it is for.</param>
 /// <param name="Blocks">What to ride.</param>
 /// <param name="ShortestDay">The shortest day it is laid out on, min: at least what its blocks need.</param>
-public sealed record LibrarySession(string Name, SessionPurpose Purpose, PlannedKind Kind, Experience Experience, SessionBlocks Blocks, int ShortestDay);
+internal sealed record LibrarySession(string Name, SessionPurpose Purpose, PlannedKind Kind, Experience Experience, SessionBlocks Blocks, int ShortestDay);

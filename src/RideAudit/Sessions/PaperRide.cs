@@ -11,7 +11,7 @@ namespace RideAudit.Sessions;
 /// Where a row says what to ride, its blocks are ridden on paper, and their kind counts, whatever the row claims.
 /// Where it says only a kind and a length, it is ridden as that kind usually is, and its own kind counts: common practice, no source.
 /// </remarks>
-public static class PaperRide
+internal static class PaperRide
 {
     /// <summary>An event of unknown length counts as so many minutes.</summary>
     public const int EventMinutes = 120;

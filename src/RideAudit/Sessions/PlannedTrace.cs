@@ -7,14 +7,13 @@ using RideAudit.Units;
 namespace RideAudit.Sessions;
 
 /// <summary>A planned session as if it had been ridden exactly as it is written, so that the code that reads rides says what it is.</summary>
-public static class PlannedTrace
+internal static class PlannedTrace
 {
     // Kinds, bands and stress rest on shares alone: where no threshold is known, any will do.
     private static readonly Watts AnyPower = new(200);
     private const double AnyHeartRateBpm = 165;
 
     /// <summary>Shares of threshold power, or of threshold heart rate for a session told in it, %, second by second.</summary>
-    /// <param name="session">The session.</param>
     public static float[] Percents(FittedSession session)
     {
         var percents = new float[session.Seconds];
@@ -29,7 +28,6 @@ public static class PlannedTrace
     }
 
     /// <summary>The session as a ride of that day.</summary>
-    /// <param name="session">The session.</param>
     /// <param name="date">Its day.</param>
     /// <param name="measures">The rider's thresholds.</param>
     public static Ride RideOf(FittedSession session, LocalDate date, SessionMeasures measures)
@@ -55,7 +53,6 @@ public static class PlannedTrace
     }
 
     /// <summary>Kind, stress, bands and all other figures of the session, by the same code as those of ridden rides.</summary>
-    /// <param name="session">The session.</param>
     /// <param name="date">Its day.</param>
     /// <param name="rider">The rider: thresholds, heart rates, band cuts.</param>
     /// <param name="limits">The limits that kinds are read by.</param>

@@ -9,7 +9,7 @@ namespace RideAudit.Sessions;
 /// <summary>The sessions a rider's plan may name: the coach's own first, then the library's; and what planned rows come to.</summary>
 /// <param name="rider">The rider file.</param>
 /// <param name="limits">The limits that kinds are read by.</param>
-public sealed class SessionBook(Rider rider, Limits limits)
+internal sealed class SessionBook(Rider rider, Limits limits)
 {
     // Common practice, no source: ratios of intensity of a session that is not written out.
     private const double RecoveryRatio = 0.55;
@@ -47,7 +47,6 @@ public sealed class SessionBook(Rider rider, Limits limits)
     };
 
     /// <summary>A session of the coach's own whose blocks are judged as another kind than it claims; null where they agree.</summary>
-    /// <param name="session">The session.</param>
     /// <param name="date">A date, for the thresholds in force.</param>
     public Units.RideKind? JudgedOtherwise(OwnSession session, LocalDate date)
     {

@@ -9,7 +9,7 @@ namespace RideAudit.Sessions;
 /// Common practice, no source. The shapes are common property of the trade; shares are chosen so that a rider who holds them, with the unsteadiness of real riding,
 /// rides the kind the session claims: half a step inside every limit of the kinds, never on one.
 /// </remarks>
-public static class SessionLibrary
+internal static class SessionLibrary
 {
     private const string WarmUp = "15 min easy, ";
     private const string End = ", easy to the end";

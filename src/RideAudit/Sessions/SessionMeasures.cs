@@ -11,7 +11,6 @@ public readonly record struct SessionMeasures(Watts? Power, double? HeartRateBpm
 {
     /// <summary>What the rider file says for a date: the latest entry on or before it that has a value, else the first that has.</summary>
     /// <param name="rider">The rider file.</param>
-    /// <param name="date">The date.</param>
     public static SessionMeasures Of(Rider rider, LocalDate date) => new(
         In(rider, date, t => t.Power is not null)?.Power,
         In(rider, date, t => t.HeartRateBpm is not null)?.HeartRateBpm);

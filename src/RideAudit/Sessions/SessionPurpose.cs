@@ -1,7 +1,7 @@
 namespace RideAudit.Sessions;
 
 /// <summary>What a session of the library is ridden for.</summary>
-public enum SessionPurpose
+internal enum SessionPurpose
 {
     /// <summary>Repeats of half a minute to a minute, well above threshold power.</summary>
     ShortIntervals,

@@ -5,7 +5,7 @@ using RideAudit.Plan.Blocks;
 namespace RideAudit.Sessions;
 
 /// <summary>A session as a sentence, told in what the rider has: watts, else beats, else feel; never a share of something not known.</summary>
-public sealed class SessionWords
+internal sealed class SessionWords
 {
     /// <summary>Below this heart rate has not arrived when the effort is over, s.</summary>
     /// <remarks>Common practice, no source.</remarks>
@@ -17,7 +17,6 @@ public sealed class SessionWords
     private SessionWords(SessionMeasures measures) => _measures = measures;
 
     /// <summary>The sentence: <c>15 min easy (138 to 163 W); 4 × 6 min at 265 to 275 W, 3 min easy between; 12 min easy.</c></summary>
-    /// <param name="session">The session.</param>
     /// <param name="measures">What the rider knows.</param>
     public static string Of(FittedSession session, SessionMeasures measures)
     {

@@ -5,7 +5,7 @@ namespace RideAudit.Sessions;
 
 /// <summary>What a ride planned by its kind and length alone is taken to be, where the rules need to know.</summary>
 /// <remarks>Common practice, no source.</remarks>
-public static class UsualSession
+internal static class UsualSession
 {
     /// <summary>The library’s furthest hard session that the rider is up to and the length holds; an easy one as plain as it comes; else the kind ridden evenly.</summary>
     /// <param name="kind">The kind; not rest.</param>

@@ -20,7 +20,6 @@ public static class WorkoutFile
 
     /// <summary>The bytes of the file.</summary>
     /// <param name="session">The session, fitted to its day.</param>
-    /// <param name="name">Its name.</param>
     /// <param name="date">Its day.</param>
     /// <param name="measures">What the rider knows: steps aim at watts, else beats, else nothing, with the feel as their name.</param>
     public static byte[] Write(FittedSession session, string name, LocalDate date, SessionMeasures measures)

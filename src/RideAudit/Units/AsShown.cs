@@ -2,7 +2,7 @@ namespace RideAudit.Units;
 
 /// <summary>Figures as a page shows them, halves away from zero: a verdict never turns on what the reader cannot see.</summary>
 /// <remarks>8,999 s is shown as 2 h 30 min, so it is a ride of 2 h 30 min.</remarks>
-public static class AsShown
+internal static class AsShown
 {
     /// <summary>A time in whole minutes.</summary>
     /// <param name="seconds">The time, s.</param>
@@ -13,7 +13,6 @@ public static class AsShown
     public static double Percent(double share) => Whole(100 * share);
 
     /// <summary>A power in whole watts.</summary>
-    /// <param name="power">The power.</param>
     public static double Watts(Watts power) => Whole(power.Value);
 
     /// <summary>A half that binary fractions put a hair too low is still a half.</summary>

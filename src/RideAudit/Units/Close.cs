@@ -1,7 +1,7 @@
 namespace RideAudit.Units;
 
 /// <summary>Comparisons that a last binary digit does not decide: 0.75 − 0.07 is not a hair above 0.68.</summary>
-public static class Close
+internal static class Close
 {
     /// <summary>Wider than any rounding of binary fractions, finer than any figure shown.</summary>
     public const double Hair = 1e-9;

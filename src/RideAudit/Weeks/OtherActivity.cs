@@ -6,4 +6,4 @@ namespace RideAudit.Weeks;
 /// <param name="File">Its file, as rides name theirs.</param>
 /// <param name="Date">Local date of its start.</param>
 /// <param name="DurationSeconds">Timer time, s.</param>
-public sealed record OtherActivity(string File, LocalDate Date, double DurationSeconds);
+internal sealed record OtherActivity(string File, LocalDate Date, double DurationSeconds);

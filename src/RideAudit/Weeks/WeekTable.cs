@@ -6,10 +6,9 @@ using RideAudit.Plan;
 namespace RideAudit.Weeks;
 
 /// <summary>Lays rides out in weeks, every week from the first ride's on, none left out.</summary>
-public static class WeekTable
+internal static class WeekTable
 {
     /// <summary>The first day of the week that holds a date.</summary>
-    /// <param name="date">The date.</param>
     /// <param name="firstDay">The week's first day.</param>
     public static LocalDate StartOf(LocalDate date, IsoDayOfWeek firstDay) =>
         date.PlusDays(-(((int)date.DayOfWeek - (int)firstDay + 7) % 7));

@@ -34,5 +34,5 @@ public class PowerCurveBenchmarks
     }
 
     [Benchmark]
-    public PowerCurve Bounded() => PowerCurve.Of(_power);
+    public object Bounded() => PowerCurve.Of(_power);
 }

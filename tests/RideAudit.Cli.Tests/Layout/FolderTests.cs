@@ -1,3 +1,5 @@
+using RideAudit.Rules;
+
 namespace RideAudit.Cli.Tests.Layout;
 
 /// <summary>Folders look one way, in the compiled code and not only in its text. Data flow from Ingest over Rides, Figures, Weeks and Rules to Review.</summary>
@@ -48,6 +50,26 @@ public sealed class FolderTests
                 $"{graph.NodeOf(r.From)}: {r.From.Name} mentions {r.To.Name} of {graph.NodeOf(r.To)}"));
 
         bool IsOfTheCore(CompiledReferences.Type type) => type.Namespace.StartsWith("RideAudit.", StringComparison.Ordinal) && MayUse.ContainsKey(graph.NodeOf(type));
+    }
+
+    [Fact]
+    public void No_folder_holds_more_files_than_a_reader_finds_one_in()
+    {
+        var folders = Directory.EnumerateDirectories(Path.Combine(Repository.Root, "src"), "*", SearchOption.AllDirectories)
+            .Where(d => !d.Contains($"{Path.DirectorySeparatorChar}obj", StringComparison.Ordinal) && !d.Contains($"{Path.DirectorySeparatorChar}bin", StringComparison.Ordinal))
+            .Select(d => (Folder: d, Files: Directory.EnumerateFiles(d, "*.cs").Count())).ToArray();
+        Assert.Contains(folders, f => f.Files > 20);
+        Assert.All(folders, f => Assert.True(f.Files <= 40, $"{f.Folder} holds {f.Files} files"));
+    }
+
+    [Fact]
+    public void A_rules_id_stands_in_the_rule_alone()
+    {
+        var ids = RuleBook.Standard.Ids.Where(id => id.Contains('-', StringComparison.Ordinal)).Select(id => $"\"{id}\"").ToArray();
+        var naming = Directory.EnumerateFiles(Path.Combine(Repository.Root, "src"), "*.cs", SearchOption.AllDirectories)
+            .SelectMany(f => File.ReadLines(f).Where(l => ids.Any(id => l.Contains(id, StringComparison.Ordinal))), (f, line) => (File: Path.GetFileName(f), Line: line.Trim())).ToArray();
+        Assert.Equal(ids.Length, naming.Count(n => n.Line.Contains(" Id => ", StringComparison.Ordinal)));
+        Assert.All(naming, n => Assert.True(n.Line.Contains(" Id => ", StringComparison.Ordinal) || n.Line.Contains(" ShortName => ", StringComparison.Ordinal), $"{n.File}: {n.Line}"));
     }
 
     [Fact]

@@ -2,7 +2,7 @@ using System.Text.Json;
 using CsvHelper;
 using RideAudit.Cli.Output;
 using RideAudit.Cli.Tests.Support;
-using RideAudit.Document;
+using RideAudit.Document.Json;
 
 namespace RideAudit.Cli.Tests.Output;
 

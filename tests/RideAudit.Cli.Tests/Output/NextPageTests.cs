@@ -1,7 +1,7 @@
 using RideAudit.Cli.Output;
 using RideAudit.Cli.Terminal;
 using RideAudit.Cli.Tests.Support;
-using RideAudit.Document;
+using RideAudit.Document.Layouts;
 
 namespace RideAudit.Cli.Tests.Output;
 

@@ -1,5 +1,6 @@
 using NodaTime;
 using RideAudit.Document;
+using RideAudit.Document.Layouts;
 using RideAudit.Formatting;
 using RideAudit.Plan;
 using RideAudit.Plan.Blocks;

@@ -89,7 +89,7 @@ public static class SampleRosters
             .GroupBy(one => one.Verdict)
             .Where(one => one.Count() > 1)
             .OrderByDescending(one => one.Key.Verdict)
-            .Select(one => new RosterShared(one.Key.Rule, one.Key.Name, one.Key.Verdict, [.. one.Select(of => of.Folder)]));
+            .Select(one => new RosterDocument.SharedFinding(one.Key.Rule, one.Key.Name, one.Key.Verdict, [.. one.Select(of => of.Folder)]));
         return roster with { Riders = riders, Shared = [.. shared] };
     }
 
@@ -105,8 +105,8 @@ public static class SampleRosters
             yield return "Note: " + rider.Note.Replace("\n\n", " ", StringComparison.Ordinal);
     }
 
-    private static ImmutableArray<RosterVerdict> Verdicts(RosterEntry rider) =>
-        [.. RuleIds.All.Select((rule, place) => new RosterVerdict(rule, char.ToUpperInvariant(rule[0]) + rule[1..].Replace('-', ' '),
+    private static ImmutableArray<RosterEntry.RuleVerdict> Verdicts(RosterEntry rider) =>
+        [.. RuleBook.Standard.Ids.Select((rule, place) => new RosterEntry.RuleVerdict(rule, char.ToUpperInvariant(rule[0]) + rule[1..].Replace('-', ' '),
             rider.Broken.Contains(rule) ? Verdict.Broken : rider.Watch.Contains(rule) ? Verdict.Watch : place < rider.NotJudged ? Verdict.NotJudged : Verdict.Kept))];
 
     private static ImmutableArray<SmallWeek> Weeks(int number) =>

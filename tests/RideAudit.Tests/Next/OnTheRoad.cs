@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using NodaTime;
-using RideAudit.Document;
 using RideAudit.Figures;
 using RideAudit.Plan;
 using RideAudit.Rules;
@@ -9,6 +8,7 @@ using RideAudit.Tests.Demo;
 using RideAudit.Tests.Simulation;
 using RideAudit.Weeks;
 using Ridden = RideAudit.Tests.Simulation.Session;
+using RideAudit.Document.Layouts;
 
 namespace RideAudit.Tests.Next;
 

@@ -1,4 +1,4 @@
-using RideAudit.Document;
+using RideAudit.Document.Json;
 using RideAudit.Next;
 using RideAudit.Plan;
 using RideAudit.Plan.Table;

@@ -1,5 +1,6 @@
 using NodaTime;
 using RideAudit.Plan;
+using RideAudit.Rules;
 
 namespace RideAudit.Tests.Plan;
 
@@ -210,7 +211,7 @@ public class RiderFileReaderTests
     [InlineData("[csv]\npower = 3", 2, 9, "3", "the column’s header")]
     public void A_wrong_value_is_named_with_its_place_and_what_is_allowed(string toml, int line, int column, string found, string allowed)
     {
-        var mistake = Assert.Single(RiderFileReader.Read(toml, "rider.toml").Mistakes);
+        var mistake = Assert.Single(RiderFileReader.Read(toml, "rider.toml", RuleBook.Standard.Ids).Mistakes);
 
         Assert.Equal((line, column, found), (mistake.Line, mistake.Column, mistake.Found));
         Assert.Contains(allowed, mistake.Allowed, StringComparison.Ordinal);
@@ -253,7 +254,7 @@ public class RiderFileReaderTests
             until = 2026-13-01
             """;
 
-        var mistakes = RiderFileReader.Read(Toml, "rider.toml").Mistakes;
+        var mistakes = RiderFileReader.Read(Toml, "rider.toml", RuleBook.Standard.Ids).Mistakes;
 
         Assert.Equal([(3, 8), (5, 18), (5, 30), (6, 3), (7, 8), (8, 9)], mistakes.Select(m => (m.Line, m.Column)));
         Assert.Equal("high", mistakes[0].Nearest);
@@ -266,7 +267,7 @@ public class RiderFileReaderTests
     {
         var toml = $"[[threshold]]\nfrom = 2026-01-05\npower_w = 250\n[[threshold]]\nfrom = {second}\npower_w = 260";
 
-        var mistake = Assert.Single(RiderFileReader.Read(toml, "rider.toml").Mistakes);
+        var mistake = Assert.Single(RiderFileReader.Read(toml, "rider.toml", RuleBook.Standard.Ids).Mistakes);
 
         Assert.Equal((5, 1, found), (mistake.Line, mistake.Column, mistake.Found));
     }
@@ -312,7 +313,7 @@ public class RiderFileReaderTests
     [InlineData("label = \"A\"\nmass_kg 68\n", 2, "mass_kg 68, which is not understood", "a line such as label = \"Rider A\", a heading such as [plan], or # and a comment")]
     public void A_slip_is_one_mistake_in_plain_words(string toml, int line, string found, string allowed)
     {
-        var mistake = Assert.Single(RiderFileReader.Read(toml, "rider.toml").Mistakes);
+        var mistake = Assert.Single(RiderFileReader.Read(toml, "rider.toml", RuleBook.Standard.Ids).Mistakes);
         Assert.Equal((line, found, allowed), (mistake.Line, mistake.Found, mistake.Allowed));
     }
 

@@ -3,6 +3,7 @@ using System.Text.Json.Nodes;
 using Json.Schema;
 using NodaTime;
 using RideAudit.Document;
+using RideAudit.Document.Json;
 
 namespace RideAudit.Tests.Review;
 

@@ -3,6 +3,7 @@ using System.Text.RegularExpressions;
 using FsCheck;
 using FsCheck.Fluent;
 using RideAudit.Document;
+using RideAudit.Document.Json;
 using RideAudit.Formatting;
 using RideAudit.Rules;
 using RideAudit.Tests.Rules;

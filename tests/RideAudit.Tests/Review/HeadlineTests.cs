@@ -1,4 +1,5 @@
 using RideAudit.Document;
+using RideAudit.Document.Json;
 using RideAudit.Figures;
 using RideAudit.Ingest;
 using RideAudit.Plan;

@@ -77,7 +77,7 @@ public sealed partial class NoContradictionTests(ITestOutputHelper output)
         if (broken.Length > 0 && document.SmallestChange is { Changes.Length: > 0 } change)
         {
             var after = RuleBook.Standard.Judge(week with { Week = Changed(change, week) });
-            foreach (var rule in change.Keeps.Append(Ranking.MostSerious(findings)[0].Rule).Where(k => after.Single(f => f.Rule == k).Verdict != Verdict.Kept))
+            foreach (var rule in change.Keeps.Append(RuleBook.MostSerious(findings)[0].Rule).Where(k => after.Single(f => f.Rule == k).Verdict != Verdict.Kept))
                 yield return $"the change does not keep {rule}: {change.Sentence}";
             foreach (var (was, now) in findings.Zip(after).Where(p => p.First.Verdict is Verdict.Kept or Verdict.Watch && p.Second.Verdict > p.First.Verdict))
                 yield return $"the change costs {now.Rule}: {was.Verdict} to {now.Verdict}";

@@ -2,6 +2,7 @@ using System.Text;
 using System.Text.Json.Nodes;
 using NodaTime;
 using RideAudit.Document;
+using RideAudit.Document.Json;
 using RideAudit.Held;
 using RideAudit.Ingest;
 using RideAudit.Plan;

@@ -3,6 +3,7 @@ using FsCheck.Fluent;
 using MathNet.Numerics.Statistics;
 using NodaTime;
 using RideAudit.Document;
+using RideAudit.Document.Json;
 using RideAudit.Figures;
 using RideAudit.Plan;
 using RideAudit.Review;

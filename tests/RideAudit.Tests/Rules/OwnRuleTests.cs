@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 using NodaTime;
-using RideAudit.Document;
+using RideAudit.Document.Json;
 using RideAudit.Formatting;
 using RideAudit.Plan;
 using RideAudit.Review;

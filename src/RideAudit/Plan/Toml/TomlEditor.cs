@@ -12,7 +12,6 @@ internal sealed class TomlEditor(string text)
 
     /// <summary>Gives a key of the root or of a table written once a value, adding key and table where they are not there.</summary>
     /// <param name="table">The table's dotted name; empty for the root.</param>
-    /// <param name="key">The key.</param>
     /// <param name="value">The value as TOML writes it.</param>
     public void Set(string table, string key, string value)
     {

@@ -10,17 +10,16 @@ namespace RideAudit.Rules.Changes;
 /// The first class with a candidate that keeps the leading rule and worsens none wins; in it the one that keeps most of the rules looked at,
 /// then leaves the key sessions alone, then moves the least stress, then has the earlier new date.
 /// </remarks>
-public static class ChangeSearch
+internal static class ChangeSearch
 {
     /// <summary>Searches the classes in order; every candidate is judged by the same rules.</summary>
     /// <param name="week">The week as ridden.</param>
-    /// <param name="findings">Its findings.</param>
     /// <param name="book">The rules; null: the method’s.</param>
     /// <returns>Null when no rule it looks at is broken; no changes and a sentence when nothing helps.</returns>
     public static SmallestChange? Find(WeekUnderReview week, ImmutableArray<Finding> findings, RuleBook? book = null)
     {
         var rules = (book ?? RuleBook.Standard).Rules;
-        var broken = Ranking.MostSerious(findings).Where(f => f.Verdict == Verdict.Broken).Select(f => rules.FirstOrDefault(r => r.Id == f.Rule)).OfType<Rule>().ToArray();
+        var broken = RuleBook.MostSerious(findings).Where(f => f.Verdict == Verdict.Broken).Select(f => rules.FirstOrDefault(r => r.Id == f.Rule)).OfType<Rule>().ToArray();
         if (!broken.Any(r => r.IsChangeSought))
             return null;
         var lead = broken[0];
@@ -37,7 +36,6 @@ public static class ChangeSearch
 
     /// <summary>The smallest change of one ride that keeps a rule and worsens none, without the rides of a change already made; null when there is none.</summary>
     /// <param name="week">The week as ridden.</param>
-    /// <param name="rule">The rule.</param>
     /// <param name="taken">Rides that are spoken for, by file.</param>
     /// <param name="book">The rules.</param>
     internal static string? OneRide(WeekUnderReview week, Rule rule, IReadOnlyCollection<string> taken, RuleBook book)

@@ -21,7 +21,7 @@ internal static class Remedies
     {
         if (change is null)
             return findings;
-        var lead = Ranking.MostSerious(findings)[0].Rule;
+        var lead = RuleBook.MostSerious(findings)[0].Rule;
         string[] taken = [.. change.Changes.Select(c => c.Ride)];
         return [.. findings.Select(f => f.WouldHaveKept is null ? f : f with { WouldHaveKept = For(f) })];
 

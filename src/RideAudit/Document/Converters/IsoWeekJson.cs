@@ -3,7 +3,7 @@ using System.Text.Json;
 using System.Text.Json.Serialization;
 using RideAudit.Formatting;
 
-namespace RideAudit.Document;
+namespace RideAudit.Document.Converters;
 
 internal sealed class IsoWeekJson : JsonConverter<IsoWeek>
 {

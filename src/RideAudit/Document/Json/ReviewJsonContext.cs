@@ -1,4 +1,6 @@
 using System.Text.Json.Serialization;
+using RideAudit.Document.Converters;
+using RideAudit.Document.Layouts;
 using RideAudit.Figures;
 using RideAudit.Held;
 using RideAudit.Plan;
@@ -8,7 +10,7 @@ using RideAudit.Rules.Changes;
 using RideAudit.Units;
 using RideAudit.Weeks;
 
-namespace RideAudit.Document;
+namespace RideAudit.Document.Json;
 
 [JsonSourceGenerationOptions(
     PropertyNamingPolicy = JsonKnownNamingPolicy.SnakeCaseLower,

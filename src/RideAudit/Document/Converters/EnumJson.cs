@@ -3,7 +3,7 @@ using System.Text.Json;
 using System.Text.Json.Serialization;
 using RideAudit.Formatting;
 
-namespace RideAudit.Document;
+namespace RideAudit.Document.Converters;
 
 /// <summary>An enumeration's member as its word; null for one that has none.</summary>
 internal sealed class EnumJson<[DynamicallyAccessedMembers(DynamicallyAccessedMemberTypes.PublicFields)] T> : JsonConverter<T>

@@ -3,7 +3,7 @@ using System.Text.Json.Serialization;
 using NodaTime;
 using NodaTime.Text;
 
-namespace RideAudit.Document;
+namespace RideAudit.Document.Converters;
 
 internal sealed class LocalDateJson : JsonConverter<LocalDate>
 {

@@ -1,9 +1,10 @@
 using System.Text.Json.Serialization;
+using RideAudit.Document.Converters;
 using RideAudit.Plan;
 using RideAudit.Plan.Blocks;
 using RideAudit.Plan.Table;
 
-namespace RideAudit.Document;
+namespace RideAudit.Document.Layouts;
 
 /// <summary>One session of a week to come.</summary>
 public sealed record NextSessionEntry

@@ -2,9 +2,10 @@ using System.Globalization;
 using System.Text.Encodings.Web;
 using System.Text.Json;
 using System.Text.Json.Serialization.Metadata;
+using RideAudit.Document.Layouts;
 using RideAudit.Formatting;
 
-namespace RideAudit.Document;
+namespace RideAudit.Document.Json;
 
 /// <summary>Writes documents as JSON: snake_case, ISO 8601, unit in the name, null for missing.</summary>
 public static class ReviewJson

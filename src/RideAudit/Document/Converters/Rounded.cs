@@ -3,7 +3,7 @@ using System.Text.Json;
 using System.Text.Json.Serialization;
 using RideAudit.Formatting;
 
-namespace RideAudit.Document;
+namespace RideAudit.Document.Converters;
 
 /// <summary>Writes a document's unrounded figures with the decimals that the JSON promises.</summary>
 internal static class Rounded

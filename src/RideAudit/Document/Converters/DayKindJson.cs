@@ -3,7 +3,7 @@ using System.Text.Json.Serialization;
 using RideAudit.Formatting;
 using RideAudit.Weeks;
 
-namespace RideAudit.Document;
+namespace RideAudit.Document.Converters;
 
 /// <summary>A day's kind; a day without one is to come.</summary>
 internal sealed class DayKindJson : JsonConverter<DayKind?>

@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using NodaTime;
 
-namespace RideAudit.Document;
+namespace RideAudit.Document.Layouts;
 
 /// <summary>Weeks to come: laid out, or read from a plan table and judged before they are ridden.</summary>
 public sealed record NextDocument

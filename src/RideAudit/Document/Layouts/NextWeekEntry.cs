@@ -1,12 +1,13 @@
 using System.Collections.Immutable;
 using System.Text.Json.Serialization;
 using NodaTime;
+using RideAudit.Document.Converters;
 using RideAudit.Formatting;
 using RideAudit.Plan;
 using RideAudit.Rules;
 using RideAudit.Rules.Changes;
 
-namespace RideAudit.Document;
+namespace RideAudit.Document.Layouts;
 
 /// <summary>One week to come: what to ride on which day, and what the rules say of it ridden so.</summary>
 public sealed record NextWeekEntry

@@ -4,7 +4,7 @@ using System.Text.Json.Serialization;
 using RideAudit.Formatting;
 using RideAudit.Rules;
 
-namespace RideAudit.Document;
+namespace RideAudit.Document.Converters;
 
 internal sealed class NamedNumbersJson : JsonConverter<ImmutableArray<NamedNumber>>
 {

@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 
-namespace RideAudit.Document;
+namespace RideAudit.Document.Layouts;
 
 /// <summary>Rules that no layout of a week could keep.</summary>
 /// <param name="Rules">Their ids, in the order of the rules.</param>

@@ -3,7 +3,7 @@ using NodaTime;
 using RideAudit.Plan;
 using RideAudit.Weeks;
 
-namespace RideAudit.Document;
+namespace RideAudit.Document.Layouts;
 
 /// <summary>One day of a week to come.</summary>
 public sealed record NextDayEntry

@@ -2,7 +2,7 @@ using System.Text.Json;
 using System.Text.Json.Serialization;
 using RideAudit.Plan.Blocks;
 
-namespace RideAudit.Document;
+namespace RideAudit.Document.Converters;
 
 /// <summary>Blocks as the text they are written in.</summary>
 internal sealed class SessionBlocksJson : JsonConverter<SessionBlocks>
