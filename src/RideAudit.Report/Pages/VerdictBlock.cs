@@ -33,6 +33,9 @@ internal sealed class VerdictBlock : Block
     }
 
     /// <inheritdoc/>
+    public override Tag? Tag => Drawing.Tag.Title;
+
+    /// <inheritdoc/>
     public override float Height => _headline.Sum(HeadlineLeading) + 5 + _subline.Sum(line => line.Leading);
 
     /// <inheritdoc/>

@@ -97,6 +97,8 @@ public static class ReviewBuilder
             History = History(weeks),
             RuleHistory = Timed("rules of the weeks before", () => RuleHistory.Write(weeks, findings, request.Rules)),
             Progress = Timed("trend", () => ProgressWriter.Write(book)),
+            LastWeeks = LastWeeks.Of(book),
+            NextEvent = LastWeeks.NextEvent(book.Calendar, book.AsOf),
             Rides = [.. book.Week.Rides.Select(r => RideEntries.Of(r, withStretches: true))],
             Findings = findings,
             SmallestChange = change,
