@@ -208,12 +208,13 @@ public sealed class GridBuilderTests
         {
             Seconds = Seconds(0, 20),
             PowerW = Ended(float.PositiveInfinity),
-            DistanceM = Ended(float.PositiveInfinity),
+            DistanceM = [.. Enumerable.Repeat(8.0, 18), 1e99, double.PositiveInfinity],
             SpeedMps = Ended(float.PositiveInfinity),
             CadenceRpm = Ended(float.PositiveInfinity),
         });
         Assert.Equal(float.PositiveInfinity, built.Grid.PowerW![19]);
-        Assert.All(new[] { built.Grid.DistanceM, built.Grid.SpeedMps, built.Grid.CadenceRpm }, channel => Assert.Equal(Flat(20, 8), channel));
+        Assert.Equal(8f, built.Grid.DistanceM);
+        Assert.All(new[] { built.Grid.SpeedMps, built.Grid.CadenceRpm }, channel => Assert.Equal(Flat(20, 8), channel));
     }
 
     [Fact]
