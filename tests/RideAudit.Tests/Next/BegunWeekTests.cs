@@ -41,7 +41,8 @@ public class BegunWeekTests
     {
         var week = On(Friday, Plan, "", "high 60", "", "");
         Assert.Contains(week.Notes, n => n.StartsWith("Wednesday’s endurance session was not ridden", StringComparison.Ordinal));
-        Assert.InRange(week.Days.Sum(d => d.Minutes), 120, 1.4 * 390 * 3 / 7 + 5);
+        // Up to 1.4 times the part of the days left; a layout may miss what it aims at by a sixteenth.
+        Assert.InRange(week.Days.Sum(d => d.Minutes), 120, 1.0625 * (60 + 1.4 * 390 * 3 / 7) - 60);
     }
 
     [Fact]

@@ -64,7 +64,7 @@ public class PlannedSafelyTests
     public void No_ride_grows_far_beyond_the_longest_of_late_however_many_hours_are_planned(double hours, Experience experience)
     {
         var rider = RiddenWeeks.RiderOf(hours, experience);
-        var past = Weeks(3, 120, 120, 150, 90, 90);
+        var past = Weeks(2, 120, 120, 150, 90, 90);
         var week = RiddenWeeks.LayOut(rider, past).Weeks.Single();
         Assert.All(week.Days.SelectMany(d => d.Sessions), s => Assert.InRange(s.MinutesTo, 0, 1.3 * 150));
         Assert.InRange(week.Hours, 0, 1.3 * 9.5);
