@@ -92,6 +92,7 @@ public sealed class Intake
             Recordings = kept,
             LoggedRides = log,
             Plan = plan,
+            PlanSheets = [.. sheets],
             Notices = [.. notices.OrderBy(n => n.File, StringComparer.Ordinal)],
             RiderFile = riderFile,
             Notes = [.. texts.Where(t => RiderTexts.IsNote(t.File))],

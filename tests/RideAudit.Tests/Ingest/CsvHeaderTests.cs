@@ -106,5 +106,6 @@ public sealed class CsvHeaderTests
         Assert.Equal("no time column", notice.Problem);
         Assert.Contains("lap, power", notice.Sentence);
         Assert.Contains("[csv] in the rider file", notice.Sentence);
+        Assert.Equal(["lap", "power"], notice.Headers.AsEnumerable());
     }
 }
