@@ -122,8 +122,8 @@ public class RosterBuilderTests
     {
         var roster = RosterBuilder.Build(AsOf, [Rider("a", ("long-ride", Verdict.Broken)), Unread("b") with { Problem = "rider.toml:1:1: wrong.\nrider.toml:2:1: wrong too." }]);
         Assert.All(roster.Riders, r => Assert.DoesNotContain('\n', r.Why));
-        Assert.Equal(Demo.Summary.Headline, roster.Riders[0].Why);
-        Assert.Equal("rider.toml:1:1: wrong. rider.toml:2:1: wrong too.", roster.Riders[1].Why);
+        Assert.Equal("rider.toml:1:1: wrong. rider.toml:2:1: wrong too.", roster.Riders[0].Why);
+        Assert.Equal(Demo.Summary.Headline, roster.Riders[1].Why);
     }
 
     [Fact]
