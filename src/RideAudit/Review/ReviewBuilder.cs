@@ -5,6 +5,7 @@ using RideAudit.Ingest;
 using RideAudit.Plan;
 using RideAudit.Rules;
 using RideAudit.Rules.Changes;
+using RideAudit.Units;
 using RideAudit.Weeks;
 
 namespace RideAudit.Review;
@@ -81,8 +82,8 @@ public static class ReviewBuilder
     {
         var week = new WeekUnderReview(book.Week, new Past(book.Before), book.Plan);
         var weeks = new PastWeeks(book, folder.Plan);
-        var findings = Streaks.Count(request.Rules.Judge(week), request.Rules, weeks);
-        var change = ChangeSearch.Find(week, findings, request.Rules);
+        var findings = Timed("rules", () => Streaks.Count(request.Rules.Judge(week), request.Rules, weeks));
+        var change = Timed("change", () => ChangeSearch.Find(week, findings, request.Rules));
         findings = Remedies.With(findings, change, week, request.Rules);
         var notices = NoticeWriter.Write(folder, book);
         var entry = WeekEntries.Of(book.Week, book.Before, book.Plan) with { Spans = [.. findings.SelectMany(f => f.Spans).Select(Span)] };
@@ -94,18 +95,26 @@ public static class ReviewBuilder
             Rider = Rider(book.Plan, folder),
             Week = entry,
             History = History(weeks),
-            RuleHistory = RuleHistory.Write(weeks, findings, request.Rules),
-            Progress = ProgressWriter.Write(book),
+            RuleHistory = Timed("rules of the weeks before", () => RuleHistory.Write(weeks, findings, request.Rules)),
+            Progress = Timed("trend", () => ProgressWriter.Write(book)),
+            LastWeeks = LastWeeks.Of(book),
+            NextEvent = LastWeeks.NextEvent(book.Calendar, book.AsOf),
             Rides = [.. book.Week.Rides.Select(r => RideEntries.Of(r, withStretches: true))],
             Findings = findings,
             SmallestChange = change,
-            Thresholds = ThresholdsWriter.Write(book.Figures, book.Week.EndsOn),
+            Thresholds = Timed("thresholds", () => ThresholdsWriter.Write(book.Figures, book.Week.EndsOn)),
             Notices = notices,
             Summary = SummaryWriter.Write(week, entry, findings, change, notices),
             BandCutsPercent = [plan.LowerBandCutPercent, plan.UpperBandCutPercent],
             HeartRateCutsPercent = HeartRateCuts(book),
             Note = request.Note ?? NoteOfWeek.Choose(folder.Notes, book.Week.StartsOn, IsLatest(folder, book.Week)),
         };
+    }
+
+    private static T Timed<T>(string phase, Func<T> work)
+    {
+        using var timed = Phase.Begin(phase);
+        return work();
     }
 
     private static ImmutableArray<HistoryEntry> History(PastWeeks weeks)

@@ -94,6 +94,15 @@ public sealed class StuckSensorTests
         Assert.Equal(400, built.StuckPowerSeconds);
     }
 
+    [Theory]
+    [InlineData(300, true)]
+    [InlineData(150, false)]
+    public void A_run_that_is_long_enough_is_seen_wherever_it_begins(int seconds, bool seen)
+    {
+        for (var start = 0; start < 400; start++)
+            Assert.Equal(seen, StuckSensors.AnyStandsStill([.. Noisy(start, 200), .. Flat(seconds, 250), .. Noisy(400, 200)]));
+    }
+
     private static GriddedTrack Build(float[] power, float[]? cadence = null, float[]? speed = null, float[]? heart = null) => GridBuilder.Build(new Track
     {
         Seconds = [.. Enumerable.Range(0, power.Length)],
