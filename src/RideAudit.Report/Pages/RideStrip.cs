@@ -41,6 +41,12 @@ internal sealed class RideStrip : Block
     }
 
     /// <inheritdoc/>
+    public override Tag? Tag => _chart is null ? Drawing.Tag.Paragraph : Drawing.Tag.Figure;
+
+    /// <inheritdoc/>
+    public override string? Alternative => _chart is null ? null : string.Join(' ', [_title.Text, .. _facts.Select(line => line.Text)]);
+
+    /// <inheritdoc/>
     public override float Height => Air + _title.Leading + 2 + (_chart is null ? 0 : _traceDepth + AxisDepth) + _facts.Sum(line => line.Leading);
 
     /// <inheritdoc/>
@@ -85,6 +91,8 @@ internal sealed class RideStrip : Block
             parts.Add(planned);
         else if (Repeats.Stretches(ride) is { IsEmpty: false } repeats)
             parts.Add($"Repeats at or above {Shown.Percent(repeats[0].SharePercent)}: {string.Join(", ", repeats.Select(Repeat))}.");
+        if (DataWords.Bouts(ride) is { } bouts)
+            parts.Add(bouts);
         if (ride.Partial)
             parts.Add($"Partial: power covers {Shown.Share(ride.PowerCoverage)} of the ride.");
         if (ride.Rating is { } rating)

@@ -4,6 +4,7 @@ using RideAudit.Plan;
 using RideAudit.Plan.Table;
 using RideAudit.Rules;
 using RideAudit.Sessions;
+using RideAudit.Units;
 using RideAudit.Weeks;
 
 namespace RideAudit.Next;
@@ -126,7 +127,7 @@ internal sealed class FrameBuilder(Rider rider, PlanTable table, LocalDate? anew
             (high, threshold) = threshold > 0 ? (high, threshold - 1) : (high - 1, 0);
         var most = frame.Aim.MostMinutes;
         var wantsLong = !exceptions.Lighter && !exceptions.Away && !exceptions.Event;
-        var asked = (int)Math.Ceiling(limits.LongRideHours * 60 / 5 - 1e-9) * 5;
+        var asked = (int)Math.Ceiling(limits.LongRideHours * 60 / 5 - Close.Hair) * 5;
         return frame.Aim with
         {
             Minutes = minutes,
