@@ -104,6 +104,26 @@ internal sealed class ReviewCommand(Shell shell, ProgramCommand command, Argumen
         return (CodeOf(asked, document), asked.GetValue(_noPdf) ? null : written[0].Path);
     }
 
+    /// <summary>The pass over a folder of riders that the same options ask for.</summary>
+    /// <param name="asked">The parsed line.</param>
+    /// <param name="output">The folder written into, as typed; null: named by the date.</param>
+    /// <exception cref="UserError">Something was asked for that is one rider's.</exception>
+    public RosterRun Roster(ParseResult asked, string? output)
+    {
+        string?[] oneRiders = [asked.GetValue(_rider), asked.GetValue(_pdf), asked.GetValue(_json), asked.GetValue(_png), asked.GetValue(_pagePng), asked.GetValue(_note)];
+        if (oneRiders.Any(given => given is not null) || asked.GetValue(_text) || asked.GetValue(_noPdf))
+            throw new UserError("That is a folder of riders: it takes --out, --as-of, --week, --paper, --strict and --quiet; the other options are for one rider.");
+        return new RosterRun(shell)
+        {
+            AsOf = asked.GetValue(_asOf),
+            Week = asked.GetValue(_week),
+            Paper = asked.GetValue(_paper),
+            Out = output,
+            Quiet = asked.GetValue(_quiet),
+            Strict = asked.GetValue(_strict),
+        };
+    }
+
     /// <summary>Where everything goes that was asked for, looked at before anything is read.</summary>
     /// <param name="asked">The parsed line.</param>
     /// <param name="folder">The folder that is read, full path.</param>
@@ -187,7 +207,7 @@ internal sealed class ReviewCommand(Shell shell, ProgramCommand command, Argumen
         {
             // An exit code of 4 without a word would leave its reader guessing.
             if (asked.GetValue(_quiet) || asked.GetValue(_json) is "-")
-                unusable.ForEach(n => shell.Tell($"{n.File}: {n.Sentence}"));
+                unusable.ForEach(n => shell.Tell(n.File is { } file ? $"{file}: {n.Sentence}" : n.Sentence));
             return ExitCode.FilesNotUsed;
         }
         return asked.GetValue(_failOn) is not null && document.Summary.Broken > 0 ? ExitCode.RuleBroken : ExitCode.Done;

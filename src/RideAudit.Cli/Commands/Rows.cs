@@ -69,8 +69,9 @@ internal sealed class Rows(Shell shell, ProgramCommand command)
 
     private ExitCode Finish(ParseResult asked, FolderContent content)
     {
-        var unusable = content.Notices.Where(n => n.Unusable).ToList();
-        unusable.ForEach(n => shell.Tell($"{n.File}: {n.Sentence}"));
+        var unusable = NoticeBound.Of([.. content.Notices.Where(n => n.Unusable)]);
+        foreach (var notice in unusable)
+            shell.Tell(notice.Line);
         return asked.GetValue(_strict) && unusable.Count > 0 ? ExitCode.FilesNotUsed : ExitCode.Done;
     }
 

@@ -10,6 +10,9 @@ namespace RideAudit.Cli.Output;
 /// <summary>A folder of FIT workout files, one a session, for a head unit to play.</summary>
 internal sealed class WorkoutFolder
 {
+    // Disks take 255 bytes, and a letter may have four; date and ending are beside it.
+    private const int LongestName = 50;
+
     private readonly string _path;
     private readonly string _shown;
 
@@ -50,7 +53,8 @@ internal sealed class WorkoutFolder
             {
                 if (session.Blocks is not { } blocks || FittedSession.Fit(blocks, session.Minutes) is not { } fitted)
                     continue;
-                var called = session.Session ?? Words.Of(session.Kind);
+                // A head unit shows the name: of what it shows nothing moves or turns.
+                var called = PlainText.Of(session.Session ?? Words.Of(session.Kind), ' ');
                 var bytes = WorkoutFile.Write(fitted, called, day.Date, SessionMeasures.Of(rider, day.Date));
                 var second = day.Sessions.IndexOf(session) is > 0 and var which ? $"-{Shown.Number(which + 1)}" : "";
                 OutputFile.In(_path, $"{Shown.Iso(day.Date)}-{FileName(called)}{second}.fit", _shown).Write(s => s.Write(bytes), cancel);
@@ -61,5 +65,5 @@ internal sealed class WorkoutFolder
     }
 
     private static string FileName(string name) =>
-        string.Join('-', new string([.. name.Select(c => char.IsLetterOrDigit(c) ? char.ToLowerInvariant(c) : ' ')]).Split(' ', StringSplitOptions.RemoveEmptyEntries));
+        string.Join('-', new string([.. name.Select(c => char.IsLetterOrDigit(c) ? char.ToLowerInvariant(c) : ' ').Take(LongestName)]).Split(' ', StringSplitOptions.RemoveEmptyEntries));
 }

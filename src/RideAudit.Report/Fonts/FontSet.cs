@@ -45,23 +45,23 @@ internal sealed class FontSet(SystemFonts system)
 
     private List<(Face Face, string Text)> Split(string text, Weight weight)
     {
-        var runs = new List<(Face Face, string Text)>();
+        var runs = new List<(Face Face, StringBuilder Text)>();
         Writing? lacking = null;
         foreach (var element in Elements(text))
         {
             var face = For(weight, element);
             var writing = face is null ? Writing.Of(element) : null;
-            if (lacking is not null && (writing == lacking || (element == " " && runs[^1].Text.EndsWith(' '))))
+            if (lacking is not null && (writing == lacking || (element == " " && runs[^1].Text[^1] == ' ')))
                 continue;
             lacking = element == " " ? lacking : writing;
             (var used, var printed) = face is null ? (Package[weight], $"[{writing!.Name}]") : (face, element);
             if (runs.Count > 0 && ReferenceEquals(runs[^1].Face, used))
-                runs[^1] = (used, runs[^1].Text + printed);
+                runs[^1].Text.Append(printed);
             else
-                runs.Add((used, printed));
+                runs.Add((used, new StringBuilder(printed)));
         }
 
-        return runs;
+        return runs.ConvertAll(run => (run.Face, run.Text.ToString()));
     }
 
     private static IEnumerable<string> Elements(string text)
@@ -78,6 +78,7 @@ internal sealed class FontSet(SystemFonts system)
     private static string Clean(string element) => Rune.GetUnicodeCategory(element.EnumerateRunes().First()) switch
     {
         UnicodeCategory.Control => element is "\n" or "\t" or "\r\n" ? " " : "",
+        UnicodeCategory.LineSeparator or UnicodeCategory.ParagraphSeparator => " ",
         UnicodeCategory.Format or UnicodeCategory.Surrogate => "",
         _ => element,
     };

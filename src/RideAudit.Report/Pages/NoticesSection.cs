@@ -1,4 +1,5 @@
 using RideAudit.Document;
+using RideAudit.Formatting;
 using RideAudit.Report.Flow;
 using RideAudit.Report.Fonts;
 using RideAudit.Report.Look;
@@ -42,7 +43,7 @@ internal sealed class NoticesSection(ReviewDocument review, FontSet fonts, float
 
     private string Lead()
     {
-        var unusable = review.Notices.Count(notice => notice.Unusable);
+        var unusable = review.Notices.Where(notice => notice.Unusable).Sum(notice => notice.OtherFiles ?? 1);
         var files = unusable switch { 0 => "Every file could be used.", 1 => "One file could not be used.", _ => $"{unusable} files could not be used." };
         return files + " One bad file never stops the others.";
     }
@@ -53,7 +54,7 @@ internal sealed class NoticesSection(ReviewDocument review, FontSet fonts, float
         var kept = notice.Kept is { } some && !notice.Sentence.Contains(some, StringComparison.OrdinalIgnoreCase) ? $" Kept: {some}." : "";
         Span[] texts =
         [
-            new(notice.File ?? "whole folder", Styles.SmallInk), new(notice.Problem, problem), new(notice.Sentence + kept, Styles.SmallInk),
+            new(notice.File ?? (notice.OtherFiles is { } files ? Shown.Tally(files, "other file") : "whole folder"), Styles.SmallInk), new(notice.Problem, problem), new(notice.Sentence + kept, Styles.SmallInk),
         ];
         return new RowBlock(fonts, columns, texts, width) { RunningHead = heads };
     }

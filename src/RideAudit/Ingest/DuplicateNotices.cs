@@ -9,14 +9,16 @@ internal static class DuplicateNotices
     /// <summary>Adds a notice for each; a file that has a notice of its own already is told of once, not twice.</summary>
     public static void Add(List<FileNotice> notices, IReadOnlyList<DuplicateFinder.Duplicate> duplicates)
     {
+        var places = new Dictionary<string, int>(StringComparer.Ordinal);
+        for (var i = 0; i < notices.Count && duplicates.Count > 0; i++)
+            places.TryAdd(notices[i].File, i);
         foreach (var duplicate in duplicates)
         {
             var file = duplicate.LeftOut.File;
-            var at = notices.FindIndex(n => n.File == file);
-            if (at < 0)
+            if (places.TryAdd(file, notices.Count))
                 notices.Add(new FileNotice(file, "duplicate", null, $"The same riding as {Kept(duplicate)}", false));
             else
-                notices[at] = notices[at] with { Sentence = $"{notices[at].Sentence} It is the same riding as {Kept(duplicate)}" };
+                notices[places[file]] = notices[places[file]] with { Sentence = $"{notices[places[file]].Sentence} It is the same riding as {Kept(duplicate)}" };
         }
     }
 

@@ -86,7 +86,7 @@ internal sealed class FileOpener(IngestContext context, ReadLimits limits, Cance
     private FileContent Read(string name, byte[] bytes, FileKind kind)
     {
         if (RiderTexts.IsNote(name) && bytes.Length > FolderFiles.LongestNote)
-            return FileContent.Unusable(name, "too large", $"This note is larger than the {FolderFiles.LongestNote >> 10} KB read of a note: shorten it, or give the file another name.");
+            return NoRide.TooLarge(name, limits);
         if (RiderTexts.Are(name) && bytes.Length <= RiderTexts.LargestBytes)
             return new FileContent { File = name, Texts = [new NamedText(name, TextBytes.Reader(bytes).ReadToEnd())] };
         var asked = context.ForNextFile();

@@ -22,9 +22,14 @@ internal static class NoRide
         _ => "This is a file of an unknown kind, not a ride: copy it again from the device, or remove it.",
     };
 
-    public static FileContent TooLarge(string name, ReadLimits limits) => RideEndings.Promise(name)
-        ? FileContent.Unusable(name, "too large", $"This file is larger than the {limits.LargestFileBytes >> 20} MB read of one file: hardly a ride is that long, so check what it is, and export a ride of several days as FIT.")
-        : FileContent.Nothing(name);
+    public static FileContent TooLarge(string name, ReadLimits limits)
+    {
+        if (RiderTexts.IsNote(name))
+            return FileContent.Unusable(name, "too large", $"This note is larger than the {FolderFiles.LongestNote >> 10} KB read of a note: shorten it, or give the file another name.");
+        return RideEndings.Promise(name)
+            ? FileContent.Unusable(name, "too large", $"This file is larger than the {limits.LargestFileBytes >> 20} MB read of one file: hardly a ride is that long, so check what it is, and export a ride of several days as FIT.")
+            : FileContent.Nothing(name);
+    }
 
     public static FileContent Refuse(string name, FileKind kind)
     {

@@ -27,7 +27,7 @@ internal static class DataLine
         if (before.Length > 0)
             parts.Add($"{Shown.List(Named(before.Select(r => r.File)))} of the weeks before {Shown.Noun(before.Length, "is", "are")} incomplete");
         if (unusable[true].Any())
-            parts.Add($"{Shown.List(Named(unusable[true].Select(n => n.File!)))} could not be used");
+            parts.Add($"{Shown.List(Named(unusable[true].Select(n => n.File).OfType<string>(), unusable[true].Sum(n => n.OtherFiles ?? 0)))} could not be used");
         if (parts.Count == 0)
             return null;
         if (unusable[false].Count() is > 0 and var others)
@@ -38,9 +38,9 @@ internal static class DataLine
     private static bool IsAbout(NoticeEntry notice, RideFigures ride) =>
         notice.File is { } file && (file == ride.File || ride.Parts.Contains(file) || ride.File.StartsWith(file + "#", StringComparison.Ordinal));
 
-    private static IEnumerable<string> Named(IEnumerable<string> files)
+    private static IEnumerable<string> Named(IEnumerable<string> files, int others = 0)
     {
         var all = files.Distinct().ToArray();
-        return all.Length <= MostNamed ? all : [.. all.Take(MostNamed - 1), $"{Shown.Number(all.Length - MostNamed + 1)} more"];
+        return all.Length + others <= MostNamed ? all : [.. all.Take(MostNamed - 1), $"{Shown.Number(all.Length + others - MostNamed + 1)} more"];
     }
 }

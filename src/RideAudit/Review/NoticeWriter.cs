@@ -13,7 +13,7 @@ internal static class NoticeWriter
     public static ImmutableArray<NoticeEntry> Write(FolderContent folder, Workbook? book)
     {
         var notices = ImmutableArray.CreateBuilder<NoticeEntry>();
-        notices.AddRange(folder.Notices.Select(n => new NoticeEntry(n.File, n.Problem, n.Kept, n.Sentence, n.Unusable) { Date = NameDates.In(n.File)?.At.Date }));
+        notices.AddRange(NoticeBound.Of(folder.Notices, book is null ? null : n => DateOf(n) is not null && Entry(n).IsNear(book.Week.StartsOn.PlusDays(-7 * NoticeEntry.WeeksLookedBack), book.Week.EndsOn)).Select(Entry));
         if (folder.TimeZoneIsTheMachines && folder.Recordings.Any(r => r.OffsetFrom == OffsetSource.MachineZone))
             notices.Add(Assumption($"No time zone in the rider file: this machine’s ({folder.TimeZone}) decides which day a ride belongs to."));
         if (book is null)
@@ -46,6 +46,12 @@ internal static class NoticeWriter
         if (book.Week.Rides.Any(r => r.HeartRateLoad is not null && r.StressFrom == StressSource.HeartRate) && book.Plan.Rider.Sex == Plan.Sex.Unset)
             notices.Add(Assumption("Heart-rate load uses the mean of the constants for women and men, as the rider file does not say which."));
     }
+
+    private static NoticeEntry Entry(FileNotice notice) => notice.OtherFiles > 0
+        ? new NoticeEntry(null, notice.Problem, null, notice.Sentence, notice.Unusable) { OtherFiles = notice.OtherFiles }
+        : new NoticeEntry(notice.File, notice.Problem, notice.Kept, notice.Sentence, notice.Unusable) { Date = DateOf(notice) };
+
+    private static NodaTime.LocalDate? DateOf(FileNotice notice) => NameDates.In(notice.File)?.At.Date;
 
     private static NoticeEntry Assumption(string sentence) => new(null, "assumption", null, sentence);
 

@@ -36,14 +36,15 @@ internal static class GridBuilder
         using var cadence = new Lent<float>(layout.Length);
         using var speed = new Lent<float>(layout.Length);
 
+        // Endless power stays: it is counted and said when spikes are taken out. Nothing else would be.
         LayPower(layout, track, power.Span);
         layout.Lay(track.HeartRateBpm, LowestHeartRateBpm, HighestHeartRateBpm, LongestHeldGapSeconds, heart.Span, out var refusedHeart);
-        layout.Lay(track.SpeedMps, 0, float.PositiveInfinity, LongestHeldGapSeconds, speed.Span, out _);
+        layout.Lay(track.SpeedMps, 0, float.MaxValue, LongestHeldGapSeconds, speed.Span, out _);
         var stands = StuckSensors.AnyStandsStill(power.Span) || StuckSensors.AnyStandsStill(heart.Span);
         if (stands || keepsAll)
-            layout.Lay(track.CadenceRpm, 0, float.PositiveInfinity, LongestHeldGapSeconds, cadence.Span, out _);
+            layout.Lay(track.CadenceRpm, 0, float.MaxValue, LongestHeldGapSeconds, cadence.Span, out _);
         var (stuckPower, stuckHeart) = !stands ? (0, 0)
-            : (StuckSensors.Remove(power.Span, cadence.Span, speed.Span), StuckSensors.Remove(heart.Span, cadence.Span, speed.Span));
+            : (StuckSensors.Remove(power.Span, cadence.Span, speed.Span, mayBeTargets: true), StuckSensors.Remove(heart.Span, cadence.Span, speed.Span, mayBeTargets: false));
         var grid = new SampleGrid
         {
             Length = layout.Length,

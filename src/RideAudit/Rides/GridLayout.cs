@@ -115,7 +115,7 @@ internal readonly ref struct GridLayout
     private double At(ReadOnlySpan<double> column, int second)
     {
         var row = _everySecond ? second : _rows.Span[second];
-        return row < 0 ? double.NaN : _samples.LastOf(column, row);
+        return row >= 0 && _samples.LastOf(column, row) is >= 0 and <= float.MaxValue and var metres ? metres : double.NaN;
     }
 
     private static ImmutableArray<GridSegment> SegmentsOf(IReadOnlyList<TimerInterval> intervals)

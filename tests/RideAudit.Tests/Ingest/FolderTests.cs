@@ -167,6 +167,17 @@ public sealed class FolderTests
     }
 
     [Fact]
+    public void A_note_of_a_gigabyte_gets_a_notice_though_no_file_so_large_is_opened()
+    {
+        using var folder = new TempFolder().Write("ride.fit", Ride);
+        using (var huge = new FileStream(folder.At("note.md"), FileMode.Create))
+            huge.SetLength(1L << 30);
+        var notice = Assert.Single(Reading.Of(folder).Notices);
+        Assert.Equal(("note.md", "too large"), (notice.File, notice.Problem));
+        Assert.Contains("larger than the 64 KB", notice.Sentence, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void A_file_of_a_gigabyte_that_never_promised_a_ride_is_passed_over()
     {
         using var folder = new TempFolder();

@@ -88,6 +88,28 @@ public class RiderFileReaderTests
         """;
 
     [Fact]
+    public void A_rider_file_nested_without_end_is_a_mistake()
+    {
+        var read = RiderFileReader.Read("label = " + new string('[', 5000), "rider.toml");
+        Assert.Null(read.Rider);
+        Assert.Single(read.Mistakes);
+    }
+
+    [Theory]
+    [InlineData("label = \"Rider\\")]
+    [InlineData("label = \"Rider\\u")]
+    [InlineData("label = \"Rider\\u00")]
+    [InlineData("label = \"Rider\\U0000000")]
+    [InlineData("label = \"\"\"Rider\\")]
+    [InlineData("\"lab\\")]
+    public void A_rider_file_that_ends_inside_an_escape_is_a_mistake_in_its_line(string toml)
+    {
+        var read = RiderFileReader.Read("experience = \"regular\"\n" + toml, "rider.toml");
+        Assert.Null(read.Rider);
+        Assert.Equal(2, Assert.Single(read.Mistakes).Line);
+    }
+
+    [Fact]
     public void A_complete_rider_file_is_read()
     {
         var result = RiderFileReader.Read(Complete, "rider.toml");

@@ -199,6 +199,24 @@ public sealed class GridBuilderTests
         Assert.Equal(counted == 0 ? (float)bpm : 140f, built.Grid.HeartRateBpm![20]);
     }
 
+    // A text may hold 1e99, which no number of a sample can: endless distance would be no JSON.
+    [Fact]
+    public void An_endless_distance_speed_or_cadence_is_missing_and_endless_power_is_left_for_the_spike_filter()
+    {
+        float[] Ended(float last) => [.. Flat(19, 8), last];
+        var built = Build(new Track
+        {
+            Seconds = Seconds(0, 20),
+            PowerW = Ended(float.PositiveInfinity),
+            DistanceM = [.. Enumerable.Repeat(8.0, 18), 1e99, double.PositiveInfinity],
+            SpeedMps = Ended(float.PositiveInfinity),
+            CadenceRpm = Ended(float.PositiveInfinity),
+        });
+        Assert.Equal(float.PositiveInfinity, built.Grid.PowerW![19]);
+        Assert.Equal(8f, built.Grid.DistanceM);
+        Assert.All(new[] { built.Grid.SpeedMps, built.Grid.CadenceRpm }, channel => Assert.Equal(Flat(20, 8), channel));
+    }
+
     [Fact]
     public void Of_records_in_the_same_second_the_last_valid_value_of_each_channel_counts()
     {

@@ -27,7 +27,7 @@ internal static class ZipReader
     private static List<FileContent> Entries(string name, ZipArchive archive, ArchiveLayers layers, ArchiveWork work)
     {
         var contents = new List<FileContent>();
-        var names = new HashSet<string>();
+        var names = new Dictionary<string, int>(StringComparer.Ordinal);
         foreach (var entry in archive.Entries)
         {
             work.Cancel.ThrowIfCancellationRequested();
@@ -92,11 +92,14 @@ internal static class ZipReader
     private static bool IsFolder(string path) => path.Length == 0 || path[^1] is '/' or '\\';
 
     /// <summary>An archive may hold two files of one name; shown names are unique.</summary>
-    private static string Unique(string archive, ZipArchiveEntry entry, HashSet<string> taken)
+    private static string Unique(string archive, ZipArchiveEntry entry, Dictionary<string, int> nextCopies)
     {
-        var name = $"{archive}/{ShownName.OfEntry(entry.FullName)}";
-        for (var copy = 2; !taken.Add(name); copy++)
-            name = $"{archive}/{copy}/{ShownName.OfEntry(entry.FullName)}";
+        var shown = ShownName.OfEntry(entry.FullName);
+        var first = $"{archive}/{shown}";
+        var name = first;
+        // The next number is kept: of one name over and over, all would be gone through anew for each.
+        while (!nextCopies.TryAdd(name, 2))
+            name = $"{archive}/{nextCopies[first]++}/{shown}";
         return name;
     }
 

@@ -21,8 +21,13 @@ internal sealed class SampleRows
     /// <summary>The median step between neighbouring samples, s; 0 with fewer than two.</summary>
     public double UsualStep()
     {
-        var steps = _seconds.Zip(_seconds.Skip(1), (a, b) => b - a).Order().ToArray();
-        return steps.Length == 0 ? 0 : steps[steps.Length / 2];
+        if (_seconds.Count < 2)
+            return 0;
+        var steps = new double[_seconds.Count - 1];
+        for (var i = 0; i < steps.Length; i++)
+            steps[i] = _seconds[i + 1] - _seconds[i];
+        Array.Sort(steps);
+        return steps[steps.Length / 2];
     }
 
     /// <summary>The track.</summary>
@@ -55,13 +60,16 @@ internal sealed class SampleRows
     /// <summary>Samples several times a second become their mean: keeping the last of each second would throw most of them away.</summary>
     private (List<long> Seconds, List<SampleRow> Rows) WholeSeconds()
     {
+        // Most recordings have one sample a second: a million rows are not copied for nothing.
+        if (!Enumerable.Range(1, Math.Max(0, _rows.Count - 1)).Any(IsOfSecondBefore))
+            return (_seconds.ConvertAll(s => (long)Math.Floor(s)), _rows);
         var seconds = new List<long>(_rows.Count);
         var rows = new List<SampleRow>(_rows.Count);
         for (var i = 0; i < _rows.Count;)
         {
             var second = (long)Math.Floor(_seconds[i]);
             var end = i + 1;
-            while (end < _rows.Count && _seconds[end] > _seconds[end - 1] && (long)Math.Floor(_seconds[end]) == second)
+            while (end < _rows.Count && IsOfSecondBefore(end))
                 end++;
             seconds.Add(second);
             rows.Add(end == i + 1 ? _rows[i] : Mean(i, end));
@@ -69,6 +77,8 @@ internal sealed class SampleRows
         }
         return (seconds, rows);
     }
+
+    private bool IsOfSecondBefore(int row) => _seconds[row] > _seconds[row - 1] && Math.Floor(_seconds[row]) == Math.Floor(_seconds[row - 1]);
 
     private SampleRow Mean(int from, int to)
     {

@@ -1,4 +1,3 @@
-using Tomlyn.Parsing;
 using Tomlyn.Syntax;
 
 namespace RideAudit.Plan.Toml;
@@ -10,8 +9,9 @@ internal static class TomlMap
     /// <param name="text">The text; lines that are not TOML are passed over.</param>
     public static List<TomlBlock> Of(string text)
     {
-        var document = SyntaxParser.Parse(text, "", validate: false);
         var first = new TomlBlock("", false, new TomlSpot(0, 0), []);
+        if (TomlTree.Syntax(text, "") is not { } document)
+            return [first];
         AddItems(first, document.KeyValues);
         var blocks = new List<TomlBlock> { first };
         foreach (var table in document.Tables)

@@ -1,3 +1,4 @@
+using Tomlyn;
 using Tomlyn.Parsing;
 using Tomlyn.Syntax;
 
@@ -23,7 +24,11 @@ internal sealed class TomlTree
     public static TomlTree Parse(string text, string name, List<RiderFileMistake> mistakes)
     {
         var tree = new TomlTree(mistakes);
-        var document = SyntaxParser.Parse(text, name, validate: false);
+        if (Syntax(text, name) is not { } document)
+        {
+            mistakes.Add(new RiderFileMistake(1, 1, "brackets within brackets without end", "values that are at most a table within a list", null));
+            return tree;
+        }
         foreach (var diagnostic in document.Diagnostics)
             tree.BrokenLines.Add(diagnostic.Span.Start.Line + 1);
         tree.AddItems(tree.Root, document.KeyValues);
@@ -33,12 +38,29 @@ internal sealed class TomlTree
         return tree;
     }
 
+    /// <summary>A text’s syntax, whatever is wrong with it; null when it is nested so deep that it cannot be read.</summary>
+    /// <param name="text">The text.</param>
+    /// <param name="name">The file's name.</param>
+    public static DocumentSyntax? Syntax(string text, string name)
+    {
+        // The parser throws where a text ends inside an escape, as a file does that is cut off or still being typed.
+        var endsInEscape = text.LastIndexOf('\\') > text.LastIndexOf('\n');
+        try
+        {
+            return SyntaxParser.Parse(endsInEscape ? text + "\n" : text, name, validate: false);
+        }
+        catch (TomlException)
+        {
+            return null;
+        }
+    }
+
     private void AddBroken(string text, IEnumerable<DiagnosticMessage> diagnostics)
     {
         var lines = text.ReplaceLineEndings("\n").Split('\n');
-        foreach (var place in diagnostics.Select(d => TomlPlace.Of(d)).DistinctBy(p => p.Line))
+        foreach (var place in diagnostics.Select(d => TomlPlace.Of(d)).Select(p => p with { Line = Math.Min(p.Line, lines.Length) }).DistinctBy(p => p.Line))
         {
-            var line = TomlLine.Read(place.Line <= lines.Length ? lines[place.Line - 1] : "");
+            var line = TomlLine.Read(lines[place.Line - 1]);
             _mistakes.Add(new RiderFileMistake(place.Line, line.Column ?? place.Column, line.Found, line.Allowed, null));
             if (line.Key is { } key)
                 _tables.Last(t => t == Root || t.Place.Line <= place.Line).BrokenKeys.Add(key);
