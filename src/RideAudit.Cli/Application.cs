@@ -1,5 +1,6 @@
 using System.CommandLine;
 using System.CommandLine.Help;
+using RideAudit.Cli.BrowserPage;
 using RideAudit.Cli.Commands;
 using RideAudit.Cli.Terminal;
 
@@ -69,6 +70,9 @@ internal static class Application
     private static int RunCommand(IReadOnlyList<string> args, Shell shell)
     {
         var root = CreateRoot(shell);
+        // A double click types nothing, and its reader has no terminal to type into.
+        if (args.Count == 0 && shell.OwnsWindow && CarriedPage.IsThere)
+            return (int)PageCommand.Open(shell, CarriedPage.Open());
         if (args.Count == 0)
         {
             root.Parse(["--help"]).Invoke(Invocation(shell));

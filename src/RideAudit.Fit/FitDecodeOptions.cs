@@ -9,6 +9,9 @@ public sealed record FitDecodeOptions
     /// <summary>How much damage to put up with. Default: <see cref="DamageTolerance.Tolerant"/>.</summary>
     public DamageTolerance Tolerance { get; init; } = DamageTolerance.Tolerant;
 
+    /// <summary>Which channels are read of records; the others are missing throughout. Default: all.</summary>
+    public FitChannels Channels { get; init; } = FitChannels.All;
+
     /// <summary>Records kept in the whole file, at most; further ones are dropped and reported. Default 5,000,000 (58 days at one a second).</summary>
     public int MaxRecords { get; init; } = 5_000_000;
 

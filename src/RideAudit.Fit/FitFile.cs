@@ -1,7 +1,8 @@
 namespace RideAudit.Fit;
 
 /// <summary>All that was decoded from one file: its parts and everything that is wrong with it.</summary>
-public sealed class FitFile
+/// <remarks>Channels lie in lent arrays. Who decodes many files disposes of each when done with it, and its channels are then empty; who does not loses nothing but speed.</remarks>
+public sealed class FitFile : IDisposable
 {
     internal FitFile(IReadOnlyList<FitPart> parts, IReadOnlyList<FitFault> faults, int faultCount, FitRejection? rejection)
     {
@@ -13,6 +14,13 @@ public sealed class FitFile
 
     /// <summary>The chained parts in file order; most files have one. Empty if <see cref="Rejection"/> is set.</summary>
     public IReadOnlyList<FitPart> Parts { get; }
+
+    /// <summary>Gives the channels' arrays back.</summary>
+    public void Dispose()
+    {
+        foreach (var part in Parts)
+            part.Records.GiveBack();
+    }
 
     /// <summary>Everything that is wrong, in the order found, at most <see cref="FitDecodeOptions.MaxListedFaults"/>.</summary>
     public IReadOnlyList<FitFault> Faults { get; }

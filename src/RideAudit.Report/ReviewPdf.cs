@@ -15,8 +15,8 @@ public static class ReviewPdf
     /// <param name="traces">What the ride strips draw; null: strips without traces.</param>
     /// <remarks>
     /// The same review and options give the same bytes on every system, as long as Inter has every character; for others a font of the
-    /// system is embedded. The date is the review's as-of date and the identifier comes from the content. Language and an outline are
-    /// set; the file is not tagged and is not PDF/A.
+    /// system is embedded. The date is the review's as-of date and the identifier comes from the content. Language, an outline and a
+    /// structure tree with the text of every chart are set; the file is neither PDF/A nor PDF/UA.
     /// </remarks>
     /// <exception cref="IOException">The output cannot be written.</exception>
     public static void Write(ReviewDocument review, Stream output, PageOptions options, ReviewTraces? traces = null)

@@ -18,6 +18,14 @@ public static class ReviewSvg
         return Draw(review, options, FontSet.OfThisMachine, traces);
     }
 
+    /// <summary>The card for a phone: one picture, 540 pt wide and as tall as it must be; at two pixels a point no text is under 26 px.</summary>
+    /// <param name="review">The review.</param>
+    public static SvgPages Card(ReviewDocument review)
+    {
+        ArgumentNullException.ThrowIfNull(review);
+        return SvgMaker.Make(new CardPages(review, FontSet.OfThisMachine), FontSet.OfThisMachine, ReviewPdf.Title(review));
+    }
+
     /// <summary>As <see cref="Draw(ReviewDocument, PageOptions, ReviewTraces)"/>, with given fonts.</summary>
     internal static SvgPages Draw(ReviewDocument review, PageOptions options, FontSet fonts, ReviewTraces? traces = null) =>
         SvgMaker.Make(new ReviewPages(review, options, fonts, traces), fonts, ReviewPdf.Title(review));

@@ -1,5 +1,6 @@
 using System.Runtime.InteropServices.JavaScript;
 using System.Runtime.Versioning;
+using RideAudit.Ingest;
 
 namespace RideAudit.Web;
 
@@ -20,6 +21,17 @@ internal static partial class Bridge
     /// <param name="mayHoldRiderFile">False when no file to come can be a rider file: nothing is kept to be read again then.</param>
     [JSExport]
     internal static void Open(string zone, string today, bool mayHoldRiderFile) => _workshop = new Workshop(zone, today, mayHoldRiderFile);
+
+    /// <summary>Begins to read the same rider's files again, with what was edited on the page.</summary>
+    /// <param name="rider">False where a rider file is among the files that are new.</param>
+    /// <param name="plan">False where a plan table is.</param>
+    /// <param name="notes">False where a note is.</param>
+    [JSExport]
+    internal static void OpenAgain(bool rider, bool plan, bool notes) => _workshop = _workshop.Again(rider, plan, notes);
+
+    /// <summary>True for a plan table, whatever its name.</summary>
+    [JSExport]
+    internal static bool IsPlan(byte[] bytes) => PlanFile.Read(bytes, FolderFiles.Plan) is not null;
 
     /// <summary>Reads one file.</summary>
     [JSExport]
@@ -46,6 +58,10 @@ internal static partial class Bridge
     [JSExport]
     internal static string[] Pages(string asOf, string week) => _workshop.Pages(asOf, week);
 
+    /// <summary>The card for a phone as an SVG text, and the style rules that bring its fonts.</summary>
+    [JSExport]
+    internal static string[] Card(string asOf, string week) => _workshop.Card(asOf, week);
+
     /// <summary>Every week as JSON.</summary>
     [JSExport]
     internal static string Weeks(string asOf) => _workshop.WeeksJson(asOf);
@@ -68,13 +84,38 @@ internal static partial class Bridge
     [JSExport]
     internal static string RiderFile() => _workshop.RiderFileText();
 
-    /// <summary>The coach's note of a week; empty without one.</summary>
+    /// <summary>The coach's notes as JSON.</summary>
     [JSExport]
-    internal static string Note(string asOf, string week) => _workshop.NoteText(asOf, week);
+    internal static string Notes() => _workshop.NotesJson();
 
-    /// <summary>Writes the coach's note.</summary>
+    /// <summary>Takes the coach's notes as the page has them.</summary>
     [JSExport]
-    internal static void SetNote(string text) => _workshop.SetNote(text);
+    internal static void SetNotes(string rows) => _workshop.SetNotes(rows);
+
+    /// <summary>The plan tables' rows and the weeks to come as JSON; empty without a review.</summary>
+    [JSExport]
+    internal static string Plan(string asOf) => _workshop.PlanJson(asOf);
+
+    /// <summary>Changes a row of a plan table.</summary>
+    [JSExport]
+    internal static void ChangePlan(string change) => _workshop.ChangePlan(change);
+
+    /// <summary>A plan table as its file, byte-order mark included, which a text would lose on its way over.</summary>
+    /// <param name="table">Its name; empty for the one that rows are added to.</param>
+    [JSExport]
+    internal static byte[] PlanTable(string table) => _workshop.PlanTable(table);
+
+    /// <summary>What the rules say of planned weeks to come, as JSON.</summary>
+    [JSExport]
+    internal static string Check(string asOf, int weeks) => _workshop.CheckJson(asOf, weeks);
+
+    /// <summary>A layout of weeks to come as JSON.</summary>
+    [JSExport]
+    internal static string LayOut(string asOf, int weeks) => _workshop.LayOutJson(asOf, weeks);
+
+    /// <summary>Writes the layout made last into the plan table.</summary>
+    [JSExport]
+    internal static string TakeOver() => _workshop.TakeOver();
 
     /// <summary>Files that could not be used, as lines of text.</summary>
     [JSExport]

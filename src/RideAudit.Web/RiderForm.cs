@@ -1,6 +1,8 @@
+using System.Collections.Immutable;
 using System.Text.Json;
 using NodaTime;
 using NodaTime.Text;
+using RideAudit.Ingest;
 using RideAudit.Plan;
 
 namespace RideAudit.Web;
@@ -12,7 +14,8 @@ internal static class RiderForm
     /// <summary>The form's values.</summary>
     /// <param name="rider">The rider file.</param>
     /// <param name="firstRide">What a first threshold is in force from.</param>
-    public static string Write(RiderText rider, LocalDate firstRide)
+    /// <param name="notices">What happened to the files: CSV files whose columns were not understood among them.</param>
+    public static string Write(RiderText rider, LocalDate firstRide, IEnumerable<FileNotice> notices)
     {
         var read = rider.Rider ?? new Plan.Rider();
         var latest = read.Thresholds.LastOrDefault();
@@ -37,14 +40,16 @@ internal static class RiderForm
             },
             [.. read.Exceptions.Select(e => new DaysOut(Iso(e.From), Iso(e.To), Word(e.Kind)))],
             [.. Enum.GetValues<ExceptionKind>().Select(Word)],
-            [.. read.Thresholds.Select(t => new Dated(Iso(t.From), Number(t.Power?.Value), Number(t.HeartRateBpm)))]);
-        return JsonSerializer.Serialize(state, RiderFormJson.Default.State);
+            [.. read.Thresholds.Select(t => new Dated(Iso(t.From), Number(t.Power?.Value), Number(t.HeartRateBpm)))],
+            [.. RiderFileReader.CsvChannels.Select(c => new Column(c, read.CsvColumns.GetValueOrDefault(c, "")))],
+            [.. notices.Where(n => !n.Headers.IsEmpty).Select(n => new Columns(n.File, [.. n.Headers]))]);
+        return JsonSerializer.Serialize(state, PageJson.Default.Rider);
     }
 
     /// <summary>The form's answers as changes of the rider file.</summary>
     public static RiderFileEdit Read(string answers)
     {
-        var given = JsonSerializer.Deserialize(answers, RiderFormJson.Default.Answers) ?? new Answers([], null);
+        var given = JsonSerializer.Deserialize(answers, PageJson.Default.Answers) ?? new Answers([], null, null);
         var values = given.Values;
         return new RiderFileEdit
         {
@@ -63,6 +68,7 @@ internal static class RiderForm
             Days = values.TryGetValue("days", out var days)
                 ? [.. days.Split(' ', StringSplitOptions.RemoveEmptyEntries).Select(d => Enum.Parse<IsoDayOfWeek>(d, ignoreCase: true))]
                 : null,
+            CsvColumns = (given.Columns ?? []).ToImmutableSortedDictionary(c => c.Key, c => Text(given.Columns!, c.Key)),
             Exceptions = given.Exceptions is { } exceptions ? [.. exceptions.Select(Exception).OfType<PlanException>()] : null,
         };
     }
@@ -99,13 +105,20 @@ internal static class RiderForm
 
     /// <summary>What the page shows.</summary>
     internal sealed record State(
-        bool IsNew, string[] Mistakes, Dictionary<string, string?> Values, DaysOut[] Exceptions, string[] ExceptionKinds, Dated[] Thresholds);
+        bool IsNew, string[] Mistakes, Dictionary<string, string?> Values, DaysOut[] Exceptions, string[] ExceptionKinds, Dated[] Thresholds,
+        Column[] CsvColumns, Columns[] CsvFiles);
 
     /// <summary>What the page sends.</summary>
-    internal sealed record Answers(Dictionary<string, string> Values, DaysOut[]? Exceptions);
+    internal sealed record Answers(Dictionary<string, string> Values, DaysOut[]? Exceptions, Dictionary<string, string>? Columns);
 
     /// <summary>One row of days out.</summary>
     internal sealed record DaysOut(string From, string? To, string Kind);
+
+    /// <summary>The header that a channel is known by; empty where none is named.</summary>
+    internal sealed record Column(string Channel, string Header);
+
+    /// <summary>The columns of a CSV file that were not understood.</summary>
+    internal sealed record Columns(string File, string[] Headers);
 
     /// <summary>One dated threshold.</summary>
     internal sealed record Dated(string From, string? PowerW, string? HeartRateBpm);

@@ -1,6 +1,9 @@
+using System.Text;
+using System.Text.Json;
 using NodaTime;
 using NodaTime.Text;
 using RideAudit.Document;
+using RideAudit.Document.Layouts;
 using RideAudit.Figures;
 using RideAudit.Ingest;
 using RideAudit.Plan;
@@ -20,21 +23,28 @@ internal sealed class Workshop
     private readonly List<string> _refused = [];
     private readonly Dictionary<(string AsOf, string Week), (ReviewDocument Document, ReviewTraces Traces)?> _reviews = [];
     private readonly KeptFigures _figures = new();
+    private readonly PlanSheets _plan;
+    private readonly NoteTable _notes;
     private FolderContent? _content;
+    private NextDocument? _laidOut;
     private RiderText _rider;
-    private string? _note;
 
     /// <summary>Opens a workshop without files.</summary>
     /// <param name="zone">The browser's time zone (IANA).</param>
     /// <param name="today">Today there, ISO 8601.</param>
     /// <param name="mayHoldRiderFile">False when no file to come can be a rider file.</param>
     public Workshop(string zone, string today, bool mayHoldRiderFile)
+        : this(zone, today, mayHoldRiderFile ? null : new Plan.Rider(), RiderText.None, new PlanSheets(), new NoteTable())
+    {
+    }
+
+    private Workshop(string zone, string today, Plan.Rider? given, RiderText rider, PlanSheets plan, NoteTable notes)
     {
         _machineZone = DateTimeZoneProviders.Tzdb.GetZoneOrNull(zone) ?? DateTimeZone.Utc;
         _machineToday = Date(today) ?? throw new FormatException($"{today} is no date.");
         Today = today;
-        _intake = new Intake(mayHoldRiderFile ? null : new Plan.Rider(), _machineZone) { KeepsOnlyWhatIsJudged = true };
-        _rider = RiderText.None;
+        _intake = new Intake(given, _machineZone) { KeepsOnlyWhatIsJudged = true };
+        (_rider, _plan, _notes) = (rider, plan, notes);
     }
 
     /// <summary>Today, ISO 8601.</summary>
@@ -42,6 +52,16 @@ internal sealed class Workshop
 
     /// <summary>True when a rider file came with the files or from the form.</summary>
     public bool HasRiderFile => !_rider.IsNone;
+
+    /// <summary>A workshop for the same files read again, which keeps what was edited here.</summary>
+    /// <param name="rider">False where a rider file is among the files that are new.</param>
+    /// <param name="plan">False where a plan table is.</param>
+    /// <param name="notes">False where a note is.</param>
+    public Workshop Again(bool rider, bool plan, bool notes)
+    {
+        var kept = rider ? _rider : RiderText.None;
+        return new Workshop(_machineZone.Id, Today, kept.IsNone ? null : kept.Rider, kept, plan ? _plan : new PlanSheets(), notes ? _notes : new NoteTable());
+    }
 
     /// <summary>Reads one file.</summary>
     public void Add(string name, byte[] bytes)
@@ -63,7 +83,9 @@ internal sealed class Workshop
         _content = _intake.Finish();
         if (_rider.IsNone && _content.RiderFile is { } file)
             _rider = RiderText.Of(file.Text);
-        _reviews.Clear();
+        _plan.Take(_content);
+        _notes.Take(_content);
+        Forget();
     }
 
     /// <summary>The review of a week; null without a usable ride or with a broken rider file.</summary>
@@ -90,6 +112,10 @@ internal sealed class Workshop
         return [.. drawn.Pages, drawn.FontFaces];
     }
 
+    /// <summary>The card for a phone as an SVG text, behind it the style rules that bring its fonts; empty without a review.</summary>
+    public string[] Card(string asOf, string week) =>
+        Review(asOf, week) is { } review && ReviewSvg.Card(review) is var drawn ? [.. drawn.Pages, drawn.FontFaces] : [];
+
     /// <summary>Every week.</summary>
     public string WeeksJson(string asOf) =>
         Content() is { } folder && _rider.Rider is { } valid ? Document.Json.ReviewJson.Write(ReviewBuilder.Weeks(folder, valid, Request(asOf))) : "";
@@ -99,13 +125,13 @@ internal sealed class Workshop
         Content() is { } folder && _rider.Rider is { } valid ? Document.Json.ReviewJson.Write(ReviewBuilder.Rides(folder, valid, Request(asOf))) : "";
 
     /// <summary>The rider as the form shows it.</summary>
-    public string RiderJson() => RiderForm.Write(_rider, FirstRide());
+    public string RiderJson() => RiderForm.Write(_rider, FirstRide(), _content?.Notices ?? []);
 
     /// <summary>Changes the rider file by the form's answers.</summary>
     public string Edit(string answers)
     {
         _rider = RiderText.Of(RiderFileEditor.Apply(RiderFileText(), RiderForm.Read(answers), FirstRide()));
-        _reviews.Clear();
+        Forget();
         return RiderJson();
     }
 
@@ -113,19 +139,52 @@ internal sealed class Workshop
     public string RiderFileText() =>
         _rider.IsNone ? RiderFileTemplate.Write(new RiderFileAnswers { ThresholdFrom = FirstRide() }) : _rider.Text;
 
-    /// <summary>The coach's note of a week: what was written here, else the one among the files; empty without one.</summary>
-    public string NoteText(string asOf, string week) => _note ?? Review(asOf, week)?.Note ?? "";
+    /// <summary>The coach's notes as JSON.</summary>
+    public string NotesJson() => _notes.Json();
 
-    /// <summary>Writes the coach's note, in place of those among the files.</summary>
-    public void SetNote(string text)
+    /// <summary>Takes the coach's notes as the page has them.</summary>
+    public void SetNotes(string rows)
     {
-        _note = text;
-        _reviews.Clear();
+        _notes.Set(rows);
+        Forget();
+    }
+
+    /// <summary>The plan tables' rows and the weeks to come as JSON; empty without a review to come after.</summary>
+    public string PlanJson(string asOf) => Review(asOf, "") is { } review ? WeeksAhead.Table(_plan, review.Week.StartsOn.PlusDays(7)) : "";
+
+    /// <summary>Changes a row of a plan table.</summary>
+    public void ChangePlan(string change)
+    {
+        _plan.Change(JsonSerializer.Deserialize(change, PageJson.Default.RowChange)!);
+        Forget();
+    }
+
+    /// <summary>A plan table as its file.</summary>
+    /// <param name="table">Its name; empty for the one that rows are added to.</param>
+    public byte[] PlanTable(string table) => Encoding.UTF8.GetBytes(_plan.Text(table));
+
+    /// <summary>What the rules say of so many planned weeks to come, as the terminal program's <c>check</c>; empty with a broken rider file.</summary>
+    public string CheckJson(string asOf, int weeks) => Ahead(asOf) is { } ahead ? Document.Json.ReviewJson.Write(ahead.Check(weeks)) : "";
+
+    /// <summary>A layout of so many weeks to come, as the terminal program's <c>next</c>; empty with a broken rider file.</summary>
+    public string LayOutJson(string asOf, int weeks)
+    {
+        _laidOut = Ahead(asOf)?.LayOut(weeks);
+        return _laidOut is { } laidOut ? Document.Json.ReviewJson.Write(laidOut) : "";
+    }
+
+    /// <summary>Writes the layout made last into the plan table.</summary>
+    /// <returns>What is to be said of days left alone; empty when nothing is.</returns>
+    public string TakeOver()
+    {
+        var kept = _laidOut is { } laidOut ? _plan.TakeOver(laidOut) : [];
+        Forget();
+        return WeeksAhead.Kept(kept);
     }
 
     /// <summary>Files that could not be used, each with its reason; mistakes of the rider file first.</summary>
     public string[] Unusable() =>
-        [.. _rider.MistakesInWords(), .. _refused, .. _content?.Notices.Where(n => n.Unusable).Select(n => $"{n.File}: {n.Sentence}") ?? []];
+        [.. _rider.MistakesInWords(), .. _refused, .. Content()?.Notices.Where(n => n.Unusable).Select(n => $"{n.File}: {n.Sentence}") ?? []];
 
     private (ReviewDocument Document, ReviewTraces Traces)? WithTraces(string asOf, string week)
     {
@@ -138,11 +197,17 @@ internal sealed class Workshop
         return made;
     }
 
-    private FolderContent? Content() => _content is null ? null : _content with
+    private FolderContent? Content() => _content is not { } read ? null
+        : _notes.In(_plan.In(read)) is var edited && _rider.IsNone ? edited with { Notices = [NoRiderFile(), .. edited.Notices] } : edited;
+
+    private WeeksAhead? Ahead(string asOf) =>
+        Content() is { } folder && _rider.Rider is { } valid ? new WeeksAhead(folder, valid, Request(asOf)) : null;
+
+    private void Forget()
     {
-        Notices = _rider.IsNone ? [NoRiderFile(), .. _content.Notices] : _content.Notices,
-        Notes = _note is null ? _content.Notes : [new NamedText(FolderFiles.Note, _note)],
-    };
+        _reviews.Clear();
+        _laidOut = null;
+    }
 
     private ReviewRequest Request(string asOf) => new() { Today = _machineToday, AsOf = Date(asOf), Kept = _figures };
 

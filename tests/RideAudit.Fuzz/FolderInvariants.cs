@@ -40,8 +40,9 @@ internal static class FolderInvariants
         Invariant.Require(recording.Grid.Length == recording.Grid.Segments.Sum(s => s.Length), "a grid is as long as its segments");
         var grid = recording.Grid;
         // Endless power is still there: it is counted and taken out with the other spikes.
-        Invariant.Require(grid.PowerW is null || Array.TrueForAll(grid.PowerW, v => float.IsNaN(v) || v >= 0), "power is missing or from 0");
-        foreach (var channel in new[] { grid.HeartRateBpm, grid.CadenceRpm, grid.SpeedMps, grid.DistanceM })
-            Invariant.Require(channel is null || (channel.Length == grid.Length && Array.TrueForAll(channel, v => float.IsNaN(v) || (float.IsFinite(v) && v >= 0))), "a value is missing, or a number from 0");
+        Invariant.Require(grid.PowerW is null || grid.PowerW.All(v => float.IsNaN(v) || v >= 0), "power is missing or from 0");
+        foreach (var channel in new[] { grid.HeartRateBpm, grid.CadenceRpm, grid.SpeedMps })
+            Invariant.Require(channel is null || (channel.Count == grid.Length && channel.All(v => float.IsNaN(v) || (float.IsFinite(v) && v >= 0))), "a value is missing, or a number from 0");
+        Invariant.Require(grid.Distance.All(d => float.IsFinite(d.FromM) && float.IsFinite(d.ToM) && d.FromM >= 0), "a distance is a number from 0");
     }
 }

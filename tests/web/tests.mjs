@@ -1,6 +1,7 @@
 import { run } from './lib/check.mjs';
 import './tests/reviews.mjs';
 import './tests/rider.mjs';
+import './tests/plan.mjs';
 import './tests/security.mjs';
 import './tests/access.mjs';
 import './tests/deliveries.mjs';

@@ -9,6 +9,9 @@ internal sealed record CarriedPage(ImmutableArray<(string Path, byte[] Content)>
 {
     private const string Resource = "RideAudit.Cli.Page";
 
+    /// <summary>False for a build that was made without the page.</summary>
+    public static bool IsThere => typeof(CarriedPage).Assembly.GetManifestResourceInfo(Resource) is not null;
+
     /// <summary>Unpacks the page.</summary>
     /// <exception cref="UserError">This build was made without one.</exception>
     public static CarriedPage Open()

@@ -6,6 +6,7 @@ using RideAudit.Cli.Terminal;
 using RideAudit.Document.Json;
 using RideAudit.Next;
 using RideAudit.Plan.Table;
+using RideAudit.Report;
 
 namespace RideAudit.Cli.Commands;
 
@@ -21,6 +22,8 @@ internal sealed class NextCommand(Shell shell, ProgramCommand command)
     private readonly Option<int?> _weeks = command.Weeks("Lay out so many weeks, each judged after the one before: 1 to 16. Default: 1.");
     private readonly Option<string?> _ics = command.File("--ics", "Write the layout as a calendar (RFC 5545) here; imported again, it replaces what was imported before.");
     private readonly Option<string?> _plan = command.File("--plan", "Lay the weeks out in this plan table; rows made by hand stay as they are.");
+    private readonly Option<string?> _pdf = command.File("--pdf", "Write a page a week to hang up here, before several weeks the programme at a glance.");
+    private readonly Option<Paper> _paper = command.Paper("The paper of the PDF. Default: a4.");
     private readonly Option<string?> _workouts = command.File("--workouts", "Write each session as a FIT workout file into this folder.", "DIR");
     private readonly Option<TableFormat> _format = command.Choice(
         "--format", "A table to read, or JSON. Default: table.", ("table", TableFormat.Table), ("json", TableFormat.Json));
@@ -32,7 +35,7 @@ internal sealed class NextCommand(Shell shell, ProgramCommand command)
             "next",
             "Lay out the week after the reviewed one: hard days apart, rest after loaded days, a long ride, judged by the same rules.",
             ("rideaudit next my-rides/", "a layout for the week that follows the last finished one"),
-            ("rideaudit next my-rides/ --ics next-week.ics", "the same as a calendar file"),
+            ("rideaudit next my-rides/ --pdf next-week.pdf --ics next-week.ics", "the same as a page for the fridge and as a calendar"),
             ("rideaudit next my-rides/ --weeks 4 --plan my-rides/plan.csv", "four weeks, written into the rider's plan table"),
             ("rideaudit next my-rides/ --workouts workouts", "a workout file a session, for a head unit to play"));
         command.Does(new NextCommand(shell, command).Run);
@@ -42,9 +45,7 @@ internal sealed class NextCommand(Shell shell, ProgramCommand command)
     private ExitCode Run(ParseResult asked)
     {
         var folder = RiderFolder.Open(shell, asked.GetRequiredValue(_folder), asked.GetValue(_rider));
-        var ics = asked.GetValue(_ics) is { } calendar
-            ? OutputFile.Named(shell, calendar, OutputKind.Calendar, folder.Path, folder.RiderFile is { } rider ? [rider] : [])
-            : null;
+        var (pdf, ics) = (Target(asked.GetValue(_pdf), OutputKind.Pdf, folder), Target(asked.GetValue(_ics), OutputKind.Calendar, folder));
         var plan = asked.GetValue(_plan) is { } table ? PlanTarget.Named(shell, table, folder.Path) : null;
         var workouts = asked.GetValue(_workouts) is { } dir ? WorkoutFolder.Named(shell, dir, folder.Path) : null;
         var request = folder.Request(asked.GetValue(_asOf), asked.GetValue(_week));
@@ -56,23 +57,34 @@ internal sealed class NextCommand(Shell shell, ProgramCommand command)
             throw new UserError($"{folder.NoRide(content).Message}\n{string.Join(' ', document.Notes)}", ExitCode.NoRide);
         var written = new List<string>();
         // Of no week nothing is written: what is there stays.
-        var anything = !document.Weeks.IsEmpty;
-        if (anything && ics is not null)
+        if (!document.Weeks.IsEmpty)
         {
-            var text = CalendarFile.Write(document, shell.Clock.GetCurrentInstant());
-            ics.Write(s => s.Write(Encoding.UTF8.GetBytes(text)), shell.Cancel);
-            written.Add(ics.Shown);
+            var options = new PageOptions { Paper = asked.GetValue(_paper) };
+            Write(pdf, s => Drawing.WriteNext(s, document, options), written);
+            Write(ics, s => s.Write(Encoding.UTF8.GetBytes(CalendarFile.Write(document))), written);
+            if (plan is not null)
+                written.Add(plan.Shown);
+            if (workouts is not null)
+                written.Add(workouts.Write(document, folder.Rider, shell.Cancel));
+            if (plan?.Write(document, planned, shell.Cancel) is { } kept)
+                document = document with { Notes = [.. document.Notes, kept] };
         }
-        if (anything && plan?.Write(document, planned, shell.Cancel) is { } kept)
-            document = document with { Notes = [.. document.Notes, kept] };
-        if (anything && plan is not null)
-            written.Add(plan.Shown);
-        if (anything && workouts is not null)
-            written.Add(workouts.Write(document, folder.Rider, shell.Cancel));
         if (asked.GetValue(_format) == TableFormat.Json)
             shell.Out.Write(ReviewJson.Write(document));
         else
             NextPage.Write(new Page(shell, PageMeasure), document, written);
         return ExitCode.Done;
+    }
+
+    private OutputFile? Target(string? typed, OutputKind kind, RiderFolder folder) => typed is null
+        ? null
+        : OutputFile.Named(shell, typed, kind, folder.Path, folder.RiderFile is { } rider ? [rider] : []);
+
+    private void Write(OutputFile? file, Action<Stream> write, List<string> written)
+    {
+        if (file is null)
+            return;
+        file.Write(write, shell.Cancel);
+        written.Add(file.Shown);
     }
 }

@@ -35,6 +35,25 @@ internal static class PageCommand
         return command;
     }
 
+    /// <summary>Writes the page into the current folder, else among the user's documents, and opens it: what a double click on the program asks for.</summary>
+    /// <param name="shell">The world.</param>
+    /// <param name="page">The page.</param>
+    /// <exception cref="UserError">Neither can be written, or a file of its name is somebody else's.</exception>
+    public static ExitCode Open(Shell shell, CarriedPage page)
+    {
+        var here = OutputFile.WhyNot(shell.CurrentDirectory);
+        if (here is not null && (shell.Documents.Length == 0 || OutputFile.WhyNot(shell.Documents) is not null))
+            throw new UserError($"The page cannot be written to the current folder, {shell.CurrentDirectory}: {here} 'rideaudit page --out FILE' names a place.");
+        var file = OutputFile.Named(shell, here is null ? DefaultFile : Path.Combine(shell.Documents, DefaultFile), OutputKind.Html);
+        // Nobody typed this name: a file that has it may be somebody's own.
+        if (File.Exists(file.Path) && !OutputKind.Html.Wrote(file.Path))
+            throw new UserError($"There is a file {file.Path} that this program did not write: move it, or name another place with 'rideaudit page --out FILE'.");
+        file.Write(s => s.Write(SinglePage.Write(page)), shell.Cancel);
+        shell.Out.Write($"Wrote {file.Shown} and opened it: drop a folder of rides on it. A folder dropped on the program itself gives a PDF.\n");
+        shell.OpenFile(file.Path);
+        return ExitCode.Done;
+    }
+
     private static void WriteSite(Shell shell, CarriedPage page, string site)
     {
         var folder = shell.FullPath(site);

@@ -84,7 +84,7 @@ internal sealed class ReviewCommand(Shell shell, ProgramCommand command, Argumen
         var note = folder.Note(asked.GetValue(_note));
         var targets = Targets(asked, folder.Path, prefix, [.. new[] { folder.RiderFile, note.File }.OfType<string>()]);
         var request = folder.Request(asked.GetValue(_asOf), asked.GetValue(_week)) with { Note = note.Text };
-        var phases = new PhaseTimes();
+        using var phases = new PhaseTimes(asked.GetValue(_timings));
         var content = folder.Read(asked.GetValue(_quiet));
         phases.End("reading");
         var (document, traces) = ReviewBuilder.ReviewWithTraces(content, folder.Rider, request) ?? throw folder.NoRide(content);
@@ -98,9 +98,30 @@ internal sealed class ReviewCommand(Shell shell, ProgramCommand command, Argumen
         }
         phases.End("writing");
         if (asked.GetValue(_timings))
-            phases.Lines.ForEach(shell.Tell);
+            foreach (var line in phases.Lines)
+                shell.Tell(line);
         Print(asked, document, written);
         return (CodeOf(asked, document), asked.GetValue(_noPdf) ? null : written[0].Path);
+    }
+
+    /// <summary>The pass over a folder of riders that the same options ask for.</summary>
+    /// <param name="asked">The parsed line.</param>
+    /// <param name="output">The folder written into, as typed; null: named by the date.</param>
+    /// <exception cref="UserError">Something was asked for that is one rider's.</exception>
+    public RosterRun Roster(ParseResult asked, string? output)
+    {
+        string?[] oneRiders = [asked.GetValue(_rider), asked.GetValue(_pdf), asked.GetValue(_json), asked.GetValue(_png), asked.GetValue(_pagePng), asked.GetValue(_note)];
+        if (oneRiders.Any(given => given is not null) || asked.GetValue(_text) || asked.GetValue(_noPdf))
+            throw new UserError("That is a folder of riders: it takes --out, --as-of, --week, --paper, --strict and --quiet; the other options are for one rider.");
+        return new RosterRun(shell)
+        {
+            AsOf = asked.GetValue(_asOf),
+            Week = asked.GetValue(_week),
+            Paper = asked.GetValue(_paper),
+            Out = output,
+            Quiet = asked.GetValue(_quiet),
+            Strict = asked.GetValue(_strict),
+        };
     }
 
     /// <summary>Where everything goes that was asked for, looked at before anything is read.</summary>

@@ -31,7 +31,7 @@ internal sealed class RosterNext(Shell shell, bool writesPlans)
         var document = NextBuilder.Build(content, folder.Rider, request, 1, content.Plan);
         if (document.Weeks.FirstOrDefault() is { } week)
         {
-            var calendar = CalendarFile.Write(document, shell.Clock.GetCurrentInstant());
+            var calendar = CalendarFile.Write(document);
             OutputFile.In(output, $"{name}-next-{Shown.Iso(week.StartsOn)}.ics").Write(s => s.Write(Encoding.UTF8.GetBytes(calendar)), shell.Cancel);
         }
         // A table that cannot be written is said and takes nothing else away.

@@ -13,12 +13,11 @@ internal static class CalendarFile
 {
     private const int MostOctets = 75;
     private static readonly LocalDatePattern Date = LocalDatePattern.CreateWithInvariantCulture("uuuuMMdd");
-    private static readonly InstantPattern Stamp = InstantPattern.CreateWithInvariantCulture("uuuuMMdd'T'HHmmss'Z'");
 
     /// <summary>The calendar's text, lines ending in CR LF.</summary>
     /// <param name="document">The weeks.</param>
-    /// <param name="now">When the calendar is made.</param>
-    public static string Write(NextDocument document, Instant now)
+    /// <remarks>The events are stamped with the day that the layout looks from, not with the hour it is made in: the same layout gives the same bytes.</remarks>
+    public static string Write(NextDocument document)
     {
         var text = new StringBuilder();
         Line(text, "BEGIN:VCALENDAR");
@@ -28,18 +27,18 @@ internal static class CalendarFile
         var who = Name(document.Rider.Label);
         foreach (var day in document.Weeks.SelectMany(w => w.Days))
             for (var i = 0; i < day.Sessions.Length; i++)
-                Event(text, day, i, who, now);
+                Event(text, day, i, who, document.AsOf);
         Line(text, "END:VCALENDAR");
         return text.ToString();
     }
 
     // The same rider, day and place in the day make the same event, so that a layout imported again replaces the old one.
-    private static void Event(StringBuilder text, NextDayEntry day, int which, string who, Instant now)
+    private static void Event(StringBuilder text, NextDayEntry day, int which, string who, LocalDate asOf)
     {
         var session = day.Sessions[which];
         Line(text, "BEGIN:VEVENT");
         Line(text, $"UID:{Date.Format(day.Date)}-{(which > 0 ? $"{which + 1}-" : "")}{who}@rideaudit");
-        Line(text, $"DTSTAMP:{Stamp.Format(now)}");
+        Line(text, $"DTSTAMP:{Date.Format(asOf)}T000000Z");
         Line(text, $"DTSTART;VALUE=DATE:{Date.Format(day.Date)}");
         Line(text, $"DTEND;VALUE=DATE:{Date.Format(day.Date.PlusDays(1))}");
         Line(text, $"SUMMARY:{Escaped(Summary(session))}");

@@ -4,6 +4,7 @@ using RideAudit.Document;
 using RideAudit.Figures;
 using RideAudit.Formatting;
 using RideAudit.Rides;
+using RideAudit.Rules;
 using RideAudit.Units;
 
 namespace RideAudit.Cli.Output;
@@ -112,6 +113,11 @@ internal static class CsvFields
         ("files_not_used", r => r.FilesNotUsed),
         ("review_file", r => r.ReviewFile),
         ("exception", r => Words.OrNull(r.Exception)),
+        ("planned_sessions", r => r.PlannedSessions),
+        ("planned_sessions_done", r => r.PlannedSessionsDone),
+        ("note", r => r.Note),
+        ("next_event", r => r.NextEvent is { } next ? Shown.Iso(next.From) : null),
+        .. RuleBook.Standard.Ids.Select(rule => (rule, (Func<RosterEntry, object?>)(r => r.Verdicts.FirstOrDefault(v => v.Rule == rule) is { } known ? Words.Of(known.Verdict) : null))),
     ];
 
     /// <summary>Columns of the weeks to come of a roster.</summary>

@@ -1,10 +1,11 @@
 using RideAudit.Document;
+using RideAudit.Document.Layouts;
 using RideAudit.Raster;
 using RideAudit.Report;
 
 namespace RideAudit.Cli.Output;
 
-/// <summary>The review as a PDF and as a picture, and the roster's overview.</summary>
+/// <summary>The review as a PDF and as a picture, the roster's overview, and weeks to come.</summary>
 internal static class Drawing
 {
     private static readonly Lock OneAtATime = new();
@@ -21,6 +22,9 @@ internal static class Drawing
 
     /// <summary>A roster's overview.</summary>
     public static void WriteRoster(Stream stream, RosterDocument roster, PageOptions options) => Into(stream, buffer => RosterPdf.Write(roster, buffer, options));
+
+    /// <summary>Weeks to come, to hang up.</summary>
+    public static void WriteNext(Stream stream, NextDocument document, PageOptions options) => Into(stream, buffer => NextPdf.Write(document, buffer, options));
 
     private static void Into(Stream stream, Action<Stream> draw)
     {

@@ -9,7 +9,7 @@ namespace RideAudit.Cli.Output;
 /// <summary>Weeks to come for reading: laid out, or planned and judged before they are ridden.</summary>
 internal static class NextPage
 {
-    private const int TextColumn = 28;
+    private const int TextColumn = 31;
 
     /// <summary>Writes the weeks.</summary>
     /// <param name="document">The weeks.</param>
@@ -78,7 +78,7 @@ internal static class NextPage
         }
     }
 
-    private static string Lead(string date, string kind, string time) => $"{Wrap.Pad(date, 8)}{Wrap.Pad(kind, 11)}{Wrap.PadLeft(time, 7)}  ";
+    private static string Lead(string date, string kind, string time) => $"{Wrap.Pad(date, 8)}{Wrap.Pad(kind, 11)}{Wrap.PadLeft(time, 10)}  ";
 
     private static string Told(NextSessionEntry session) =>
         session.Session is { } name ? $"{Shown.Capital(name)}. {session.Sentence}" : session.Sentence;

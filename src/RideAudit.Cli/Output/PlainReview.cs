@@ -42,12 +42,11 @@ internal static class PlainReview
 
     private static void Split(Page page, ReviewDocument document)
     {
-        if (document.Week.SplitByTime is { } split)
-            page.Text($"By time: low {Shown.Share(split.Low, 1)}, middle {Shown.Share(split.Middle, 1)}, high {Shown.Share(split.High, 1)}."
-                + (document.Week.IntendedLowShare is { } share ? $" Intended: {Shown.Share(share)} low." : ""));
         if (document.Week.SplitBySession is { } sessions)
             page.Text($"By session: easy {Shown.Share(sessions.Easy)}, hard {Shown.Share(sessions.Hard)}.");
         page.Text(document.Summary.SplitSentence);
+        if (DataWords.Cuts(document) is { Length: > 0 } cuts)
+            page.Text($"Bands: {cuts}.");
     }
 
     private static void Figures(Page page, ReviewDocument document)
@@ -56,8 +55,9 @@ internal static class PlainReview
         page.Text(Shown.Sentence(Summary.Figures(document)));
         page.Text($"Rides {week.RideCount}, work {Shown.Work(week.WorkKj)}, acute load {Shown.Number(week.AcuteLoad, 1)}, "
             + $"acute over chronic {Shown.Number(week.AcuteChronicRatio, 2)} (disputed; drives no verdict), "
-            + $"monotony {Shown.Number(week.Monotony, 2)}, strain {Shown.Number(week.Strain)}"
+            + $"monotony {Shown.Number(week.Monotony, 1)}, strain {Shown.Number(week.Strain)}"
             + (week.PolarizationIndex is { } index ? $", polarization index {Shown.Number(index, 2)}." : "."));
+        page.Text(DataWords.Of(document));
         if (week.SettlingIn)
             page.Text("Loads are still settling in: less than 42 days since the first ride.");
         if (week.StressUnknownHours > 0)

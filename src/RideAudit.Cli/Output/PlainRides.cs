@@ -22,6 +22,8 @@ internal static class PlainRides
     {
         page.Line([new(Wrap.Pad(Shown.Start(ride.StartsAt), 22), Tone.Strong), new(ride.Kind == RideKind.None ? "no kind" : Words.Of(ride.Kind), Tone.Strong), $"  {Shown.Length(ride.DurationSeconds)}"]);
         page.Text(ride.File, Tone.Quiet, indent: 2);
+        if (DataWords.Of(ride) is { } said)
+            page.Text(said, indent: 2);
         page.Text(Sums(ride), indent: 2);
         var bands = ride.BandSeconds;
         if (bands.Low + bands.Middle + bands.High > 0)
@@ -30,6 +32,8 @@ internal static class PlainRides
             page.Text("Best " + string.Join(", ", ride.BestPowers.Select(b => $"{Shown.Window(b.Seconds)} {Shown.Watts(b.MeanPowerW)}")) + ".", indent: 2);
         if (!ride.Stretches.IsDefaultOrEmpty)
             page.Text("Sustained " + string.Join("; ", ride.Stretches.GroupBy(s => s.SharePercent).Select(Stretches)) + ".", indent: 2);
+        if (DataWords.Bouts(ride) is { } bouts)
+            page.Text(bouts, indent: 2);
         foreach (var remark in ride.Remarks.IsDefault ? [] : ride.Remarks)
             page.Text(remark, Tone.Quiet, indent: 2);
     }
@@ -38,7 +42,7 @@ internal static class PlainRides
     {
         var parts = new List<string>();
         if (ride.Stress is { } stress)
-            parts.Add($"stress {Shown.Points(stress, 1)} (from {Words.Of(ride.StressFrom)})");
+            parts.Add($"stress {Shown.Points(stress)} (from {Words.Of(ride.StressFrom)})");
         if (ride.NormalisedPowerW is { } power)
             parts.Add($"normalised power {Shown.Watts(power)}");
         if (ride.IntensityRatio is { } ratio)

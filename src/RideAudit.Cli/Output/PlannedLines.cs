@@ -12,7 +12,7 @@ internal static class PlannedLines
     public static void All(Page page, WeekEntry week)
     {
         foreach (var line in week.PlannedAndRidden)
-            page.Hanging("- ", line.Sentence);
+            page.Hanging("- ", line.RepeatsSentence is { } repeats ? $"{line.Sentence} {repeats}" : line.Sentence);
         Plan(page, week);
     }
 

@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Text;
 using RideAudit.Formatting;
 using RideAudit.Rules;
@@ -8,6 +9,8 @@ namespace RideAudit.Cli.Terminal;
 /// <param name="unicode">Marks outside ASCII may be shown.</param>
 internal sealed class Marks(bool unicode)
 {
+    private const string Steps = "▁▂▃▄▅▆▇█";
+
     /// <summary>Stands for text left out.</summary>
     public string Dots => unicode ? "…" : "...";
 
@@ -33,6 +36,17 @@ internal sealed class Marks(bool unicode)
         (Verdict.Kept, false) => "+",
         (_, true) => "–",
         _ => "-",
+    };
+
+    /// <summary>A day's bar of one character: a dot for rest, else how much of the most it is.</summary>
+    /// <param name="share">0 for rest, to 1 for the most; null where it is not known.</param>
+    public string Bar(double? share) => (share, unicode) switch
+    {
+        (null, _) => "?",
+        ( <= 0, true) => "·",
+        ( <= 0, false) => ".",
+        (_, true) => Steps[Math.Clamp((int)Math.Ceiling(share.Value * Steps.Length), 1, Steps.Length) - 1].ToString(),
+        _ => Math.Clamp((int)Math.Ceiling(share.Value * 9), 1, 9).ToString(CultureInfo.InvariantCulture),
     };
 
     /// <summary>A verdict's tone.</summary>

@@ -14,6 +14,9 @@ public sealed class RecordChannels
 
     internal RecordChannels(RecordColumns columns) => _columns = columns;
 
+    /// <summary>The channels that some record declares and that were asked for; each of the others is missing throughout.</summary>
+    public FitChannels Declared => _columns.Declared;
+
     /// <summary>Number of records.</summary>
     public int Count => _columns.Count;
 
@@ -63,6 +66,8 @@ public sealed class RecordChannels
         var native = Power[index];
         return float.IsNaN(native) && DeveloperPower.Length > 0 ? DeveloperPower[index] : native;
     }
+
+    internal void GiveBack() => _columns.GiveBack();
 
     /// <summary>Indices of the records in order of time; records of one time keep file order, those without time come last.</summary>
     public int[] InTimeOrder()

@@ -1,6 +1,8 @@
+using System.Buffers;
+
 namespace RideAudit.Fit.Messages;
 
-/// <summary>The growing store behind <see cref="RecordChannels"/>. Rows start out as missing; readers only write what is there.</summary>
+/// <summary>The growing store behind <see cref="RecordChannels"/>, in lent arrays. Rows start out as missing; readers only write what is there. A column is made when first asked for.</summary>
 internal sealed class RecordColumns
 {
     private const int FirstCapacity = 64;
@@ -9,8 +11,8 @@ internal sealed class RecordColumns
     private readonly int[] _declared = new int[SingleColumns];
     private uint[] _times = [];
     private double[] _distances = [];
-    private double[]? _accumulatedPowers;
-    private byte[]? _balances;
+    private double[] _accumulatedPowers = [];
+    private byte[] _balances = [];
 
     public RecordColumns() => Array.Fill(_singles, []);
 
@@ -18,27 +20,36 @@ internal sealed class RecordColumns
 
     public int Capacity { get; private set; }
 
+    /// <summary>The channels whose fields were declared.</summary>
+    public FitChannels Declared { get; set; }
+
     public ReadOnlySpan<uint> Times => _times.AsSpan(0, Count);
 
-    public ReadOnlySpan<double> Distances => _distances.AsSpan(0, Count);
+    public ReadOnlySpan<double> Distances => DistanceArray.AsSpan(0, Count);
 
     public ReadOnlySpan<float> OptionalDeveloperPower => HasDeveloperPower ? Channel(RecordColumn.DeveloperPower) : [];
 
-    public ReadOnlySpan<double> OptionalAccumulatedPower => _accumulatedPowers.AsSpan(0, _accumulatedPowers is null ? 0 : Count);
+    public ReadOnlySpan<double> OptionalAccumulatedPower => _accumulatedPowers.Length == 0 ? [] : _accumulatedPowers.AsSpan(0, Count);
 
-    public ReadOnlySpan<byte> OptionalBalance => _balances.AsSpan(0, _balances is null ? 0 : Count);
+    public ReadOnlySpan<byte> OptionalBalance => _balances.Length == 0 ? [] : _balances.AsSpan(0, Count);
 
     public uint[] TimeArray => _times;
 
-    public double[] DistanceArray => _distances;
+    public double[] DistanceArray => Made(ref _distances, double.NaN);
 
     private bool HasDeveloperPower => _singles[(int)RecordColumn.DeveloperPower].Length > 0;
 
-    public float[] Single(RecordColumn column) => _singles[(int)column];
+    public float[] Single(RecordColumn column) => Made(ref _singles[(int)column], float.NaN);
 
-    public ReadOnlySpan<float> Channel(RecordColumn column) => _singles[(int)column].AsSpan(0, Count);
+    public ReadOnlySpan<float> Channel(RecordColumn column) => Writable(column);
 
-    public Span<float> Writable(RecordColumn column) => _singles[(int)column].AsSpan(0, Count);
+    public Span<float> Writable(RecordColumn column) => Single(column).AsSpan(0, Count);
+
+    public float[] DeveloperPowers() => Single(RecordColumn.DeveloperPower);
+
+    public double[] AccumulatedPowers() => Made(ref _accumulatedPowers, double.NaN);
+
+    public byte[] Balances() => Made(ref _balances, byte.MaxValue);
 
     /// <summary>Notes that a number of records declared a field, valid or not.</summary>
     public void NoteDeclared(RecordColumn column, int records) => _declared[(int)column] += records;
@@ -63,58 +74,77 @@ internal sealed class RecordColumns
         if (Capacity == 0 && expected > 0)
             capacity = expected;
         for (var i = 0; i < SingleColumns; i++)
-        {
-            if (i != (int)RecordColumn.DeveloperPower || HasDeveloperPower)
-                _singles[i] = Resize(_singles[i], capacity, float.NaN);
-        }
-
-        _times = Resize(_times, capacity, RecordChannels.NoTime);
-        _distances = Resize(_distances, capacity, double.NaN);
-        if (_accumulatedPowers is not null)
-            _accumulatedPowers = Resize(_accumulatedPowers, capacity, double.NaN);
-        if (_balances is not null)
-            _balances = Resize(_balances, capacity, byte.MaxValue);
+            Grow(ref _singles[i], capacity, float.NaN);
+        Grow(ref _times, capacity, RecordChannels.NoTime, isAlwaysThere: true);
+        Grow(ref _distances, capacity, double.NaN);
+        Grow(ref _accumulatedPowers, capacity, double.NaN);
+        Grow(ref _balances, capacity, byte.MaxValue);
         Capacity = capacity;
     }
 
     /// <summary>The rows behind the last one, to be written and then committed.</summary>
-    public Span<float> NextRows(RecordColumn column, int rows) => _singles[(int)column].AsSpan(Count, rows);
+    public Span<float> NextRows(RecordColumn column, int rows) => Single(column).AsSpan(Count, rows);
 
     public void Commit(int rows) => Count += rows;
 
     /// <summary>Drops the rows from <paramref name="count"/> on.</summary>
     public void Truncate(int count)
     {
-        for (var i = 0; i < SingleColumns; i++)
-        {
-            if (_singles[i].Length > 0)
-                _singles[i].AsSpan(count, Count - count).Fill(float.NaN);
-        }
-
-        _times.AsSpan(count, Count - count).Fill(RecordChannels.NoTime);
-        _distances.AsSpan(count, Count - count).Fill(double.NaN);
-        _accumulatedPowers?.AsSpan(count, Count - count).Fill(double.NaN);
-        _balances?.AsSpan(count, Count - count).Fill(byte.MaxValue);
+        foreach (var single in _singles)
+            Clear(single, count, float.NaN);
+        Clear(_times, count, RecordChannels.NoTime);
+        Clear(_distances, count, double.NaN);
+        Clear(_accumulatedPowers, count, double.NaN);
+        Clear(_balances, count, byte.MaxValue);
         Count = count;
     }
 
-    public float[] DeveloperPowers()
+    /// <summary>Gives all arrays back; no row is left.</summary>
+    public void GiveBack()
     {
-        if (!HasDeveloperPower)
-            _singles[(int)RecordColumn.DeveloperPower] = Resize(Array.Empty<float>(), Capacity, float.NaN);
-        return _singles[(int)RecordColumn.DeveloperPower];
+        (Count, Capacity) = (0, 0);
+        for (var i = 0; i < SingleColumns; i++)
+            GiveBack(ref _singles[i]);
+        GiveBack(ref _times);
+        GiveBack(ref _distances);
+        GiveBack(ref _accumulatedPowers);
+        GiveBack(ref _balances);
     }
 
-    public double[] AccumulatedPowers() => _accumulatedPowers ??= Resize(Array.Empty<double>(), Capacity, double.NaN);
-
-    public byte[] Balances() => _balances ??= Resize(Array.Empty<byte>(), Capacity, byte.MaxValue);
-
-    private static T[] Resize<T>(T[] old, int capacity, T missing)
+    private T[] Made<T>(ref T[] column, T missing)
         where T : unmanaged
     {
-        var grown = GC.AllocateUninitializedArray<T>(capacity);
-        old.CopyTo(grown, 0);
-        grown.AsSpan(old.Length).Fill(missing);
-        return grown;
+        if (column.Length == 0 && Capacity > 0)
+        {
+            column = ArrayPool<T>.Shared.Rent(Capacity);
+            column.AsSpan(0, Capacity).Fill(missing);
+        }
+
+        return column;
+    }
+
+    private void Grow<T>(ref T[] column, int capacity, T missing, bool isAlwaysThere = false)
+        where T : unmanaged
+    {
+        if (column.Length == 0 && !isAlwaysThere)
+            return;
+        var grown = ArrayPool<T>.Shared.Rent(capacity);
+        column.AsSpan(0, Count).CopyTo(grown);
+        grown.AsSpan(Count, capacity - Count).Fill(missing);
+        GiveBack(ref column);
+        column = grown;
+    }
+
+    private static void GiveBack<T>(ref T[] column)
+    {
+        if (column.Length > 0)
+            ArrayPool<T>.Shared.Return(column);
+        column = [];
+    }
+
+    private void Clear<T>(T[] column, int from, T missing)
+    {
+        if (column.Length > 0)
+            column.AsSpan(from, Count - from).Fill(missing);
     }
 }

@@ -10,6 +10,7 @@ internal sealed class MessageReader
     private readonly FaultLog _log;
     private readonly DecodeBudget _budget;
     private readonly DeveloperFields _developerFields;
+    private readonly FitChannels _channels;
     private readonly MessageClock _clock = new();
     private readonly RecordReader _records;
     private readonly HeartRateExpander _heartRates;
@@ -19,11 +20,12 @@ internal sealed class MessageReader
     private long _firstWithoutTime;
     private bool _anchorReported;
 
-    public MessageReader(FaultLog log, DecodeBudget budget, DeveloperFields developerFields)
+    public MessageReader(FaultLog log, DecodeBudget budget, DeveloperFields developerFields, FitChannels channels)
     {
         _log = log;
         _budget = budget;
         _developerFields = developerFields;
+        _channels = channels;
         _records = new RecordReader(Content.Records);
         _heartRates = new HeartRateExpander(Content.HeartRate);
     }
@@ -38,7 +40,8 @@ internal sealed class MessageReader
     /// <returns>How many were read.</returns>
     public int ReadRecords(LocalDefinition definition, ReadOnlySpan<byte> bytes, int offset, int most)
     {
-        var plan = definition.Plan ??= RecordPlan.Make(definition);
+        var plan = definition.Plan ??= RecordPlan.Make(definition, _channels);
+        Content.Records.Declared |= plan.Channels;
         if (definition.DeveloperFields.Length > 0 && plan.DeveloperVersion != _developerFields.Version)
             ResolveDeveloperPower(plan, definition, offset);
         var stride = 1 + definition.DataSize;

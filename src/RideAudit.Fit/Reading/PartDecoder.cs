@@ -8,7 +8,7 @@ internal sealed class PartDecoder(FaultLog log, DecodeBudget budget, FitDecodeOp
     private const int RowsMadeAtOnce = 1 << 17;
     private const int BytesDoubtedBeforeBreak = 512;
     private readonly LocalDefinitions _locals = new(log, developerFields);
-    private readonly MessageReader _messages = new(log, budget, developerFields);
+    private readonly MessageReader _messages = new(log, budget, developerFields, options.Channels);
     private bool _limitReported;
     private int? _nextHeader;
     private FitFaultCode _breakCode;

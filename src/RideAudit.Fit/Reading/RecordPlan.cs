@@ -11,11 +11,15 @@ internal sealed class RecordPlan
     private RecordPlan(RecordSlot[] slots)
     {
         Slots = slots;
+        Channels = slots.Aggregate(FitChannels.None, (all, slot) => all | ChannelsOf(slot.Column));
         HasPower = Array.Exists(slots, s => s.Column == RecordColumn.Power);
         HasHeartRate = Array.Exists(slots, s => s.Column == RecordColumn.HeartRate);
     }
 
     public RecordSlot[] Slots { get; }
+
+    /// <summary>The channels that its slots feed.</summary>
+    public FitChannels Channels { get; }
 
     public bool HasPower { get; }
 
@@ -26,18 +30,33 @@ internal sealed class RecordPlan
 
     public DeveloperPowerSlot? DeveloperPower { get; set; }
 
-    public static RecordPlan Make(MessageDefinition definition)
+    /// <param name="definition">A definition of records.</param>
+    /// <param name="channels">The channels that are read; a field that feeds another one is passed over.</param>
+    public static RecordPlan Make(MessageDefinition definition, FitChannels channels)
     {
         List<(int Rank, int Order, RecordSlot Slot)> found = [];
         for (var i = 0; i < definition.Fields.Length; i++)
         {
             ref readonly var field = ref definition.Fields[i];
-            if (field.IsUsable && FieldProfile.TryFind(field.Number, out var profile) && field.Size >= SmallestSize(profile.Column))
+            if (field.IsUsable && FieldProfile.TryFind(field.Number, out var profile) && field.Size >= SmallestSize(profile.Column) && (channels & ChannelsOf(profile.Column)) != 0)
                 found.Add((profile.Rank, -i, SlotFor(in field, definition.BigEndian, profile)));
         }
 
         return new RecordPlan([.. found.OrderBy(f => f.Rank).ThenBy(f => f.Order).Select(f => f.Slot)]);
     }
+
+    private static FitChannels ChannelsOf(RecordColumn column) => column switch
+    {
+        RecordColumn.Power => FitChannels.Power,
+        RecordColumn.HeartRate => FitChannels.HeartRate,
+        RecordColumn.Cadence or RecordColumn.CadenceFraction => FitChannels.Cadence,
+        RecordColumn.Speed => FitChannels.Speed,
+        RecordColumn.Altitude => FitChannels.Altitude,
+        RecordColumn.Distance => FitChannels.Distance,
+        RecordColumn.CompressedSpeedDistance => FitChannels.Speed | FitChannels.Distance,
+        RecordColumn.AccumulatedPower or RecordColumn.CompressedAccumulatedPower => FitChannels.AccumulatedPower,
+        _ => FitChannels.Balance,
+    };
 
     private static int SmallestSize(RecordColumn column) => column == RecordColumn.CompressedSpeedDistance ? CompressedSize : 1;
 

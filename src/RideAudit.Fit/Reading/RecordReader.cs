@@ -51,10 +51,17 @@ internal sealed class RecordReader(RecordColumns columns)
     {
         (var lowest, var valid) = (slot.Lowest, slot.ValidCount);
         (var scale, var subtract) = (slot.Scale, slot.Subtract);
+        if (!slot.IsScaled)
+        {
+            for (var i = 0; i < raw.Length && i < rows.Length; i++)
+                rows[i] = raw[i] - lowest < valid ? raw[i] : rows[i];
+            return;
+        }
+
         for (var i = 0; i < raw.Length && i < rows.Length; i++)
         {
             if (raw[i] - lowest < valid)
-                rows[i] = slot.IsScaled ? (float)((raw[i] / scale) - subtract) : raw[i];
+                rows[i] = (float)((raw[i] / scale) - subtract);
         }
     }
 

@@ -19,11 +19,14 @@ internal sealed class SmallPlot(string unit, int decimals, ImmutableArray<SmallP
     /// <summary>A figure holds until the next.</summary>
     public bool Steps { get; init; }
 
+    /// <summary>Too little is there to draw: no series has two points.</summary>
+    public bool IsEmpty => series.All(one => one.Points.Length < 2);
+
     /// <summary>Draws in an area, labels included.</summary>
     public void Draw(Surface surface, Area area)
     {
         (LocalDate Date, double Value)[] all = [.. series.SelectMany(one => one.Points)];
-        if (all.Length == 0)
+        if (IsEmpty)
         {
             surface.Hairline(area.Left, area.Right, area.Bottom - DateDepth);
             return;
@@ -71,7 +74,7 @@ internal sealed class SmallPlot(string unit, int decimals, ImmutableArray<SmallP
         var style = Styles.Tiny with { Colour = Palette.Ink };
         var baseline = area.Top + Styles.Tiny.Ascent;
         surface.Text(Shown.Quantity(one.Points[^1].Value, unit, decimals), style, area.Right, baseline, Align.End);
-        if (one.Points.Length > 1)
+        if (one.Points[0].Value != one.Points[^1].Value)
             surface.Text(Shown.Quantity(one.Points[0].Value, unit, decimals), style, area.Left, baseline);
     }
 

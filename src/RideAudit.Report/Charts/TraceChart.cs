@@ -12,7 +12,8 @@ namespace RideAudit.Report.Charts;
 /// <param name="scale">Watts and minutes of all strips of the week.</param>
 /// <param name="width">Width of the longest ride's strip, pt.</param>
 /// <param name="depth">Height without the time axis, pt.</param>
-internal sealed class TraceChart(RideEntry ride, RideTrace trace, ImmutableArray<double> cuts, StripScale scale, float width, float depth)
+/// <param name="held">The planned session that it was ridden for; null without one.</param>
+internal sealed class TraceChart(RideEntry ride, RideTrace trace, ImmutableArray<double> cuts, StripScale scale, float width, float depth, HeldEntry? held)
 {
     private const float AxisRoom = 30;
     private const float HeartShare = 0.36f;
@@ -56,13 +57,12 @@ internal sealed class TraceChart(RideEntry ride, RideTrace trace, ImmutableArray
         }
 
         surface.Text("W", Styles.Tiny, area.Left - 4, area.Bottom, Align.End);
-        var repeats = Repeats.Of(ride);
         var free = float.MinValue;
-        for (var i = 0; i < repeats.Length; i++)
-            free = DrawRepeat(surface, area, repeats[i], Shown.Number(i + 1), free);
+        foreach (var repeat in Repeats.Of(ride, held))
+            free = DrawRepeat(surface, area, repeat, Shown.Number(repeat.Number), free);
     }
 
-    private float DrawRepeat(Surface surface, Area area, StretchEntry repeat, string number, float free)
+    private float DrawRepeat(Surface surface, Area area, Repeats.Repeat repeat, string number, float free)
     {
         float from = X(area, repeat.StartSecond), to = X(area, repeat.EndSecond);
         surface.Line(from, area.Top - 1, to, area.Top - 1, Palette.Ink, 0.9f);

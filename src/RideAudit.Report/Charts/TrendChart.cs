@@ -28,6 +28,12 @@ internal sealed class TrendChart : Block
     }
 
     /// <inheritdoc/>
+    public override Tag? Tag => Drawing.Tag.Figure;
+
+    /// <inheritdoc/>
+    public override string? Alternative => $"{_topic.Title}. {_topic.Caption}";
+
+    /// <inheritdoc/>
     public override float Height => _title.Concat(_caption).Sum(line => line.Leading) + 3 + _depth;
 
     /// <inheritdoc/>

@@ -101,6 +101,12 @@ internal abstract class Surface(FontSet fonts)
             Clipped(area, () => Stroke(lines, pen));
     }
 
+    /// <summary>Draws something of which a reader who does not see the page is told what it is; makers without a structure just draw it.</summary>
+    /// <param name="tag">What it is.</param>
+    /// <param name="alternative">The text that stands for a figure; null for what is text itself.</param>
+    /// <param name="draw">Draws it; tags nothing in it.</param>
+    public virtual void Tagged(Tag tag, string? alternative, Action draw) => draw();
+
     // Makers implement what follows.
 
     /// <summary>Draws with everything outside an area left out.</summary>

@@ -7,6 +7,9 @@ namespace RideAudit.Report.Flow;
 internal sealed class GapBlock(float depth) : Block
 {
     /// <inheritdoc/>
+    public override Tag? Tag => Drawing.Tag.Artifact;
+
+    /// <inheritdoc/>
     public override float Height => depth;
 
     /// <inheritdoc/>

@@ -9,6 +9,9 @@ namespace RideAudit.Report.Flow;
 internal sealed class HairlineBlock(float width, float air = 0) : Block
 {
     /// <inheritdoc/>
+    public override Tag? Tag => Drawing.Tag.Artifact;
+
+    /// <inheritdoc/>
     public override float Height => air;
 
     /// <inheritdoc/>

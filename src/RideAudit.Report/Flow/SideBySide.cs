@@ -9,12 +9,15 @@ namespace RideAudit.Report.Flow;
 internal sealed class SideBySide(Block left, Block right, float rightAt) : Block
 {
     /// <inheritdoc/>
+    public override Tag? Tag => null;
+
+    /// <inheritdoc/>
     public override float Height => Math.Max(left.Height, right.Height);
 
     /// <inheritdoc/>
     public override void Draw(Surface surface, float x, float y)
     {
-        left.Draw(surface, x, y + Height - left.Height);
-        right.Draw(surface, x + rightAt, y + Height - right.Height);
+        left.DrawTagged(surface, x, y + Height - left.Height);
+        right.DrawTagged(surface, x + rightAt, y + Height - right.Height);
     }
 }

@@ -31,7 +31,8 @@ internal static class Bands
         if (area.Width <= 0 || area.Height <= 0)
             return;
         surface.Fill(area, Fills[band]);
-        if (band == 1)
+        // What is thinner than a step of the hatching would carry one stroke, or none: a speck, not a pattern.
+        if (band == 1 && Math.Min(area.Width, area.Height) >= HatchStep)
             surface.Hatch(area, HatchStep, new Pen(Palette.Low, 0.5f));
     }
 

@@ -1,3 +1,4 @@
+using RideAudit.Document.Notes;
 using RideAudit.Report.Drawing;
 using RideAudit.Report.Flow;
 using RideAudit.Report.Fonts;
@@ -28,12 +29,12 @@ internal sealed class NoteBlock : Block
     public static NoteBlock Of(string note, FontSet fonts, float width)
     {
         var lines = new List<NoteLine> { new(TextLine.Of(fonts, "From the coach", Styles.SmallStrong), Bar, null, 0) };
-        foreach (var paragraph in NoteParser.Parse(note, Style))
+        foreach (var paragraph in NoteReader.Read(note))
         {
             var indent = Bar + (paragraph.Marker is null ? 0 : ItemIndent);
             var marker = paragraph.Marker is null ? null : TextLine.Of(fonts, paragraph.Marker, Style);
             var space = lines.Count == 1 ? ItemGap : paragraph.Marker is null ? ParagraphGap : ItemGap;
-            foreach (var line in LineBreaker.Break(fonts, paragraph.Spans, width - indent))
+            foreach (var line in LineBreaker.Break(fonts, paragraph.Spans.Select(s => new Span(s.Text, StyleOf(s.Weight))), width - indent))
             {
                 lines.Add(new NoteLine(line, indent, marker, space));
                 marker = null;
@@ -43,6 +44,13 @@ internal sealed class NoteBlock : Block
 
         return new NoteBlock(lines);
     }
+
+    private static TextStyle StyleOf(NoteWeight weight) => weight switch
+    {
+        NoteWeight.Strong => Style with { Weight = Weight.SemiBold },
+        NoteWeight.Slanted => Style with { Slanted = true },
+        _ => Style,
+    };
 
     /// <summary>The lines that fit a depth, and the rest; the rest is null when all fit.</summary>
     public (NoteBlock Head, NoteBlock? Tail) Split(float depth)

@@ -5,7 +5,6 @@ using RideAudit.Report.Flow;
 using RideAudit.Report.Fonts;
 using RideAudit.Report.Look;
 using RideAudit.Report.Text;
-using RideAudit.Report.Words;
 
 namespace RideAudit.Report.Pages;
 
@@ -90,7 +89,7 @@ internal sealed class CardPages : IPages
     private static IEnumerable<Block> Foot(ReviewDocument review, FontSet fonts, float width)
     {
         yield return new HairlineBlock(width, 10);
-        yield return new TextBlock(fonts, DataLine.Of(review), Small, width);
+        yield return new TextBlock(fonts, DataWords.Of(review), Small, width);
         var caution = review.Summary.Cautions.FirstOrDefault(text => text.Contains("doctor", StringComparison.Ordinal)) ?? review.Summary.Cautions.FirstOrDefault() ?? "";
         yield return new TextBlock(fonts, caution, Small, width) { SpaceBefore = 4 };
     }

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using RideAudit.Report.Drawing;
 using RideAudit.Report.Flow;
 using RideAudit.Report.Fonts;
@@ -12,6 +13,7 @@ internal sealed class FindingHead : Block
 {
     private const float Air = 5;
     private const float MarkRoom = 13;
+    private const float WeekCell = 8;
     private readonly Finding _finding;
     private readonly List<TextLine> _lines;
     private readonly float _width;
@@ -29,8 +31,11 @@ internal sealed class FindingHead : Block
     /// <summary>What is said of the rule elsewhere leads here.</summary>
     public bool Anchored { get; init; } = true;
 
+    /// <summary>The verdicts of the last weeks, this one last, drawn small under the verdict; fewer than two are not.</summary>
+    public ImmutableArray<Verdict> Weeks { get; init; } = [];
+
     /// <inheritdoc/>
-    public override float Height => Air + _lines.Sum(line => line.Leading) + 1;
+    public override float Height => Air + Math.Max(_lines.Sum(line => line.Leading), Weeks.Length > 1 && !KeepWithNext ? 2 * Styles.Body.Leading : 0) + 1;
 
     /// <inheritdoc/>
     public override void Draw(Surface surface, float x, float y)
@@ -44,10 +49,18 @@ internal sealed class FindingHead : Block
         VerdictMark.Draw(surface, _finding.Verdict, x, baseline, Styles.Body.Size);
         var style = (wanting ? Styles.Strong : Styles.Body) with { Colour = wanting ? Palette.Rust : Palette.Ink };
         surface.Text(Formatting.Words.Of(_finding.Verdict), style, x + MarkRoom, baseline);
+        if (Weeks.Length > 1)
+            DrawWeeks(surface, x, baseline + Styles.Body.Leading);
         foreach (var line in _lines)
         {
             line.Draw(surface, x + _indent, y + line.Ascent);
             y += line.Leading;
         }
+    }
+
+    private void DrawWeeks(Surface surface, float x, float baseline)
+    {
+        for (var week = 0; week < Weeks.Length; week++)
+            VerdictMark.Draw(surface, Weeks[week], x + (week * WeekCell), baseline, Styles.Tiny.Size);
     }
 }

@@ -53,6 +53,7 @@ internal sealed class ImprovementSection(ReviewDocument review, FontSet fonts, f
     {
         private const float Gap = 16;
         private const float PlotDepth = 42;
+        private readonly ProgressEntry.Told[] _told;
         private readonly SmallPlot[] _plots;
         private readonly float _column;
         private readonly List<TextLine>[] _sentences;
@@ -60,11 +61,15 @@ internal sealed class ImprovementSection(ReviewDocument review, FontSet fonts, f
 
         public Multiples(ProgressEntry.Told[] told, SmallPlot[] plots, FontSet fonts, float width)
         {
-            _plots = plots;
+            (_told, _plots) = (told, plots);
             _column = (width - (Gap * (plots.Length - 1))) / plots.Length;
             _sentences = [.. told.Select(one => LineBreaker.Break(fonts, [new Span(one.Sentence, Styles.SmallInk)], _column))];
-            _cautions = [.. told.Select(one => LineBreaker.Break(fonts, [new Span(one.Caution, Styles.Tiny)], _column))];
+            _cautions = [.. told.Select((one, i) => plots[i].IsEmpty ? [] : LineBreaker.Break(fonts, [new Span(one.Caution, Styles.Tiny)], _column))];
         }
+
+        public override Tag? Tag => Drawing.Tag.Figure;
+
+        public override string? Alternative => string.Join(' ', _told.Select(one => $"{one.Sentence} {one.Caution}"));
 
         public override float Height => SentenceDepth + PlotDepth + Deepest(_cautions) + 6;
 

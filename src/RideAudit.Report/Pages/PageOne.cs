@@ -5,7 +5,6 @@ using RideAudit.Report.Flow;
 using RideAudit.Report.Fonts;
 using RideAudit.Report.Look;
 using RideAudit.Report.Notes;
-using RideAudit.Report.Words;
 
 namespace RideAudit.Report.Pages;
 
@@ -44,9 +43,9 @@ internal sealed class PageOne
     public void Draw(Surface surface, int pageCount)
     {
         foreach (var item in _placed)
-            item.Block.Draw(surface, _sheet.Left, item.Y);
-        _footer.Draw(surface, _sheet.Left, _sheet.Bottom - _footer.Height);
-        surface.Text($"1 of {Shown.Number(pageCount)}", Styles.Tiny, _sheet.Right, _sheet.Bottom - Styles.PageNumberBaseline, Align.End);
+            item.Block.DrawTagged(surface, _sheet.Left, item.Y);
+        _footer.DrawTagged(surface, _sheet.Left, _sheet.Bottom - _footer.Height);
+        surface.Tagged(Tag.Artifact, null, () => surface.Text($"1 of {Shown.Number(pageCount)}", Styles.Tiny, _sheet.Right, _sheet.Bottom - Styles.PageNumberBaseline, Align.End));
     }
 
     private static float Shallowest(ReviewDocument review, Density density) => density.ShallowestChart + (ChangeMarks.Moves(review) ? ChangeMarks.Depth : 0);
@@ -73,7 +72,7 @@ internal sealed class PageOne
             [
                 new SpacingKey(review, fonts, width), new SplitBar(review, fonts, width),
                 new KeyFigures(review, fonts, width, density), new ToChange(review, fonts, width, density, options.Appendix || !review.Rides.IsEmpty),
-                new TextBlock(fonts, DataLine.Of(review), Styles.Small, width),
+                new TextBlock(fonts, DataWords.Of(review), Styles.Small, width),
             ];
             var room = FlowBottom - _sheet.Top - over - UnderHead - UnderVerdict(density) - Depth(under) - Gaps(density).Sum();
             if (room >= Shallowest(review, density) + note || density == Density.RoomyFirst[^1])

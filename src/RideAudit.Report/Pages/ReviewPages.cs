@@ -64,13 +64,13 @@ internal sealed class ReviewPages : IPages
             return;
         }
 
-        DrawFurniture(page, surface);
+        surface.Tagged(Tag.Artifact, null, () => DrawFurniture(page, surface));
         for (var i = 0; i < _flow[page - 1].Count; i++)
         {
             (var block, var y) = _flow[page - 1][i];
             if (block.Outline is not null)
                 surface.Anchor(Sheet.Left, y, Places.Outline(page, i));
-            block.Draw(surface, Sheet.Left, y);
+            block.DrawTagged(surface, Sheet.Left, y);
         }
     }
 

@@ -27,18 +27,24 @@ internal sealed class RideStrip : Block
     private readonly List<TextLine> _facts;
     private readonly TraceChart? _chart;
 
-    public RideStrip(RideEntry ride, RideTrace? trace, int index, ImmutableArray<double> cuts, StripScale scale, FontSet fonts, float width, float depth)
+    public RideStrip(RideEntry ride, RideTrace? trace, int index, ImmutableArray<double> cuts, StripScale scale, FontSet fonts, float width, float depth, HeldEntry? held)
     {
         _ride = ride;
         _index = index;
         _width = width;
         _title = TextLine.Of(fonts, [new Span(Title(ride), Styles.Strong), new Span(Measures(ride), Styles.Body)]);
         _file = TextLine.Fit(fonts, ride.File, Styles.Tiny, Math.Max(60, width - _title.Width - 14));
-        Span[] said = [.. Facts(ride)];
+        Span[] said = [.. Facts(ride, held)];
         _facts = said.Length == 0 ? [] : LineBreaker.Break(fonts, said, width);
         _traceDepth = trace is { Power30W.IsEmpty: true } ? depth * HeartShare : depth;
-        _chart = trace is not null && TraceChart.HasSomething(trace) ? new TraceChart(ride, trace, cuts, scale, width, _traceDepth) : null;
+        _chart = trace is not null && TraceChart.HasSomething(trace) ? new TraceChart(ride, trace, cuts, scale, width, _traceDepth, held) : null;
     }
+
+    /// <inheritdoc/>
+    public override Tag? Tag => _chart is null ? Drawing.Tag.Paragraph : Drawing.Tag.Figure;
+
+    /// <inheritdoc/>
+    public override string? Alternative => _chart is null ? null : string.Join(' ', [_title.Text, .. _facts.Select(line => line.Text)]);
 
     /// <inheritdoc/>
     public override float Height => Air + _title.Leading + 2 + (_chart is null ? 0 : _traceDepth + AxisDepth) + _facts.Sum(line => line.Leading);
@@ -78,11 +84,15 @@ internal sealed class RideStrip : Block
         return text;
     }
 
-    private static IEnumerable<Span> Facts(RideEntry ride)
+    private static IEnumerable<Span> Facts(RideEntry ride, HeldEntry? held)
     {
         var parts = new List<string>();
-        if (Repeats.Of(ride) is { IsEmpty: false } repeats)
+        if (held?.RepeatsSentence is { } planned)
+            parts.Add(planned);
+        else if (Repeats.Stretches(ride) is { IsEmpty: false } repeats)
             parts.Add($"Repeats at or above {Shown.Percent(repeats[0].SharePercent)}: {string.Join(", ", repeats.Select(Repeat))}.");
+        if (DataWords.Bouts(ride) is { } bouts)
+            parts.Add(bouts);
         if (ride.Partial)
             parts.Add($"Partial: power covers {Shown.Share(ride.PowerCoverage)} of the ride.");
         if (ride.Rating is { } rating)

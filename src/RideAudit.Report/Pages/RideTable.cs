@@ -14,6 +14,8 @@ namespace RideAudit.Report.Pages;
 internal sealed class RideTable(ReviewDocument review, FontSet fonts, float width)
 {
     private const int MostRoomyRows = 5;
+    private const int AllColumns = 11;
+    private const int FirstThatMayBeEmpty = 9;
 
     private float Air => IsClose || review.Rides.Length > MostRoomyRows ? 1.6f : 3;
 
@@ -29,18 +31,30 @@ internal sealed class RideTable(ReviewDocument review, FontSet fonts, float widt
     /// <summary>Head and rows.</summary>
     public IEnumerable<Block> Blocks()
     {
-        var columns = Columns();
+        var shown = ShownColumns();
+        var all = Columns();
+        Column[] columns = [.. shown.Select(column => all[column])];
         var heads = RowBlock.Heads(fonts, columns, width);
         yield return new GapBlock(6) { KeepWithNext = true };
         yield return heads;
         for (var i = 0; i < review.Rides.Length; i++)
         {
             var atAnEnd = i == 0 || i == review.Rides.Length - 2;
-            yield return new RowBlock(fonts, columns, Row(review.Rides[i], i, Appendix || HasStrip(review.Rides[i])), width) { Air = Air, Anchor = Appendix || HasStrip(review.Rides[i]) ? null : Places.Ride(i), RunningHead = heads, KeepWithNext = atAnEnd && review.Rides.Length > 1 };
+            yield return new RowBlock(fonts, columns, Cells(i, shown), width) { Air = Air, Anchor = Appendix || HasStrip(review.Rides[i]) ? null : Places.Ride(i), RunningHead = heads, KeepWithNext = atAnEnd && review.Rides.Length > 1 };
         }
 
         yield return new HairlineBlock(width, 2);
     }
+
+    private Span[] Cells(int ride, int[] shown)
+    {
+        var all = Row(review.Rides[ride], ride, Appendix || HasStrip(review.Rides[ride]));
+        return [.. shown.Select(column => all[column])];
+    }
+
+    // A column of dashes says no more than its absence.
+    private int[] ShownColumns() =>
+        [.. Enumerable.Range(0, AllColumns).Where(column => column < FirstThatMayBeEmpty || review.Rides.Any(ride => Row(ride, 0, false)[column].Text != Formatting.Shown.Missing))];
 
     private Column[] Columns()
     {

@@ -39,10 +39,16 @@ internal sealed class RidesSection(ReviewDocument review, ReviewTraces traces, F
         foreach (var block in new RideTable(review, fonts, width) { Appendix = appendix, IsClose = IsShort }.Blocks())
             yield return block;
         yield return new TextBlock(fonts, Reading(), Styles.Tiny, width) { SpaceBefore = 2 };
+        foreach (var ride in review.Rides)
+        {
+            if (DataWords.Of(ride) is { } said)
+                yield return new TextBlock(fonts, $"{Shown.ShortDay(ride.StartsAt.Date)} {Shown.Time(ride.StartsAt.TimeOfDay)}: {said}", Styles.SmallInk, width) { SpaceBefore = 1 };
+        }
+
         int[] shown = [.. Enumerable.Range(0, review.Rides.Length).Where(IsShown)];
         if (shown.Length == 0)
             yield break;
-        yield return new StripKey(Scale, fonts, width) { SpaceBefore = 5, KeepWithNext = true };
+        yield return new StripKey(Scale, fonts, width, shown.Any(ride => review.Rides[ride].MeanHeartRateBpm is not null)) { SpaceBefore = 5, KeepWithNext = true };
         foreach (var ride in shown)
             yield return Strip(ride, shown.Length > MostShallowStrips || (IsShort && shown.Length > MostDeepStrips) ? ShallowestStrip : shown.Length > MostDeepStrips ? ShallowStrip : DeepStrip);
     }
@@ -60,21 +66,28 @@ internal sealed class RidesSection(ReviewDocument review, ReviewTraces traces, F
 
     private bool IsShown(int ride) => RideTable.HasStrip(review.Rides[ride]);
 
-    private RideStrip Strip(int ride, float depth) => new(review.Rides[ride], traces.Of(review.Rides[ride].File), ride, review.BandCutsPercent, Scale, fonts, width, depth)
+    private RideStrip Strip(int ride, float depth) => new(review.Rides[ride], traces.Of(review.Rides[ride].File), ride, review.BandCutsPercent, Scale, fonts, width, depth, HeldOf(review.Rides[ride]))
     {
         SpaceBefore = 3,
         Outline = OutlineOf(review.Rides[ride]),
     };
+
+    // Of several rides for one session the one whose repeats were found.
+    private HeldEntry? HeldOf(RideEntry ride) => review.Week.PlannedAndRidden.FirstOrDefault(h => h.Repeats.Any(r => r.File == ride.File));
 
     private static string OutlineOf(RideEntry ride) =>
         $"{Shown.DayAndDate(ride.StartsAt.Date)} {Shown.Time(ride.StartsAt.TimeOfDay)}{(ride.Kind == RideKind.None ? "" : ", " + Formatting.Words.Of(ride.Kind))}";
 
     private string Reading()
     {
-        var recovery = review.Week.Days.Any(day => day.Kind == DayKind.Recovery && review.Rides.Any(ride => day.Rides.Contains(ride.File) && ride.Kind is not (RideKind.Recovery or RideKind.None)))
-            ? " Recovery day: one short easy ride."
-            : "";
-        var dash = review.Rides.Any(ride => ride.Stress is null) ? $"{Shown.Missing}: not measured; stress unknown." : $"{Shown.Missing}: not measured.";
-        return $"Ratio: normalised over threshold power. Drift: power over heart rate, its fall by half. {dash}{recovery}";
+        var parts = new List<string>();
+        if (review.Rides.Any(ride => ride.IntensityRatio is not null))
+            parts.Add("Ratio: normalised over threshold power.");
+        if (review.Rides.Any(ride => ride.HeartRateDriftPercent is not null))
+            parts.Add("Drift: power over heart rate, its fall by half.");
+        parts.Add(review.Rides.Any(ride => ride.Stress is null) ? $"{Shown.Missing}: not measured; stress unknown." : $"{Shown.Missing}: not measured.");
+        if (review.Week.Days.Any(day => day.Kind == DayKind.Recovery && review.Rides.Any(ride => day.Rides.Contains(ride.File) && ride.Kind is not (RideKind.Recovery or RideKind.None))))
+            parts.Add("Recovery day: one short easy ride.");
+        return string.Join(' ', parts);
     }
 }

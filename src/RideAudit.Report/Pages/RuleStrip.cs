@@ -11,7 +11,8 @@ using RideAudit.Rules;
 
 namespace RideAudit.Report.Pages;
 
-/// <summary>Rule by week for up to eight weeks, by marks: first time or habit. Beside it each rule's figure of this week, in a line.</summary>
+/// <summary>Kept rules and those not judged, by week for up to eight weeks. Beside each its figure of this week, in a line.</summary>
+/// <param name="review">The review.</param>
 /// <param name="marks">What each rule rests on.</param>
 /// <param name="width">Width, pt.</param>
 internal sealed class RuleStrip(ReviewDocument review, SourceMarks marks, FontSet fonts, float width)
@@ -19,6 +20,10 @@ internal sealed class RuleStrip(ReviewDocument review, SourceMarks marks, FontSe
     private const float NameRoom = 106;
     private const float Cell = 17;
     private const float Gap = 12;
+    private const int MostInWords = 13;
+    private const int MostWords = 9;
+
+    private IEnumerable<Finding> Others => review.Findings.Where(finding => finding.Verdict is Verdict.Kept or Verdict.NotJudged);
 
     private ReviewDocument Review => review;
 
@@ -30,13 +35,15 @@ internal sealed class RuleStrip(ReviewDocument review, SourceMarks marks, FontSe
 
     private ImmutableArray<RuleHistoryEntry.Week> Weeks => review.RuleHistory.IsEmpty ? [] : review.RuleHistory[0].Weeks;
 
-    /// <summary>A head and a row a rule: broken first, then as the method orders them.</summary>
+    /// <summary>A head and a row a rule: kept first, then as the method orders them.</summary>
     public IEnumerable<Block> Blocks()
     {
+        if (!Others.Any())
+            yield break;
         yield return new TextBlock(fonts, Head(), Styles.Strong, width) { SpaceBefore = 9, KeepWithNext = true };
         yield return new Heads(this) { KeepWithNext = true };
         var before = "";
-        foreach (var finding in review.Findings.OrderByDescending(finding => finding.Verdict))
+        foreach (var finding in Others.OrderByDescending(finding => finding.Verdict).ThenBy(Reason))
         {
             // One reason for many rules is told beside the first of them.
             var words = Words(finding);
@@ -47,18 +54,33 @@ internal sealed class RuleStrip(ReviewDocument review, SourceMarks marks, FontSe
         yield return new HairlineBlock(width, 2);
     }
 
-    private string Head() => Weeks.Length > 1 ? $"Every rule over the last {Shown.Tally(Weeks.Length, "week")}" : "Every rule";
+    // Rules that are open for one reason stand together, in the order of the first of them.
+    private int Reason(Finding finding) => finding.Verdict != Verdict.NotJudged ? 0 : review.Findings.IndexOf(review.Findings.First(other => other.Verdict == Verdict.NotJudged && other.Reason == finding.Reason));
+
+    private string Head()
+    {
+        var all = Others.Count() == review.Findings.Length ? "Every rule" : "The other rules";
+        return Weeks.Length > 1 ? $"{all} over the last {Shown.Tally(Weeks.Length, "week")}" : all;
+    }
 
     private float Left(int week) => NameRoom + (Cell * week);
 
     private float WordsAt => NameRoom + (Cell * Math.Max(1, Weeks.Length)) + Gap;
 
-    private string Words(Finding finding) => finding.Verdict switch
+    private string Words(Finding finding) =>
+        finding.Verdict == Verdict.NotJudged ? "not judged: " + (finding.Reason ?? finding.Sentence).TrimEnd('.') : Figure(finding);
+
+    // A kept rule's figure in the fewest words: what held, else the sentence's first part, where either holds one; else the verdict.
+    private string Figure(Finding finding)
     {
-        Verdict.NotJudged => "not judged: " + (finding.Reason ?? finding.Sentence).TrimEnd('.'),
-        Verdict.Kept => finding.Held ?? finding.Sentence.TrimEnd('.'),
-        _ => Formatting.Words.Of(finding.Verdict),
-    };
+        var part = finding.Sentence.Split([", ", "; ", ": "], StringSplitOptions.None)[0].TrimEnd('.');
+        string?[] candidates = [finding.Held, part];
+        return candidates.FirstOrDefault(text => text is not null && HoldsFigure(text) && text.Count(char.IsWhiteSpace) < MostWords && Styles.SmallInk.Measure(fonts, text) <= width - WordsAt)
+            ?? Formatting.Words.Of(finding.Verdict);
+    }
+
+    private static bool HoldsFigure(string text) =>
+        text.Any(char.IsDigit) || Enumerable.Range(0, MostInWords).Any(count => text.StartsWith(Shown.InWords(count) + " ", StringComparison.OrdinalIgnoreCase));
 
     /// <summary>First days of the weeks, every other one.</summary>
     private sealed class Heads(RuleStrip strip) : Block
@@ -82,16 +104,25 @@ internal sealed class RuleStrip(ReviewDocument review, SourceMarks marks, FontSe
         private readonly Finding _finding;
         private readonly List<TextLine> _words;
         private readonly TextLine _name;
+        private readonly ImmutableArray<RuleHistoryEntry.Week> _weeks;
 
         public Row(RuleStrip strip, Finding finding, string said)
         {
             _strip = strip;
             _finding = finding;
+            _weeks = strip.Review.RuleHistory.FirstOrDefault(entry => entry.Rule == finding.Rule)?.Weeks
+                ?? [new RuleHistoryEntry.Week(strip.Review.Week.StartsOn, finding.Verdict)];
             var mark = strip.Sources.Of(finding.Rule);
             _name = TextLine.Of(strip.Fonts, [new Span(finding.Name, Styles.SmallInk), new Span(" " + mark, Styles.Small)]);
             var style = finding.Verdict == Verdict.NotJudged ? Styles.Small : Styles.SmallInk;
             _words = LineBreaker.Clip(strip.Fonts, new Span(said, style), strip.Width - strip.WordsAt, mostLines: finding.Verdict == Verdict.NotJudged ? 2 : 1);
         }
+
+        public override Tag? Tag => Drawing.Tag.Figure;
+
+        public override string? Alternative => $"{_finding.Name}: {Formatting.Words.Of(_finding.Verdict)}. {_finding.Sentence} {Before}".Trim();
+
+        private string Before => _weeks.Length < 2 ? "" : $"Before: {string.Join(", ", _weeks.Take(_weeks.Length - 1).Select(week => Formatting.Words.Of(week.Verdict)))}.";
 
         public override float Height => (2 * Air) + Math.Max(_name.Leading, _words.Sum(line => line.Leading));
 
@@ -99,14 +130,11 @@ internal sealed class RuleStrip(ReviewDocument review, SourceMarks marks, FontSe
         {
             surface.Hairline(x, x + _strip.Width, y);
             var baseline = y + Air + Styles.SmallInk.Ascent;
-            if (_finding.Verdict is Verdict.Kept or Verdict.NotJudged)
-                surface.Anchor(x, y, Places.Rule(_finding.Rule));
+            surface.Anchor(x, y, Places.Rule(_finding.Rule));
             _name.Draw(surface, x, baseline);
-            var weeks = _strip.Review.RuleHistory.FirstOrDefault(entry => entry.Rule == _finding.Rule)?.Weeks
-                ?? [new RuleHistoryEntry.Week(_strip.Review.Week.StartsOn, _finding.Verdict)];
             var side = VerdictMark.Side(Styles.Small.Size);
-            for (var week = 0; week < weeks.Length; week++)
-                VerdictMark.Draw(surface, weeks[week].Verdict, x + _strip.Left(week) + ((Cell - side) / 2), baseline, Styles.Small.Size);
+            for (var week = 0; week < _weeks.Length; week++)
+                VerdictMark.Draw(surface, _weeks[week].Verdict, x + _strip.Left(week) + ((Cell - side) / 2), baseline, Styles.Small.Size);
             var at = y + Air;
             foreach (var line in _words)
             {

@@ -9,7 +9,8 @@ using RideAudit.Rules;
 
 namespace RideAudit.Report.Pages;
 
-/// <summary>Broken and watched rules in full, then every rule over the last weeks with its figure of this one.</summary>
+/// <summary>Broken and watched rules in full with their last weeks, then the others by week with this one's figure.</summary>
+/// <param name="review">The review.</param>
 /// <param name="marks">What each rule rests on.</param>
 /// <param name="width">Width, pt.</param>
 internal sealed class RulesSection(ReviewDocument review, SourceMarks marks, FontSet fonts, float width)
@@ -21,11 +22,19 @@ internal sealed class RulesSection(ReviewDocument review, SourceMarks marks, Fon
     public IEnumerable<Block> Blocks()
     {
         yield return new SectionHead(fonts, Title(), width) { SpaceBefore = 14, KeepWithNext = true, Outline = "The rules" };
+        var weeks = review.RuleHistory.IsEmpty ? 0 : review.RuleHistory[0].Weeks.Length;
+        if (weeks > 1 && Wanting().Any())
+            yield return new TextBlock(fonts, $"Small marks: the last {Shown.Tally(weeks, "week")}, this one at the right.", Styles.Tiny, width) { KeepWithNext = true };
         foreach (var finding in Wanting())
         {
             Block[] lines = [.. Lines(finding)];
             Span[] mark = [new Span(marks.Of(finding.Rule), Styles.Quiet)];
-            yield return new FindingHead(finding, mark, fonts, width, Indent) { SpaceBefore = 4, KeepWithNext = lines.Length > 0 };
+            yield return new FindingHead(finding, mark, fonts, width, Indent) 
+            {
+                SpaceBefore = 4,
+                KeepWithNext = lines.Length > 0,
+                Weeks = [.. review.RuleHistory.FirstOrDefault(entry => entry.Rule == finding.Rule)?.Weeks.Select(week => week.Verdict) ?? []],
+            };
             foreach (var line in lines)
                 yield return line;
         }

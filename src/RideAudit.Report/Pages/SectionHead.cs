@@ -17,6 +17,9 @@ internal sealed class SectionHead(FontSet fonts, string text, float width) : Blo
     public string? Anchor { get; init; }
 
     /// <inheritdoc/>
+    public override Tag? Tag => Drawing.Tag.Heading;
+
+    /// <inheritdoc/>
     public override float Height => _lines.Sum(line => line.Leading) + 4;
 
     /// <inheritdoc/>

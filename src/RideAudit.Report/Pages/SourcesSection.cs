@@ -28,7 +28,7 @@ internal sealed class SourcesSection(ReviewDocument review, SourceMarks marks, F
         }
 
         var practice = marks.AnyPractice ? $"{SourceMarks.Practice}{Shown.Joint}common practice, no source. " : "";
-        yield return Paragraph("Sources", practice + string.Join(' ', marks.Numbered), 6);
+        yield return Paragraph("Sources", practice + string.Join(' ', marks.Numbered(appendix)), 6);
         yield return Paragraph("The method", string.Join(' ', Method()), 2);
     }
 
@@ -47,13 +47,11 @@ internal sealed class SourcesSection(ReviewDocument review, SourceMarks marks, F
 
     private IEnumerable<string> Method()
     {
-        var cuts = review.BandCutsPercent is [var low, var high, ..] ? $"low under {Shown.Number(low)}, middle under {Shown.Percent(high)} of threshold power" : "shares of threshold power";
-        yield return $"Bands: {cuts}, on 30{Shown.Joint}s means.";
-        yield return $"Training stress: hours × intensity ratio squared ×{Shown.Joint}100; without power from heart rate or the rider’s rating.";
+        if (DataWords.Cuts(review) is { Length: > 0 } cuts)
+            yield return $"Bands: {cuts}.";
+        yield return $"Stress: hours × ratio squared ×{Shown.Joint}100; without power from heart rate or rating.";
         yield return "A hard ride holds sustained time near or above threshold; a day takes its hardest ride.";
-        yield return $"Chronic load: daily stress in a mean that forgets over 42{Shown.Joint}days; ramp is its change in the week.";
-        yield return Origin();
+        yield return $"Chronic load: daily stress in a mean that fades over 42{Shown.Joint}days; ramp: its change in the week.";
+        yield return $"As of {Shown.FullDate(review.AsOf)}.";
     }
-
-    private string Origin() => $"Reviewed as of {Shown.FullDate(review.AsOf)}, on unrounded figures.";
 }

@@ -4,6 +4,7 @@ using RideAudit.Report.Drawing;
 using RideAudit.Report.Flow;
 using RideAudit.Report.Fonts;
 using RideAudit.Report.Look;
+using RideAudit.Report.Words;
 using RideAudit.Units;
 using RideAudit.Weeks;
 
@@ -46,6 +47,12 @@ internal sealed class SpacingLine : Block
         var arrows = ChangeMarks.Moves(review) ? ChangeMarks.Depth : 0;
         _unit = (float)((depth - spans - _captions - LabelDepth - arrows) / tallest);
     }
+
+    /// <inheritdoc/>
+    public override Tag? Tag => Drawing.Tag.Figure;
+
+    /// <inheritdoc/>
+    public override string? Alternative => WeekInWords.Days(_review);
 
     /// <inheritdoc/>
     public override float Height => _depth;

@@ -20,12 +20,14 @@ internal sealed class SplitBar : Block
     private readonly WeekEntry _week;
     private readonly float _width;
     private readonly TextLine _intended;
+    private readonly string _told;
     private readonly List<(string Name, double[] Shares, int[] Fills, TextLine Words)> _bars = [];
 
     /// <param name="width">Width, pt.</param>
     public SplitBar(ReviewDocument review, FontSet fonts, float width)
     {
         _week = review.Week;
+        _told = review.Summary.SplitSentence.Length > 0 ? review.Summary.SplitSentence : "No time in bands this week.";
         _width = width;
         _intended = TextLine.Of(fonts, Intended(), Styles.Quiet);
         if (_week.SplitByTime is { } time)
@@ -33,6 +35,12 @@ internal sealed class SplitBar : Block
         if (_week.SplitBySession is { } session)
             _bars.Add(("by session", [session.Easy, session.Hard], [0, 2], TextLine.Of(fonts, Words(["easy", "hard"], [session.Easy, session.Hard]), Styles.Body)));
     }
+
+    /// <inheritdoc/>
+    public override Tag? Tag => Drawing.Tag.Figure;
+
+    /// <inheritdoc/>
+    public override string? Alternative => _told;
 
     /// <inheritdoc/>
     public override float Height => _bars.Count == 0 ? TitleDepth - 5 : TitleDepth + (_bars.Count * (BarDepth + BarGap)) + 3;

@@ -19,13 +19,14 @@ internal sealed class StripKey : Block
 
     /// <param name="scale">The strips' scale.</param>
     /// <param name="width">Width, pt.</param>
-    public StripKey(StripScale scale, FontSet fonts, float width)
+    /// <param name="hasHeartRate">Heart rate runs under the power.</param>
+    public StripKey(StripScale scale, FontSet fonts, float width, bool hasHeartRate)
     {
         _width = width;
         _legendWidth = Bands.LegendWidth(fonts, Styles.Small);
         _hasPower = scale.TopW > 1;
         var text = _hasPower
-            ? $"Power over heart rate, bpm. Dotted: threshold; ticks: pauses. All {Shown.Watts(scale.TopW)} high, {Shown.Length(scale.Seconds)} wide."
+            ? $"{(hasHeartRate ? "Under the power: heart rate, bpm. " : "")}Dotted: threshold; ticks: pauses. All {Shown.Watts(scale.TopW)} high, {Shown.Length(scale.Seconds)} wide."
             : $"Heart rate, bpm. Ticks: pauses. All {Shown.Length(scale.Seconds)} wide.";
         _lines = LineBreaker.Break(fonts, [new Span(text, Styles.Small)], width - _legendWidth - Gap);
     }

@@ -1,24 +1,23 @@
 using System.Globalization;
 using RideAudit.Document;
-using RideAudit.Formatting;
 using RideAudit.Report.Drawing;
 using RideAudit.Report.Flow;
 using RideAudit.Report.Fonts;
 using RideAudit.Report.Look;
 using RideAudit.Report.Text;
-using RideAudit.Report.Words;
 
 namespace RideAudit.Report.Pages;
 
-/// <summary>What to change, most serious first, and what held.</summary>
+/// <summary>What to change, most serious first, and what held. Why stands on page two: nothing is said twice.</summary>
 internal sealed class ToChange : Block
 {
     private const float Indent = 17;
     private const int LongestWholeItem = 30;
+    private const int MostHeld = 6;
     private static readonly TextStyle Title = new(Weight.SemiBold, 11.5f, Palette.Ink);
     private static readonly TextStyle Number = new(Weight.SemiBold, 11.5f, Palette.Rust);
     private static readonly TextStyle Head = new(Weight.SemiBold, 10.5f, Palette.Ink);
-    private readonly List<(List<TextLine> Title, List<TextLine> Detail)> _items = [];
+    private readonly List<List<TextLine>> _items = [];
     private readonly List<TextLine> _held;
     private readonly float _headDepth;
     private readonly float _gap;
@@ -27,22 +26,17 @@ internal sealed class ToChange : Block
     public ToChange(ReviewDocument review, FontSet fonts, float width, Density density, bool linked)
     {
         var summary = review.Summary;
-        var marks = new SourceMarks(review);
         _width = width;
         _headDepth = density.Compact ? 16 : 18;
         _gap = density.Compact ? 4 : 6;
         foreach (var advice in summary.ToChange)
-        {
-            var title = LineBreaker.Clip(fonts, new Span(advice.Title, Title, linked ? Places.Rule(advice.Rule) : null), width - Indent, density.TitleLines);
-            _items.Add((title, LineBreaker.Clip(fonts, new Span(Detail(review, advice, marks), Styles.Quiet), width - Indent, density.DetailLines)));
-        }
-
+            _items.Add(LineBreaker.Clip(fonts, new Span(advice.Title, Title, linked ? Places.Rule(advice.Rule) : null), width - Indent, density.TitleLines));
         _held = Held(summary, fonts, width, density.HeldLines);
     }
 
     /// <inheritdoc/>
     public override float Height =>
-        (_items.Count == 0 ? 0 : _headDepth + _items.Sum(item => Depth(item.Title) + Depth(item.Detail) + _gap) + 8) + Depth(_held);
+        (_items.Count == 0 ? 0 : _headDepth + _items.Sum(item => Depth(item) + _gap) + 8) + Depth(_held);
 
     /// <inheritdoc/>
     public override void Draw(Surface surface, float x, float y)
@@ -56,8 +50,7 @@ internal sealed class ToChange : Block
         for (var i = 0; i < _items.Count; i++)
         {
             surface.Text((i + 1).ToString(CultureInfo.InvariantCulture), Number, x, y + Number.Ascent);
-            y = Lines(surface, _items[i].Title, x + Indent, y);
-            y = Lines(surface, _items[i].Detail, x + Indent, y) + _gap;
+            y = Lines(surface, _items[i], x + Indent, y) + _gap;
         }
 
         if (_items.Count > 0)
@@ -69,17 +62,11 @@ internal sealed class ToChange : Block
         Lines(surface, _held, x, y);
     }
 
-    private static string Detail(ReviewDocument review, ChangeAdvice advice, SourceMarks marks)
-    {
-        var finding = review.Findings.FirstOrDefault(candidate => candidate.Rule == advice.Rule);
-        return finding is null ? advice.Detail : $"{finding.Sentence}{Shown.Joint}{marks.Of(advice.Rule)}";
-    }
-
     private static List<TextLine> Held(SummaryEntry summary, FontSet fonts, float width, int mostLines)
     {
         string[] kept = [.. summary.Held.Select(item => item.Length <= LongestWholeItem ? item.Replace(' ', '\u00A0') : item)];
         List<TextLine> lines;
-        var count = kept.Length;
+        var count = Math.Min(kept.Length, MostHeld);
         do
         {
             var more = count < kept.Length ? $" · {kept.Length - count} more" : "";

@@ -65,12 +65,16 @@ internal sealed class TrendSection(ReviewDocument review, FontSet fonts, Sheet s
 
     private HoursTopic Hours()
     {
-        var planned = Weeks.Any(week => week.PlannedHours > 0) ? "; a stroke: that week’s own planned hours" : "";
+        var planned = Weeks.Any(week => week.PlannedHours > 0) ? "; stroke: planned" : "";
         var marks = Weeks.Any(week => week.Exception is not null)
             ? " " + string.Join(", ", Weeks.Select(week => week.Exception).OfType<ExceptionKind>().Distinct().Select(Letter)) + "."
             : "";
-        return new HoursTopic(Title(Trend.Hours, "Hours a week"), $"Hours a week by band{planned}.{marks}");
+        return new HoursTopic(HoursTitle(), $"By band{planned}.{marks}");
     }
+
+    private string HoursTitle() => review.History[^1].PlannedHours is { } planned
+        ? $"{Shown.Number(review.Week.Hours, 1)} of {Shown.Hours(planned)} planned"
+        : $"{Shown.Hours(review.Week.Hours)} this week";
 
     private static string Letter(ExceptionKind exception) => Formatting.Words.Of(exception) is var word ? $"{char.ToUpperInvariant(word[0])}{Shown.Joint}{word}" : "";
 
@@ -87,7 +91,7 @@ internal sealed class TrendSection(ReviewDocument review, FontSet fonts, Sheet s
     }
 
     private string LoadCaption() =>
-        $"Points a day at each week’s end{(Weeks.Any(week => week.SettlingIn) ? "; dotted while it settles in, the first 42 days" : "")}.";
+        $"Points a day{(Weeks.Any(week => week.SettlingIn) ? "; dotted: settling in" : "")}.";
 
     private BarTopic Ramp() => new(
         LoadTitle(), $"Ramp: the week’s change in chronic load, points. {Range(week => week.RampPerWeek, 1, "points")}",

@@ -33,18 +33,29 @@ internal sealed class VerdictBlock : Block
     }
 
     /// <inheritdoc/>
+    public override Tag? Tag => null;
+
+    /// <inheritdoc/>
     public override float Height => _headline.Sum(HeadlineLeading) + 5 + _subline.Sum(line => line.Leading);
 
     /// <inheritdoc/>
     public override void Draw(Surface surface, float x, float y)
+    {
+        surface.Tagged(Drawing.Tag.Title, null, () => DrawHeadline(surface, x, y));
+        surface.Tagged(Drawing.Tag.Paragraph, null, () => DrawSubline(surface, x, y + _headline.Sum(HeadlineLeading) + 5));
+    }
+
+    private void DrawHeadline(Surface surface, float x, float y)
     {
         foreach (var line in _headline)
         {
             line.Draw(surface, x, y + line.Ascent);
             y += HeadlineLeading(line);
         }
+    }
 
-        y += 5;
+    private void DrawSubline(Surface surface, float x, float y)
+    {
         VerdictMark.Draw(surface, _worst, x, y + _subline[0].Ascent, SublineSize);
         foreach (var line in _subline)
         {

@@ -8,8 +8,8 @@ using RideAudit.Report.Fonts;
 
 namespace RideAudit.Report.Pdf;
 
-/// <summary>Makes a PDF of pages: text as text, fonts embedded and cut down, lines as vectors, links, outline, language, metadata.</summary>
-/// <remarks>The same pages give the same bytes on every system: nothing of the machine is in them. Not tagged and not PDF/A.</remarks>
+/// <summary>Makes a PDF of pages: text as text, fonts embedded and cut down, lines as vectors, links, outline, language, metadata, and a structure tree.</summary>
+/// <remarks>The same pages give the same bytes on every system: nothing of the machine is in them. Not PDF/A and not PDF/UA.</remarks>
 internal sealed class PdfMaker
 {
     private const string Language = "en-GB";
@@ -18,8 +18,11 @@ internal sealed class PdfMaker
     // A day has no time of day and no offset: the specification (ISO 32000-1, 7.9.4) allows both to be left out.
     private static readonly LocalDatePattern Day = LocalDatePattern.CreateWithInvariantCulture("'D:'uuuuMMdd");
     private readonly PdfObjects _objects = new();
+    private readonly PdfStructure _structure;
     private readonly Dictionary<Face, PdfFont> _fonts = [];
     private readonly SortedDictionary<string, string> _places = new(StringComparer.Ordinal);
+
+    private PdfMaker() => _structure = new PdfStructure(_objects);
 
     /// <summary>The file.</summary>
     /// <param name="set">Their fonts.</param>
@@ -49,9 +52,11 @@ internal sealed class PdfMaker
         pages.Draw(index, page);
         var content = _objects.AddStream(Encoding.Latin1.GetBytes(page.Content));
         var links = page.Links.Count == 0 ? "" : $"/Annots [{string.Join('\n', page.Links)}]";
-        var leaf = _objects.Add(
+        var leaf = _objects.Reserve();
+        _objects.Set(
+            leaf,
             $"<</Type/Page/Parent {PdfObjects.To(tree)}/MediaBox [0 0 {Numerals.Plain(pages.Sheet.Width)} {Numerals.Plain(pages.Sheet.Height)}]"
-            + $"/Resources {PdfObjects.To(resources)}/Contents {PdfObjects.To(content)}{links}>>");
+            + $"/Resources {PdfObjects.To(resources)}/Contents {PdfObjects.To(content)}{links}{_structure.Add(leaf, page.Parts)}>>");
         foreach ((var name, var x, var y) in page.Places)
             _places[name] = $"[{PdfObjects.To(leaf)}/XYZ {Numerals.Plain(x)} {Numerals.Plain(y)} 0]";
         return leaf;
@@ -69,7 +74,7 @@ internal sealed class PdfMaker
         var destinations = _objects.Add($"<<{string.Concat(_places.Select(place => $"/{place.Key} {place.Value}\n"))}>>");
         var shown = outline.Length == 0 ? "" : $"/Outlines {PdfObjects.To(AddOutline(outline))}/PageMode/UseNone";
         return _objects.Add(
-            $"<</Type/Catalog/Pages {PdfObjects.To(tree)}/Dests {PdfObjects.To(destinations)}/Lang ({Language})/ViewerPreferences <</DisplayDocTitle true>>{shown}>>");
+            $"<</Type/Catalog/Pages {PdfObjects.To(tree)}/Dests {PdfObjects.To(destinations)}/Lang ({Language})/ViewerPreferences <</DisplayDocTitle true>>{_structure.Finish()}{shown}>>");
     }
 
     private int AddOutline(OutlineLine[] outline)

@@ -19,11 +19,31 @@ internal sealed class PdfPage(FontSet fonts, float height, Func<Face, PdfFont> e
     /// <summary>The drawing operators.</summary>
     public string Content => _content.ToString();
 
+    /// <summary>What the page holds in the order in which it is read; the place of each is its number in the content.</summary>
+    public List<(Tag Tag, string? Alternative)> Parts { get; } = [];
+
     /// <summary>The links, as annotations.</summary>
     public List<string> Links { get; } = [];
 
     /// <summary>Named places, y from the page's foot.</summary>
     public List<(string Name, float X, float Y)> Places { get; } = [];
+
+    /// <inheritdoc/>
+    public override void Tagged(Tag tag, string? alternative, Action draw)
+    {
+        if (tag == Tag.Artifact)
+        {
+            _content.Append("/Artifact BMC\n");
+        }
+        else
+        {
+            _content.Append($"/{PdfStructure.Role(tag)} <</MCID {PdfObjects.Whole(Parts.Count)}>> BDC\n");
+            Parts.Add((tag, alternative));
+        }
+
+        draw();
+        _content.Append("EMC\n");
+    }
 
     /// <inheritdoc/>
     public override void Clipped(Area area, Action draw)

@@ -12,7 +12,7 @@ namespace RideAudit.Report.Roster;
 /// <summary>A roster set on pages, ready to draw in any order.</summary>
 internal sealed class RosterPages : IPages
 {
-    private const float GroupGap = 6;
+    private const float SectionGap = 16;
     private const float OverFooter = 8;
     private readonly RosterDocument _roster;
     private readonly CautionFooter _footer;
@@ -53,43 +53,53 @@ internal sealed class RosterPages : IPages
     /// <inheritdoc/>
     public void Draw(int page, Surface surface)
     {
-        if (page == 0)
-            _footer.Draw(surface, Sheet.Left, Sheet.Bottom - _footer.Height);
-        else
-            DrawHead(surface);
-        surface.Text($"{page + 1} of {Count}", Styles.Tiny, Sheet.Right, Sheet.Bottom - Styles.PageNumberBaseline, Align.End);
+        if (page > 0)
+            surface.Tagged(Tag.Artifact, null, () => DrawHead(surface));
+        surface.Tagged(Tag.Artifact, null, () => surface.Text($"{page + 1} of {Count}", Styles.Tiny, Sheet.Right, Sheet.Bottom - Styles.PageNumberBaseline, Align.End));
         for (var i = 0; i < _flow[page].Count; i++)
         {
             (var block, var y) = _flow[page][i];
             if (block.Outline is not null)
                 surface.Anchor(Sheet.Left, y, Places.Outline(page, i));
-            block.Draw(surface, Sheet.Left, y);
+            block.DrawTagged(surface, Sheet.Left, y);
         }
+
+        if (page == 0)
+            _footer.DrawTagged(surface, Sheet.Left, Sheet.Bottom - _footer.Height);
     }
 
     private IEnumerable<Block> Blocks(FontSet fonts)
     {
-        var columns = new RosterColumns(Sheet.ContentWidth);
-        var heads = new RosterHeads(columns) { KeepWithNext = true };
-        yield return new RosterTop(_roster, fonts, Sheet.ContentWidth) { KeepWithNext = !_roster.Riders.IsEmpty };
-        if (_roster.Riders.IsEmpty)
+        var width = Sheet.ContentWidth;
+        var none = _roster.Riders.IsEmpty;
+        yield return new RosterTop(_roster, fonts, width) { KeepWithNext = !none };
+        if (none)
             yield break;
-        yield return heads;
-        RosterNeed? need = null;
-        for (var i = 0; i < _roster.Riders.Length; i++)
-        {
-            var rider = _roster.Riders[i];
-            var opens = rider.Need != need;
-            need = rider.Need;
-            yield return new RosterRow(rider, i + 1, columns, fonts)
-            {
-                RunningHead = heads,
-                SpaceBefore = opens && i > 0 ? GroupGap : 0,
-                Outline = opens ? Shown.Capital(Formatting.Words.Of(rider.Need)) : null,
-            };
-        }
+        var matrix = new RosterMatrix(_roster, fonts, width);
+        yield return matrix.Heads;
+        foreach (var row in matrix.Rows())
+            yield return row;
+        yield return new HairlineBlock(width, 2);
+        foreach (var block in Shared(fonts, width).Concat(Each(fonts, width)))
+            yield return block;
+    }
 
-        yield return new HairlineBlock(Sheet.ContentWidth);
+    private IEnumerable<Block> Shared(FontSet fonts, float width)
+    {
+        if (_roster.Shared.IsEmpty)
+            yield break;
+        yield return new SectionHead(fonts, "Told together", width) { SpaceBefore = SectionGap, KeepWithNext = true, Outline = "Told together" };
+        foreach (var shared in _roster.Shared)
+            yield return new SharedBlock(shared, _roster, fonts, width);
+    }
+
+    private IEnumerable<Block> Each(FontSet fonts, float width)
+    {
+        yield return new SectionHead(fonts, "Rider by rider", width) { SpaceBefore = SectionGap, KeepWithNext = true, Outline = "Rider by rider" };
+        yield return new TextBlock(fonts, RosterWords.LineKey, Styles.Tiny, width) { KeepWithNext = true };
+        for (var i = 0; i < _roster.Riders.Length; i++)
+            yield return new RosterRow(_roster, i, fonts, width);
+        yield return new HairlineBlock(width);
     }
 
     private void DrawHead(Surface surface)

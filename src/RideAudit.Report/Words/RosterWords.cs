@@ -1,15 +1,21 @@
-using System.Globalization;
 using NodaTime;
 using RideAudit.Document;
 using RideAudit.Formatting;
+using RideAudit.Report.Drawing;
+using RideAudit.Report.Look;
 using RideAudit.Rules;
 
 namespace RideAudit.Report.Words;
 
-/// <summary>A roster's counts and needs in sentences.</summary>
+/// <summary>A roster's counts, needs and facts in words.</summary>
 internal static class RosterWords
 {
-    private const string Order = "In order: broken rules, those against too much too close together first; no review; to watch; kept.";
+    /// <summary>How the small spacing lines are to be read.</summary>
+    public const string LineKey =
+        "The last four weeks of each rider, one scale a rider. Width: time. Height: intensity ratio squared. Light: easy, middle: threshold, dark: high; "
+        + "open: intensity unknown. A bar beneath: ill, away or an event.";
+
+    private const string Order = "In order of risk to the rider: coming back, rest and spacing first; then ill weeks and weeks that nobody has seen; then what was missed.";
 
     /// <summary>How many broke a rule and how many have no review: <c>7 of 40 riders broke a rule; 3 have no review.</c></summary>
     public static string Headline(RosterDocument roster)
@@ -26,12 +32,17 @@ internal static class RosterWords
     /// <summary>The other counts, and what the order is.</summary>
     public static string Subline(RosterDocument roster)
     {
-        int all = roster.Riders.Length, watch = Needing(roster, RosterNeed.Watch), kept = Needing(roster, RosterNeed.Kept);
-        if (all < 2)
+        if (roster.Riders.Length < 2)
             return "";
+        (RosterNeed Need, string Words)[] others =
+        [
+            (RosterNeed.Ill, "ill"), (RosterNeed.Watch, "to watch"), (RosterNeed.Event, "with an event"), (RosterNeed.NotJudged, "not judged"), (RosterNeed.Away, "away"),
+            (RosterNeed.Kept, "kept every rule that could be judged"),
+        ];
+        var counts = string.Join(", ", others.Select(other => (other.Words, Count: Needing(roster, other.Need))).Where(other => other.Count > 0).Select(other => $"{other.Count} {other.Words}"));
         var unused = roster.Riders.Count(rider => rider.FilesNotUsed > 0);
         var files = unused == 0 ? "" : $" {Shown.Tally(unused, "rider")} {(unused == 1 ? "has" : "have")} files that could not be used.";
-        return $"{watch.ToString(CultureInfo.InvariantCulture)} to watch, {kept.ToString(CultureInfo.InvariantCulture)} kept every rule that could be judged.{files} {Order}";
+        return $"{(counts.Length > 0 ? counts + "." : "")}{files} {Order}".Trim();
     }
 
     /// <summary>The week that all reviews are of; null when they differ or there is none.</summary>
@@ -41,29 +52,32 @@ internal static class RosterWords
         return weeks.Length == 1 ? weeks[0] : null;
     }
 
-    /// <summary>A need's mark.</summary>
-    public static Verdict Mark(RosterNeed need) => need switch
+    /// <summary>A rider's row of marks in words.</summary>
+    public static string Verdicts(RosterEntry rider) => $"{rider.Label}, {Formatting.Words.Of(rider.Need)}. "
+        + string.Join(" ", rider.Verdicts.GroupBy(one => one.Verdict).OrderByDescending(group => group.Key)
+            .Select(group => $"{Shown.Capital(Formatting.Words.Of(group.Key))}: {string.Join(", ", group.Select(one => one.Name))}."));
+
+    /// <summary>A need's mark and word.</summary>
+    public static void DrawNeed(Surface surface, RosterEntry rider, float markAt, float wordAt, float baseline)
+    {
+        VerdictMark.Draw(surface, Mark(rider.Need), markAt, baseline, Styles.Body.Size);
+        surface.Text(Formatting.Words.Of(rider.Need), NeedStyle(rider), wordAt, baseline);
+    }
+
+    /// <summary>How a need's word is set.</summary>
+    public static TextStyle NeedStyle(RosterEntry rider)
+    {
+        var wanting = rider.Need is RosterNeed.Broken or RosterNeed.Watch;
+        return (wanting ? Styles.Strong : Styles.Body) with { Colour = wanting ? Palette.Rust : Palette.Ink };
+    }
+
+    private static Verdict Mark(RosterNeed need) => need switch
     {
         RosterNeed.Broken => Verdict.Broken,
         RosterNeed.Watch => Verdict.Watch,
         RosterNeed.Kept => Verdict.Kept,
         _ => Verdict.NotJudged,
     };
-
-    /// <summary>How many rules of each verdict asked for the need; empty when none is worth a count.</summary>
-    public static string Counts(RosterEntry rider)
-    {
-        var parts = new List<string>();
-        if (rider.Broken.Length > 0)
-            parts.Add(Shown.Tally(rider.Broken.Length, "rule"));
-        if (rider.Watch.Length > 0)
-            parts.Add(parts.Count > 0 ? $"{rider.Watch.Length}{Shown.Joint}watch" : Shown.Tally(rider.Watch.Length, "rule"));
-        return string.Join(", ", parts);
-    }
-
-    /// <summary>Hours of those planned.</summary>
-    public static string Hours(RosterEntry rider) => rider.Hours is not { } hours ? Shown.Missing
-        : rider.PlannedHours is { } planned ? $"{Shown.Number(hours, 1)}{Shown.Joint}of{Shown.Joint}{Shown.Number(planned, 1)}" : Shown.Number(hours, 1);
 
     private static int Needing(RosterDocument roster, RosterNeed need) => roster.Riders.Count(rider => rider.Need == need);
 
@@ -72,6 +86,10 @@ internal static class RosterWords
         RosterNeed.Broken => "The one rider broke a rule.",
         RosterNeed.NoReview => "The one rider has no review.",
         RosterNeed.Watch => "The one rider has a rule to watch.",
+        RosterNeed.Ill => "The one rider is ill.",
+        RosterNeed.Away => "The one rider was away.",
+        RosterNeed.Event => "The one rider had an event.",
+        RosterNeed.NotJudged => "Much of the one rider’s week could not be judged.",
         _ => "The one rider kept every rule that could be judged.",
     };
 }

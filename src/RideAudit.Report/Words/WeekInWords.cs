@@ -9,9 +9,20 @@ internal static class WeekInWords
     /// <summary>The spans between hard rides and the split; empty when there is neither.</summary>
     public static string Of(WeekEntry week)
     {
-        var spans = week.Spans.IsEmpty ? "" : "Between hard rides: " + string.Join(", ", week.Spans.Select(Span)) + ". ";
+        var spans = week.Spans.IsEmpty ? "" : Spans(week) + " ";
         return (spans + Split(week)).Trim();
     }
+
+    /// <summary>The spacing line in words: each day's kind, time and stress, the spans between hard rides, and the smallest change.</summary>
+    public static string Days(ReviewDocument review)
+    {
+        var days = review.Week.Days.Select(day => day.Hours > 0
+            ? $"{Shown.Weekday(day.Date)} {day.KindInWords}, {Shown.Length(day.Hours * 3600)}, {(day.Stress is { } stress ? Shown.Points(stress) : "stress unknown")}."
+            : $"{Shown.Weekday(day.Date)} {day.KindInWords}.");
+        return string.Join(' ', [.. days, .. review.Week.Spans.IsEmpty ? [] : new[] { Spans(review.Week) }, .. review.SmallestChange is { } change ? new[] { change.Sentence } : []]);
+    }
+
+    private static string Spans(WeekEntry week) => "Between hard rides: " + string.Join(", ", week.Spans.Select(Span)) + ".";
 
     private static string Span(SpanEntry span) =>
         $"{Shown.ShortDay(span.From.Date)} to {Shown.ShortDay(span.To.Date)} {Shown.Hours(span.Hours)} ({Formatting.Words.Of(span.Verdict)})";

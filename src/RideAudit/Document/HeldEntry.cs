@@ -23,6 +23,12 @@ public sealed record HeldEntry
     /// <summary>Rules that are not kept for what was changed, in the order of the method; empty where the change is as good as the plan.</summary>
     public ImmutableArray<string> Against { get; init; } = [];
 
+    /// <summary>The repeats of the session beside what was ridden; empty for an easy session, for one told in heart rate or by feel, and where no power was ridden.</summary>
+    public ImmutableArray<RepeatEntry> Repeats { get; init; } = [];
+
+    /// <summary><see cref="Repeats"/> in one sentence; null without any.</summary>
+    public string? RepeatsSentence { get; init; }
+
     /// <summary>The same in one or two sentences.</summary>
     public required string Sentence { get; init; }
 

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Text.Json.Serialization;
 using NodaTime;
 using RideAudit.Rules;
 using RideAudit.Rules.Changes;
@@ -38,6 +39,14 @@ public sealed record ReviewDocument
 
     /// <summary>Each rule over the last eight weeks, in the order of the method.</summary>
     public ImmutableArray<RuleHistoryEntry> RuleHistory { get; init; } = [];
+
+    /// <summary>The last four weeks day by day, oldest first, the reviewed one last: what a roster draws.</summary>
+    [JsonIgnore]
+    public ImmutableArray<SmallWeek> LastWeeks { get; init; } = [];
+
+    /// <summary>The next event from the as-of date on; null when none is known.</summary>
+    [JsonIgnore]
+    public RosterEntry.Event? NextEvent { get; init; }
 
     /// <summary>Whether the rider improves; null where nothing was looked at.</summary>
     public ProgressEntry? Progress { get; init; }

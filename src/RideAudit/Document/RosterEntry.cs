@@ -3,6 +3,7 @@ using System.Text.Json.Serialization;
 using NodaTime;
 using RideAudit.Document.Converters;
 using RideAudit.Plan;
+using RideAudit.Rules;
 
 namespace RideAudit.Document;
 
@@ -15,7 +16,7 @@ public sealed record RosterEntry
     /// <summary>The rider's label; the folder's name where there is no review.</summary>
     public required string Label { get; init; }
 
-    /// <summary>Why the rider stands where.</summary>
+    /// <summary>What the rider needs.</summary>
     public required RosterNeed Need { get; init; }
 
     /// <summary>Why the rider stands here, one line.</summary>
@@ -61,4 +62,37 @@ public sealed record RosterEntry
 
     /// <summary>What the week is excepted for; null for an ordinary week and without a review.</summary>
     public ExceptionKind? Exception { get; init; }
+
+    /// <summary>Planned sessions of the week, days of rest not counted; null without a plan table.</summary>
+    public int? PlannedSessions { get; init; }
+
+    /// <summary>Those of them that were ridden, on their day or another; null without a plan table.</summary>
+    public int? PlannedSessionsDone { get; init; }
+
+    /// <summary>The coach's note on the week; null without one.</summary>
+    public string? Note { get; init; }
+
+    /// <summary>The next event from the as-of date on; null when none is known.</summary>
+    public Event? NextEvent { get; init; }
+
+    /// <summary>What is known besides, a line each: the rules by name, the figures, what is planned, the note.</summary>
+    public ImmutableArray<string> Facts { get; init; } = [];
+
+    /// <summary>What every rule says, in the order of the method; empty without a review.</summary>
+    public ImmutableArray<RuleVerdict> Verdicts { get; init; } = [];
+
+    /// <summary>The last four weeks, oldest first, the reviewed one last; fewer where the rides began later.</summary>
+    public ImmutableArray<SmallWeek> Weeks { get; init; } = [];
+
+    /// <summary>What one rule says of the rider's week.</summary>
+    /// <param name="Rule">The rule, by id.</param>
+    /// <param name="Name">Its name.</param>
+    /// <param name="Verdict">The verdict.</param>
+    public sealed record RuleVerdict(string Rule, string Name, Verdict Verdict);
+
+    /// <summary>An event to come.</summary>
+    /// <param name="From">Its first day.</param>
+    /// <param name="To">Its last day.</param>
+    /// <param name="Name">What the plan table calls it; null without a name.</param>
+    public sealed record Event(LocalDate From, LocalDate To, string? Name);
 }

@@ -1,4 +1,3 @@
-using System.Buffers;
 using System.Collections.Immutable;
 
 namespace RideAudit.Figures;
@@ -13,47 +12,41 @@ internal static class BestPowers
     /// <param name="powerW">Power on the grid, W, NaN where missing.</param>
     /// <param name="durations">Durations, s, above 0.</param>
     /// <returns>One entry a duration that fits somewhere; the earliest window where several are equal.</returns>
-    public static ImmutableArray<BestPower> Of(float[] powerW, IReadOnlyList<int> durations)
+    public static ImmutableArray<BestPower> Of(ReadOnlySpan<float> powerW, IReadOnlyList<int> durations)
     {
-        var totals = ArrayPool<double>.Shared.Rent(powerW.Length + 1);
-        var runs = new List<(int Start, int End)>();
-        totals[0] = 0;
-        for (var i = 0; i < powerW.Length; i++)
-        {
-            var isMissing = float.IsNaN(powerW[i]);
-            totals[i + 1] = totals[i] + (isMissing ? 0 : powerW[i]);
-            if (isMissing)
-                continue;
-            if (runs.Count > 0 && runs[^1].End == i)
-                runs[^1] = (runs[^1].Start, i + 1);
-            else
-                runs.Add((i, i + 1));
-        }
+        using var totals = new RunningTotals(powerW);
         var best = ImmutableArray.CreateBuilder<BestPower>();
         foreach (var duration in durations)
-            if (Best(totals, runs, duration) is { } found)
-                best.Add(found);
-        ArrayPool<double>.Shared.Return(totals);
+            if (Most(totals, duration) is var (most, run))
+                best.Add(new BestPower(duration, most / duration, Where(totals.Totals, most, run, duration)));
         return best.ToImmutable();
     }
 
-    private static BestPower? Best(double[] totals, List<(int Start, int End)> runs, int duration)
+    /// <summary>The best mean over one duration alone, W; null where no window of it fits. Where the window lies is not looked for.</summary>
+    /// <param name="totals">The ride's running totals.</param>
+    /// <param name="duration">The duration, s, above 0.</param>
+    internal static double? MeanOf(in RunningTotals totals, int duration) => Most(totals, duration)?.Sum / duration;
+
+    private static (double Sum, int Run)? Most(in RunningTotals totals, int duration)
     {
         var (most, at) = (double.NegativeInfinity, -1);
-        foreach (var (start, end) in runs)
+        foreach (var (start, end) in totals.Runs)
         {
             if (end - start < duration)
                 continue;
             var windows = end - start - duration + 1;
-            var ends = totals.AsSpan(start + duration, windows);
-            var starts = totals.AsSpan(start, windows);
-            var largest = CurveSearch.LargestDifference(ends, starts);
-            if (!(largest > most))
-                continue;
-            (most, at) = (largest, start);
-            while (totals[at + duration] - totals[at] != most)
-                at++;
+            var largest = CurveSearch.LargestDifference(totals.Totals.Slice(start + duration, windows), totals.Totals.Slice(start, windows));
+            if (largest > most)
+                (most, at) = (largest, start);
         }
-        return at < 0 ? null : new BestPower(duration, most / duration, at);
+        return at < 0 ? null : (most, at);
+    }
+
+    private static int Where(ReadOnlySpan<double> totals, double most, int start, int duration)
+    {
+        var at = start;
+        while (totals[at + duration] - totals[at] != most)
+            at++;
+        return at;
     }
 }

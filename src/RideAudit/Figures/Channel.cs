@@ -17,13 +17,4 @@ internal static class Channel
         }
         return sum / count;
     }
-
-    /// <summary>The last value; null without any.</summary>
-    public static double? Last(ReadOnlySpan<float> values)
-    {
-        for (var i = values.Length - 1; i >= 0; i--)
-            if (!float.IsNaN(values[i]))
-                return values[i];
-        return null;
-    }
 }

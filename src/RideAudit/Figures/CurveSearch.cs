@@ -123,6 +123,29 @@ internal sealed class CurveSearch
         return largest;
     }
 
+    /// <summary>The ends less their starts, and the largest of these; −∞ without any.</summary>
+    internal static double Differences(ReadOnlySpan<double> ends, ReadOnlySpan<double> starts, Span<double> differences)
+    {
+        var wideEnds = MemoryMarshal.Cast<double, Vector<double>>(ends);
+        var wideStarts = MemoryMarshal.Cast<double, Vector<double>>(starts)[..wideEnds.Length];
+        var wideDifferences = MemoryMarshal.Cast<double, Vector<double>>(differences)[..wideEnds.Length];
+        var most = new Vector<double>(double.NegativeInfinity);
+        for (var i = 0; i < wideEnds.Length; i++)
+        {
+            wideDifferences[i] = wideEnds[i] - wideStarts[i];
+            most = Vector.Max(most, wideDifferences[i]);
+        }
+        var largest = double.NegativeInfinity;
+        for (var lane = 0; lane < Vector<double>.Count; lane++)
+            largest = Math.Max(largest, most[lane]);
+        for (var i = wideEnds.Length * Vector<double>.Count; i < ends.Length; i++)
+        {
+            differences[i] = ends[i] - starts[i];
+            largest = Math.Max(largest, differences[i]);
+        }
+        return largest;
+    }
+
     private void Offer(int duration, int start)
     {
         var sum = _totals[start + duration] - _totals[start];

@@ -21,7 +21,7 @@ internal static class FigureBuilder
     public static ImmutableArray<RideFigures> Build(ImmutableArray<Ride> rides, Rider rider, Limits limits)
     {
         var thresholds = new ThresholdBook(rider, rides);
-        return [.. rides.Select(r => Build(r, thresholds.PowerFor(r), thresholds.HeartRateFor(r.Date), rider, limits))];
+        return AllCores.Select(rides, r => Build(r, thresholds.PowerFor(r), thresholds.HeartRateFor(r.Date), rider, limits));
     }
 
     /// <summary>Computes the figures of one ride.</summary>
@@ -42,7 +42,7 @@ internal static class FigureBuilder
             Kind = KindOfRide.OfNothing(ride.TimerSeconds, limits),
             Threshold = threshold,
             ThresholdHeartRateBpm = thresholdBpm,
-            DistanceM = Channel.Last(ride.Grid.DistanceM),
+            DistanceM = ride.Grid.DistanceM,
             Rating = ride.Rating,
             RatedLoad = ride.Rating is { } rating ? RatedLoad.Of(rating, ride.TimerSeconds / 60) : null,
             Remarks = ride.Remarks,
@@ -55,15 +55,18 @@ internal static class FigureBuilder
 
     private static RideFigures WithHeartRate(RideFigures figures, Ride ride, Rider rider, Limits limits)
     {
-        if (ride.Grid.HeartRateBpm is not { } heart || SampleGrid.CountValues(heart) is not (> 0 and var count))
+        if (ride.Grid.HeartRateBpm is not { Values: > 0 } channel)
             return figures;
+        using var phase = Phase.Begin("heart rate");
         figures = figures with
         {
-            MeanHeartRateBpm = Channel.Mean(heart),
-            HeartRateCoverage = Math.Min(1, count / ride.TimerSeconds),
+            MeanHeartRateBpm = channel.Mean(),
+            HeartRateCoverage = Math.Min(1, channel.Values / ride.TimerSeconds),
         };
         if (figures.ThresholdHeartRateBpm is not { } threshold || figures.HeartRateCoverage < UsableCoverage)
             return figures;
+        using var lent = channel.Lend();
+        ReadOnlySpan<float> heart = lent.Span;
         var cuts = new BandCuts(limits.HeartRateLowerCutPercent, limits.HeartRateUpperCutPercent);
         var measured = figures with
         {
@@ -84,8 +87,10 @@ internal static class FigureBuilder
         figures = figures with { PowerCoverage = coverage, Remarks = [.. figures.Remarks, .. PowerRemarks(coverage, power.Spikes)] };
         if (coverage < UsableCoverage)
             return figures;
-        var mean = Channel.Mean(power.Samples);
-        var trailing = power.Over();
+        using var samples = power.Samples.Lend();
+        using var totals = Totals(samples.Span);
+        using var trailing = TrailingPower.Of(totals, ride.Grid.Segments);
+        var mean = totals.Totals[^1] / power.Count;
         figures = figures with
         {
             Power = power,
@@ -93,29 +98,37 @@ internal static class FigureBuilder
             MeanPowerW = mean,
             WorkKj = mean * power.Count / 1000,
             NormalisedPower = NormalisedPower.Of(trailing),
+            TrendBests = TrendBests.Of(totals),
         };
-        return figures.Threshold is null ? figures : WithShares(figures, power, trailing, ride, rider, limits);
+        return figures.Threshold is null ? figures : WithShares(figures, totals, trailing, ride, rider, limits);
     }
 
-    private static RideFigures WithShares(RideFigures figures, CleanPower power, TrailingPower trailing, Ride ride, Rider rider, Limits limits)
+    private static RunningTotals Totals(ReadOnlySpan<float> samples)
+    {
+        using var phase = Phase.Begin("running totals");
+        return new RunningTotals(samples);
+    }
+
+    private static RideFigures WithShares(RideFigures figures, in RunningTotals totals, TrailingPower trailing, Ride ride, Rider rider, Limits limits)
     {
         var threshold = figures.Threshold!.Power;
         var cuts = new BandCuts(rider.Plan.LowerBandCutPercent, rider.Plan.UpperBandCutPercent);
-        var bands = IntensityBands.OfPower(trailing, power.Over(IntensityBands.MiddleWindowSeconds), threshold, cuts);
-        var (bouts, boutSeconds) = Bouts.Of(power.Over(Bouts.WindowSeconds), threshold, limits.BoutSharePercent, limits.BoutLeastSeconds);
+        using var forMiddle = TrailingPower.Of(totals, ride.Grid.Segments, IntensityBands.MiddleWindowSeconds);
+        using var forBouts = TrailingPower.Of(totals, ride.Grid.Segments, Bouts.WindowSeconds);
+        var bands = IntensityBands.OfPower(trailing, forMiddle, threshold, cuts);
+        var (bouts, boutSeconds) = Bouts.Of(forBouts, threshold, limits.BoutSharePercent, limits.BoutLeastSeconds);
         var measured = figures with
         {
             MeasuredBy = MeasureSource.Power,
             IntensityRatio = figures.NormalisedPower?.ShareOf(threshold),
             Bands = bands,
             Cuts = cuts,
-            Zones = PowerZones.Of(power.Samples, threshold),
             AtThresholdShare = SustainedPower.Of(trailing, threshold, limits.ThresholdSharePercent),
             AtHighShare = SustainedPower.Of(trailing, threshold, limits.HighSharePercent),
             NearThreshold = SustainedPower.Of(trailing, threshold, limits.NearThresholdSharePercent),
             BoutCount = bouts,
             BoutSeconds = boutSeconds,
-            HeartRateDriftPercent = ride.Grid.HeartRateBpm is { } heart ? HeartRateDrift.Of(power.Samples, heart, ride.TimerSeconds, bands) : null,
+            HeartRateDriftPercent = ride.Grid.HeartRateBpm is { } heart ? HeartRateDrift.Of(figures.Power!.Samples, heart, ride.TimerSeconds, bands) : null,
         };
         return Told(measured, KindOfRide.FromPower(measured, limits), KindSource.Power);
     }

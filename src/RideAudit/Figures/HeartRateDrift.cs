@@ -16,26 +16,29 @@ internal static class HeartRateDrift
     private const double LeastCoverage = 0.90;
 
     /// <summary>Drift, %; null where the ride is under an hour, less than 80 % low, or less than 90 % covered by either channel.</summary>
-    /// <param name="powerW">Power on the grid, W, NaN where missing.</param>
-    /// <param name="heartRateBpm">Heart rate on the grid, bpm, NaN where missing.</param>
+    /// <param name="power">Power on the grid, W.</param>
+    /// <param name="heartRate">Heart rate on the grid, bpm.</param>
     /// <param name="timerSeconds">Timer time, s.</param>
     /// <param name="bands">The ride's bands.</param>
-    public static double? Of(float[] powerW, float[] heartRateBpm, double timerSeconds, BandSeconds bands)
+    public static double? Of(PackedSamples power, PackedSamples heartRate, double timerSeconds, BandSeconds bands)
     {
         if (AsShown.Minutes(timerSeconds) < LeastMinutes || AsShown.Percent(bands.LowShare ?? 0) < LeastLowPercent
-            || SampleGrid.CountValues(powerW) < LeastCoverage * timerSeconds
-            || SampleGrid.CountValues(heartRateBpm) < LeastCoverage * timerSeconds)
+            || power.Values < LeastCoverage * timerSeconds
+            || heartRate.Values < LeastCoverage * timerSeconds)
             return null;
-        var half = LeftOutSeconds + (powerW.Length - LeftOutSeconds) / 2;
-        var first = PowerPerBeat(powerW, heartRateBpm, LeftOutSeconds, half);
-        var second = PowerPerBeat(powerW, heartRateBpm, half, powerW.Length);
+        using var phase = Phase.Begin("drift");
+        using var powerW = power.Lend();
+        using var heartRateBpm = heartRate.Lend();
+        var half = LeftOutSeconds + (power.Count - LeftOutSeconds) / 2;
+        var first = PowerPerBeat(powerW.Span[LeftOutSeconds..half], heartRateBpm.Span[LeftOutSeconds..half]);
+        var second = PowerPerBeat(powerW.Span[half..], heartRateBpm.Span[half..]);
         return first > 0 && second is not null ? (first - second) / first * 100 : null;
     }
 
-    private static double? PowerPerBeat(float[] powerW, float[] heartRateBpm, int start, int end)
+    private static double? PowerPerBeat(ReadOnlySpan<float> powerW, ReadOnlySpan<float> heartRateBpm)
     {
         double power = 0, heart = 0;
-        for (var i = start; i < end; i++)
+        for (var i = 0; i < powerW.Length; i++)
         {
             if (float.IsNaN(powerW[i]) || float.IsNaN(heartRateBpm[i]))
                 continue;

@@ -31,7 +31,7 @@ internal static class HeartRateLoad
     /// <param name="rider">Resting and highest heart rate, sex.</param>
     /// <param name="thresholdBpm">Threshold heart rate, bpm.</param>
     /// <returns>Points; null when a heart rate it needs is not given or contradicts another.</returns>
-    public static double? Of(float[] heartRateBpm, double timerSeconds, Rider rider, double thresholdBpm)
+    public static double? Of(ReadOnlySpan<float> heartRateBpm, double timerSeconds, Rider rider, double thresholdBpm)
     {
         if (rider is not { RestHeartRateBpm: { } rest, MaxHeartRateBpm: { } max } || max <= rest || thresholdBpm <= rest)
             return null;

@@ -19,6 +19,7 @@ internal static class IntensityBands
     /// <param name="cuts">In % of threshold power.</param>
     public static BandSeconds OfPower(TrailingPower forHigh, TrailingPower forMiddle, Watts threshold, BandCuts cuts)
     {
+        using var phase = Phase.Begin("bands");
         int low = 0, middle = 0, high = 0;
         var isHigh = forHigh.At(cuts.UpperPercent, threshold.Value);
         var isAboveLow = forMiddle.At(cuts.LowerPercent, threshold.Value);
@@ -38,7 +39,7 @@ internal static class IntensityBands
     /// <param name="heartRateBpm">Heart rate on the grid, bpm, NaN where missing.</param>
     /// <param name="thresholdBpm">Threshold heart rate, bpm, above 0.</param>
     /// <param name="cuts">In % of threshold heart rate.</param>
-    public static BandSeconds OfHeartRate(float[] heartRateBpm, double thresholdBpm, BandCuts cuts)
+    public static BandSeconds OfHeartRate(ReadOnlySpan<float> heartRateBpm, double thresholdBpm, BandCuts cuts)
     {
         int all = 0, aboveLow = 0, high = 0;
         var (toLower, toUpper) = (cuts.LowerPercent * thresholdBpm, cuts.UpperPercent * thresholdBpm);
@@ -56,7 +57,7 @@ internal static class IntensityBands
     /// <param name="heartRateBpm">Heart rate on the grid, bpm, NaN where missing.</param>
     /// <param name="thresholdBpm">Threshold heart rate, bpm, above 0.</param>
     /// <param name="percent">The share, %.</param>
-    public static int SecondsAtLeast(float[] heartRateBpm, double thresholdBpm, double percent)
+    public static int SecondsAtLeast(ReadOnlySpan<float> heartRateBpm, double thresholdBpm, double percent)
     {
         var seconds = 0;
         var limit = percent * thresholdBpm;

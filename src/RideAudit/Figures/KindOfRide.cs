@@ -17,6 +17,7 @@ internal static class KindOfRide
     /// <param name="limits">The limits in force.</param>
     public static RideKind FromPower(RideFigures ride, Limits limits)
     {
+        using var phase = Phase.Begin("kind");
         if (IsTooShort(ride.DurationSeconds, limits))
             return RideKind.None;
         if (IsHigh(ride, limits))

@@ -11,6 +11,7 @@ internal static class NormalisedPower
     /// <returns>Normalised power, W; null without a full window: not available is not 0.</returns>
     public static Watts? Of(TrailingPower trailing)
     {
+        using var phase = Phase.Begin("normalised power");
         double fourthPowers = 0;
         long windows = 0;
         for (var i = 0; i < trailing.Length; i++)

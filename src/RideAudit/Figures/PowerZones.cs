@@ -23,7 +23,7 @@ internal static class PowerZones
     /// <summary>Seconds in each zone; seconds without power are in none.</summary>
     /// <param name="powerW">Power on the grid, W, NaN where missing.</param>
     /// <param name="threshold">Threshold power, W, above 0.</param>
-    public static ZoneSeconds Of(float[] powerW, Watts threshold)
+    public static ZoneSeconds Of(ReadOnlySpan<float> powerW, Watts threshold)
     {
         Span<double> limits = stackalloc double[Zones - 1];
         Limits(threshold, limits);

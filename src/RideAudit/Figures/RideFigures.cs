@@ -69,7 +69,11 @@ public sealed record RideFigures
     public BandCuts? Cuts { get; init; }
 
     /// <summary>Seconds in the power zones; all 0 without power and threshold.</summary>
-    public ZoneSeconds Zones { get; init; }
+    public ZoneSeconds Zones
+    {
+        get => _zones ?? Power?.Zones ?? default;
+        init => _zones = value;
+    }
 
     /// <summary>Time at or above the threshold share, 84 % of threshold power by default; null without power and threshold.</summary>
     public SustainedTime? AtThresholdShare { get; init; }
@@ -87,6 +91,7 @@ public sealed record RideFigures
     public double BoutSeconds { get; init; }
 
     private readonly ImmutableArray<BestPower> _bests;
+    private readonly ZoneSeconds? _zones;
 
     /// <summary>Best mean powers at 5 s, 1, 3, 5, 12, 20, 60 min, as far as the ride holds them.</summary>
     public ImmutableArray<BestPower> Bests
@@ -94,6 +99,21 @@ public sealed record RideFigures
         get => !_bests.IsDefault ? _bests : Power?.Bests ?? [];
         init => _bests = value;
     }
+
+    /// <summary>The best mean over 1, 5 or 20 minutes, W; null where the ride does not hold it.</summary>
+    /// <param name="seconds">60, 300 or 1200.</param>
+    internal double? BestMeanW(int seconds)
+    {
+        if (_bests.IsDefault)
+            return TrendBests.Of(seconds);
+        foreach (var best in _bests)
+            if (best.DurationSeconds == seconds)
+                return best.MeanW;
+        return null;
+    }
+
+    /// <summary>Bests without where they lie, worked out for every ride; none without power.</summary>
+    internal TrendBests TrendBests { get; init; }
 
     /// <summary>Mean heart rate, bpm; null without heart rate.</summary>
     public double? MeanHeartRateBpm { get; init; }

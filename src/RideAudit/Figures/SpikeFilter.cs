@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using RideAudit.Rides;
 using RideAudit.Units;
 
@@ -19,27 +20,33 @@ internal static class SpikeFilter
     /// <summary>Cleans the power of a grid.</summary>
     /// <param name="grid">The grid; it is not changed.</param>
     /// <param name="threshold">Threshold power; without it only the absolute limit applies.</param>
-    /// <returns>The power without spikes (the grid's own array when there are none), and how many seconds of them there were; null without power.</returns>
-    public static (float[] PowerW, int Spikes)? Clean(SampleGrid grid, Watts? threshold)
+    /// <returns>The power without spikes (the grid's own when there are none), and how many seconds of them there were; null without power.</returns>
+    public static (PackedSamples PowerW, int Spikes)? Clean(SampleGrid grid, Watts? threshold)
     {
         if (grid.PowerW is not { } power)
             return null;
-        float[]? cleaned = null;
-        var spikes = 0;
         var least = Math.Min(HighestPowerW, TimesThreshold * (threshold?.Value ?? HighestPowerW));
-        foreach (var segment in grid.Segments)
+        return power.Highest > least ? Clean(power, grid.Segments, least) : (power, 0);
+    }
+
+    private static (PackedSamples PowerW, int Spikes) Clean(PackedSamples recorded, ImmutableArray<GridSegment> segments, double least)
+    {
+        using var power = recorded.Lend();
+        using var cleaned = recorded.Lend();
+        var spikes = 0;
+        foreach (var segment in segments)
             for (var i = segment.Start; i < segment.End; i++)
             {
-                if (!(power[i] > least) || !(power[i] > HighestPowerW || IsLone(power, i, segment)))
+                if (!(power.Span[i] > least) || !(power.Span[i] > HighestPowerW || IsLone(power.Span, i, segment)))
                     continue;
-                cleaned ??= (float[])power.Clone();
-                cleaned[i] = float.NaN;
+                cleaned.Span[i] = float.NaN;
                 spikes++;
             }
-        if (cleaned is not null)
-            foreach (var segment in grid.Segments)
-                HoldOverSpikes(cleaned.AsSpan(segment.Start, segment.Length), power.AsSpan(segment.Start, segment.Length));
-        return (cleaned ?? power, spikes);
+        if (spikes == 0)
+            return (recorded, 0);
+        foreach (var segment in segments)
+            HoldOverSpikes(cleaned.Span.Slice(segment.Start, segment.Length), power.Span.Slice(segment.Start, segment.Length));
+        return (PackedSamples.Of(cleaned.Span), spikes);
     }
 
     private static void HoldOverSpikes(Span<float> cleaned, ReadOnlySpan<float> power)
@@ -58,7 +65,7 @@ internal static class SpikeFilter
         }
     }
 
-    private static bool IsLone(float[] power, int i, GridSegment segment) =>
+    private static bool IsLone(ReadOnlySpan<float> power, int i, GridSegment segment) =>
         i > segment.Start && i + 1 < segment.End
         && power[i] > TimesNeighbours * power[i - 1]
         && power[i] > TimesNeighbours * power[i + 1];

@@ -20,27 +20,29 @@ internal static class SteadyEasy
     /// <param name="grid">Its samples.</param>
     public static ImmutableArray<Stretch> Of(RideFigures ride, SampleGrid grid)
     {
-        if (ride.Power is not { } power || grid.HeartRateBpm is not { } heart || ride.Threshold is not { } threshold || ride.Cuts is not { } cuts
+        if (ride.Power is not { } power || grid.HeartRateBpm is not { } heartRate || ride.Threshold is not { } threshold || ride.Cuts is not { } cuts
             || ride.MeasuredBy != MeasureSource.Power)
             return [];
         var below = cuts.LowerPercent / 100 * threshold.Power.Value;
         var stretches = ImmutableArray.CreateBuilder<Stretch>();
-        var trailing = power.Over();
+        using var trailing = power.Over();
+        using var samples = power.Samples.Lend();
+        using var heart = heartRate.Lend();
         foreach (var segment in grid.Segments)
         {
             for (var start = Math.Max(segment.Start, LeftOutSeconds); start + WindowSeconds <= segment.End; start += WindowSeconds)
             {
-                if (Read(power.Samples, trailing, heart, start) is { } stretch && stretch.PowerW < below)
+                if (Read(samples.Span, trailing, heart.Span, start) is { } stretch && stretch.PowerW < below)
                     stretches.Add(stretch);
             }
         }
         return stretches.ToImmutable();
     }
 
-    private static Stretch? Read(float[] power, TrailingPower trailing, float[] heart, int start)
+    private static Stretch? Read(ReadOnlySpan<float> power, TrailingPower trailing, ReadOnlySpan<float> heart, int start)
     {
-        var watts = power.AsSpan(start, WindowSeconds);
-        var beats = heart.AsSpan(start, WindowSeconds);
+        var watts = power.Slice(start, WindowSeconds);
+        var beats = heart.Slice(start, WindowSeconds);
         if (HasGap(watts) || HasGap(beats))
             return null;
         double mean = Channel.Mean(watts), stray = 0;

@@ -19,6 +19,8 @@ internal sealed class ThresholdBook
     /// <summary>Share of the best 20 minutes taken as threshold.</summary>
     public const double ShareOfBestTwentyMinutes = 0.95;
 
+    private const int TwentyMinutes = 1200;
+
     private readonly ThresholdEntry[] _powers;
     private readonly ThresholdEntry[] _heartRates;
     private readonly Lazy<ImmutableArray<PoweredRide>> _powered;
@@ -30,11 +32,7 @@ internal sealed class ThresholdBook
     {
         _powers = [.. rider.Thresholds.Where(t => t.Power is not null)];
         _heartRates = [.. rider.Thresholds.Where(t => t.HeartRateBpm is not null)];
-        _powered = new(() => [.. rides
-            .Select(r => (Ride: r, Power: UsablePower(r)))
-            .Where(r => r.Power is not null)
-            .Select(r => new PoweredRide(r.Ride.StartsAt.ToInstant(), r.Ride.Date, BestTwentyMinutes(r.Power!)))
-            .OrderBy(r => r.Start)]);
+        _powered = new(() => [.. AllCores.Select(rides, Powered).OfType<PoweredRide>().OrderBy(r => r.Start)]);
     }
 
     /// <summary>Threshold power in force on a ride's date; null when nothing tells.</summary>
@@ -84,17 +82,15 @@ internal sealed class ThresholdBook
         return low;
     }
 
-    /// <summary>Power of a ride that has it for at least half of its time: less is not used for anything.</summary>
-    private static float[]? UsablePower(Ride ride) =>
-        SpikeFilter.Clean(ride.Grid, null) is var (power, _)
-        && SampleGrid.CountValues(power) >= FigureBuilder.UsableCoverage * ride.TimerSeconds
-            ? power
-            : null;
-
-    private static double? BestTwentyMinutes(float[] power)
+    /// <summary>A ride that has power for at least half of its time: less is not used for anything.</summary>
+    private static PoweredRide? Powered(Ride ride)
     {
-        var best = BestPowers.Of(power, [1200]);
-        return best.IsEmpty ? null : best[0].MeanW;
+        using var phase = Phase.Begin("estimates");
+        if (SpikeFilter.Clean(ride.Grid, null) is not var (power, _) || power.Values < FigureBuilder.UsableCoverage * ride.TimerSeconds)
+            return null;
+        using var samples = power.Lend();
+        using var totals = new RunningTotals(samples.Span);
+        return new PoweredRide(ride.StartsAt.ToInstant(), ride.Date, BestPowers.MeanOf(totals, TwentyMinutes));
     }
 
     private readonly record struct PoweredRide(Instant Start, LocalDate Date, double? BestTwentyMinutesW);

@@ -12,7 +12,10 @@ internal static class TrailingStretches
     /// <param name="shortest">Shorter ones are dropped after joining, s.</param>
     public static List<(int Start, int End)> Find(TrailingPower trailing, Watts threshold, double sharePercent, int longestDip, double shortest)
     {
+        using var phase = Phase.Begin("stretches");
         var found = new List<(int Start, int End)>();
+        if (!trailing.MayReach(sharePercent, threshold.Value))
+            return found;
         var atLeast = trailing.At(sharePercent, threshold.Value);
         foreach (var segment in trailing.Segments)
         {

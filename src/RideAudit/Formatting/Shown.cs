@@ -81,15 +81,9 @@ public static partial class Shown
         };
     }
 
-    /// <summary>A length of time in a table, to the minute: <c>45 min</c>, <c>2 h 00</c>, <c>2 h 05</c>; a dash for null.</summary>
+    /// <summary>A length of time in a table, written as in a sentence; a dash for null.</summary>
     /// <param name="seconds">Unrounded, s.</param>
-    public static string TableLength(double? seconds)
-    {
-        if (seconds is not { } known || !double.IsFinite(known))
-            return Missing;
-        var (hours, minutes) = Split(known);
-        return hours == 0 ? Minutes(minutes) : Quantity(hours, "h") + Joint + minutes.ToString("00", Culture);
-    }
+    public static string TableLength(double? seconds) => seconds is { } known && double.IsFinite(known) ? Length(known) : Missing;
 
     /// <summary>A window that figures are looked for over: <c>5 s</c>, <c>20 min</c>.</summary>
     /// <param name="seconds">Whole, s.</param>

@@ -41,5 +41,12 @@ internal sealed record FileContent
     public static FileContent Nothing(string file) => new() { File = file };
 
     public static FileContent Unusable(string file, string problem, string sentence) =>
-        new() { File = file, Notices = [new FileNotice(file, problem, null, sentence, true)] };
+        Unusable(file, problem, [], sentence);
+
+    /// <param name="file">The name it is shown under.</param>
+    /// <param name="problem">One or two words.</param>
+    /// <param name="headers">The first row of a CSV file whose columns were not understood.</param>
+    /// <param name="sentence">What, and what to do.</param>
+    public static FileContent Unusable(string file, string problem, ImmutableArray<string> headers, string sentence) =>
+        new() { File = file, Notices = [new FileNotice(file, problem, null, sentence, true) { Headers = headers }] };
 }

@@ -1,3 +1,5 @@
+using System.Collections.Immutable;
+
 namespace RideAudit.Ingest;
 
 /// <summary>What happened to one file.</summary>
@@ -13,4 +15,7 @@ public sealed record FileNotice(string File, string Problem, string? Kept, strin
 
     /// <summary>The whole of it in one line.</summary>
     public string Line => OtherFiles > 0 ? Sentence : $"{File}: {Sentence}";
+
+    /// <summary>The first row of a CSV file whose columns were not understood, as it is written; empty for every other notice.</summary>
+    public ImmutableArray<string> Headers { get; init; } = [];
 }

@@ -3,11 +3,17 @@ using RideAudit.Ingest.Csv;
 using RideAudit.Ingest.Fit;
 using RideAudit.Ingest.Text;
 using RideAudit.Ingest.Xml;
+using RideAudit.Rides;
+using RideAudit.Units;
 
 namespace RideAudit.Ingest;
 
 /// <summary>Sends what a file holds to the reader for what it is, unpacking as needed.</summary>
-internal sealed class FileOpener(IngestContext context, ReadLimits limits, CancellationToken cancel)
+/// <param name="context">The rider, as far as known.</param>
+/// <param name="limits">How much is read at most.</param>
+/// <param name="cancel">Stops between an archive's entries.</param>
+/// <param name="mayReadAgain">False when the rider is known for good: then no file's bytes are kept.</param>
+internal sealed class FileOpener(IngestContext context, ReadLimits limits, CancellationToken cancel, bool mayReadAgain)
 {
     private ArchiveWork Unpacking => new(limits, cancel, Open);
 
@@ -22,9 +28,9 @@ internal sealed class FileOpener(IngestContext context, ReadLimits limits, Cance
         // Asked before anything is read: pipes and devices have no length, and reading one may never end.
         if (length == 0)
             return [NoRide.Refuse(name, FileKind.Empty)];
-        var head = new byte[(int)Math.Min(length, ContentSniffer.LooksAt)];
-        var read = input.ReadAtLeast(head, head.Length, throwOnEndOfStream: false);
-        var kind = ContentSniffer.KindOf(head.AsSpan(0, read));
+        Span<byte> head = stackalloc byte[(int)Math.Min(length, ContentSniffer.LooksAt)];
+        head = head[..input.ReadAtLeast(head, head.Length, throwOnEndOfStream: false)];
+        var kind = ContentSniffer.KindOf(head);
         if (kind == FileKind.Zip && input.CanSeek)
         {
             input.Position = 0;
@@ -35,10 +41,34 @@ internal sealed class FileOpener(IngestContext context, ReadLimits limits, Cance
         if (length > limits.LargestFileBytes)
             return [NoRide.TooLarge(name, limits)];
         layers.Budget.Hold(length);
+        if (kind == FileKind.Fit && length < limits.ReadAlone && !RiderTexts.Are(name))
+        {
+            using var lent = new Lent<byte>((int)length);
+            return [Read(name, lent.Span[..ReadOn(input, head, lent.Span)])];
+        }
         var bytes = GC.AllocateUninitializedArray<byte>((int)length);
-        head.AsSpan(0, read).CopyTo(bytes);
-        read += input.ReadAtLeast(bytes.AsSpan(read), bytes.Length - read, throwOnEndOfStream: false);
+        var read = ReadOn(input, head, bytes);
         return Open(name, read == bytes.Length ? bytes : bytes[..read], layers);
+    }
+
+    /// <summary>Reads what follows a head that was read already.</summary>
+    /// <returns>Bytes in all, no more than the buffer holds.</returns>
+    private static int ReadOn(Stream input, ReadOnlySpan<byte> head, Span<byte> buffer)
+    {
+        using var reading = Phase.Begin("reading");
+        head.CopyTo(buffer);
+        return head.Length + input.ReadAtLeast(buffer[head.Length..], buffer.Length - head.Length, throwOnEndOfStream: false);
+    }
+
+    /// <summary>Reads a FIT file from a buffer that is not kept.</summary>
+    private FileContent Read(string name, ReadOnlySpan<byte> fit)
+    {
+        var asked = context.ForNextFile();
+        var content = Hashed(FitRideReader.Read(name, fit, asked), fit);
+        if (!asked.WasAsked || !mayReadAgain)
+            return content;
+        var kept = fit.ToArray();
+        return content with { Again = other => Hashed(FitRideReader.Read(name, kept, other), kept) };
     }
 
     /// <summary>Opens content that is in memory.</summary>
@@ -61,7 +91,7 @@ internal sealed class FileOpener(IngestContext context, ReadLimits limits, Cance
             return new FileContent { File = name, Texts = [new NamedText(name, TextBytes.Reader(bytes).ReadToEnd())] };
         var asked = context.ForNextFile();
         var content = Read(name, bytes, kind, asked);
-        return asked.WasAsked ? content with { Again = other => Read(name, bytes, kind, other) } : content;
+        return asked.WasAsked && mayReadAgain ? content with { Again = other => Read(name, bytes, kind, other) } : content;
     }
 
     private static FileContent Read(string name, byte[] bytes, FileKind kind, IngestContext context)
@@ -76,8 +106,15 @@ internal sealed class FileOpener(IngestContext context, ReadLimits limits, Cance
             FileKind.Binary when RideEndings.IsFit(name) => FitRideReader.Read(name, bytes, context),
             _ => NoRide.Refuse(name, kind),
         };
-        return content.IsOfUse
-            ? content with { Hash = ContentHash.Of(bytes) }
-            : content;
+        return Hashed(content, bytes);
+    }
+
+    private static FileContent Hashed(FileContent content, ReadOnlySpan<byte> bytes) =>
+        content.IsOfUse ? content with { Hash = HashOf(bytes) } : content;
+
+    private static UInt128 HashOf(ReadOnlySpan<byte> bytes)
+    {
+        using var hashing = Phase.Begin("hashing");
+        return ContentHash.Of(bytes);
     }
 }

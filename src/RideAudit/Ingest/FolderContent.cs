@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using RideAudit.Ingest.Csv;
 using RideAudit.Plan.Table;
 using RideAudit.Rides;
 
@@ -19,6 +20,9 @@ public sealed record FolderContent
     /// <summary>Everything that is planned: the plan tables among the files, put together in the order of their names.</summary>
     public PlanTable Plan { get; init; } = PlanTable.Empty;
 
+    /// <summary>The plan tables one by one, in the order of their names, as they must be to be written again.</summary>
+    public ImmutableArray<PlanSheet> PlanSheets { get; init; } = [];
+
     /// <summary>Files that could not be used, repairs, duplicates.</summary>
     public required ImmutableArray<FileNotice> Notices { get; init; }
 
@@ -33,4 +37,18 @@ public sealed record FolderContent
 
     /// <summary>True when that zone is the machine's, not the rider file's.</summary>
     public bool TimeZoneIsTheMachines { get; init; }
+
+    /// <summary>The same files with other plan tables in place of theirs, as if these had been read with them.</summary>
+    /// <param name="sheets">The tables, in the order of their names.</param>
+    public FolderContent WithPlan(ImmutableArray<PlanSheet> sheets)
+    {
+        var plan = PlanTable.Merge(sheets);
+        var others = Notices.Where(n => n.Problem != PlanTables.Unreadable);
+        return this with
+        {
+            Plan = plan,
+            PlanSheets = sheets,
+            Notices = [.. others.Concat(PlanTables.Notices(plan, sheets)).OrderBy(n => n.File, StringComparer.Ordinal)],
+        };
+    }
 }

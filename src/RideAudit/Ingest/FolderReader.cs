@@ -1,5 +1,6 @@
 using NodaTime;
 using RideAudit.Plan;
+using RideAudit.Units;
 
 namespace RideAudit.Ingest;
 
@@ -16,14 +17,14 @@ public static class FolderReader
     /// <exception cref="OperationCanceledException"><paramref name="cancel"/> was signalled.</exception>
     public static FolderContent Read(
         string folder, Rider rider, DateTimeZone machineZone, IProgress<IngestProgress>? progress, CancellationToken cancel) =>
-        Read(folder, new Intake(rider, machineZone, cancel), progress, cancel);
+        Read(folder, new Intake(rider, machineZone, cancel) { KeepsOnlyWhatIsJudged = true }, progress, cancel);
 
     /// <summary>The same with an intake of its own.</summary>
     internal static FolderContent Read(string folder, Intake intake, IProgress<IngestProgress>? progress, CancellationToken cancel)
     {
         if (!Path.Exists(folder))
             throw new DirectoryNotFoundException($"There is no folder {folder}.");
-        var (files, walkNotices) = FolderWalker.Walk(folder);
+        var (files, walkNotices) = Listed(folder);
         walkNotices.ForEach(intake.Tell);
         var done = 0;
         Parallel.For(0, files.Count, new ParallelOptions { CancellationToken = cancel }, i =>
@@ -32,6 +33,12 @@ public static class FolderReader
             progress?.Report(new IngestProgress(Interlocked.Increment(ref done), files.Count, files[i].Name));
         });
         return intake.Finish();
+    }
+
+    private static (List<FolderWalker.FoundFile> Files, List<FileNotice> Notices) Listed(string folder)
+    {
+        using var listing = Phase.Begin("listing");
+        return FolderWalker.Walk(folder);
     }
 
     /// <summary>Pipes and devices have no length; opening one may never end.</summary>

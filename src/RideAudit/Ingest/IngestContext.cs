@@ -11,6 +11,9 @@ internal sealed class IngestContext(Rider rider, DateTimeZone machineZone)
     /// <summary>True once an answer was given that another rider file could give otherwise.</summary>
     public bool WasAsked { get; private set; }
 
+    /// <summary>Cadence and speed, which no figure is computed from, are kept as well.</summary>
+    public bool KeepsAll { get; init; } = true;
+
     public DateTimeZone Zone => Asked().TimeZone ?? machineZone;
 
     public bool ZoneIsTheMachines => Asked().TimeZone is null;
@@ -26,7 +29,7 @@ internal sealed class IngestContext(Rider rider, DateTimeZone machineZone)
     public Instant AtLocal(LocalDateTime local) => Zone.AtLeniently(local).ToInstant();
 
     /// <summary>The same rider asked afresh.</summary>
-    public IngestContext ForNextFile() => new(rider, machineZone);
+    public IngestContext ForNextFile() => new(rider, machineZone) { KeepsAll = KeepsAll };
 
     private Rider Asked()
     {

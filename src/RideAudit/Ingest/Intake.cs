@@ -6,6 +6,7 @@ using RideAudit.Ingest.Csv;
 using RideAudit.Plan;
 using RideAudit.Plan.Table;
 using RideAudit.Rides;
+using RideAudit.Units;
 
 namespace RideAudit.Ingest;
 
@@ -47,7 +48,7 @@ public sealed class Intake
         _cancel = cancel;
     }
 
-    /// <summary>Lets go of what no figure is computed from (cadence, speed, altitude) as soon as a file is read: for where memory is scarce.</summary>
+    /// <summary>Lets go of what no figure is computed from (cadence, speed) as soon as a file is read.</summary>
     public bool KeepsOnlyWhatIsJudged { get; init; }
 
     /// <summary>Reads one file. What is wrong with it becomes a notice, never an exception.</summary>
@@ -70,10 +71,11 @@ public sealed class Intake
     /// <returns>The same in whatever order the files were added.</returns>
     public FolderContent Finish()
     {
+        using var phase = Phase.Begin("copies and duplicates");
         var texts = _contents.SelectMany(c => c.Texts).OrderBy(t => t.File, StringComparer.Ordinal).ToArray();
         var riderFile = texts.Where(t => RiderTexts.IsRiderFile(t.File)).OrderBy(t => t.File.Count(c => c == '/')).FirstOrDefault();
         var rider = _given ?? RiderIn(riderFile) ?? new Rider();
-        var context = new IngestContext(rider, _machineZone);
+        var context = Context(rider);
         var contents = _contents.Select(c => c.ReadFor(context)).OrderBy(c => c.File, StringComparer.Ordinal).ThenBy(c => c.Hash);
         var notices = _notices.OrderBy(n => n.Sentence, StringComparer.Ordinal).ToList();
         var copies = new List<(string LeftOut, string Kept)>();
@@ -92,6 +94,7 @@ public sealed class Intake
             Recordings = kept,
             LoggedRides = log,
             Plan = plan,
+            PlanSheets = [.. sheets],
             Notices = [.. notices.OrderBy(n => n.File, StringComparer.Ordinal)],
             RiderFile = riderFile,
             Notes = [.. texts.Where(t => RiderTexts.IsNote(t.File))],
@@ -109,9 +112,9 @@ public sealed class Intake
         _cancel.ThrowIfCancellationRequested();
         Interlocked.Increment(ref _seen);
         var rider = _given ?? _found;
-        foreach (var content in Read(name, open, leaveOpen, new FileOpener(new IngestContext(rider ?? new Rider(), _machineZone), _limits, _cancel)))
+        foreach (var content in Read(name, open, leaveOpen, new FileOpener(Context(rider ?? new Rider()), _limits, _cancel, mayReadAgain: rider is null)))
         {
-            _contents.Add(Thinned(rider is null ? content : content with { Again = null }));
+            _contents.Add(rider is null ? content : content with { Again = null });
             foreach (var text in content.Texts)
                 if (text.File == RiderTexts.RiderFile && _given is null)
                     _found = RiderIn(text) ?? new Rider();
@@ -168,9 +171,7 @@ public sealed class Intake
         };
     }
 
-    private FileContent Thinned(FileContent content) => !KeepsOnlyWhatIsJudged || content.Recordings.IsEmpty
-        ? content
-        : content with { Recordings = [.. content.Recordings.Select(r => r with { Grid = r.Grid with { CadenceRpm = null, SpeedMps = null } })] };
+    private IngestContext Context(Rider rider) => new(rider, _machineZone) { KeepsAll = !KeepsOnlyWhatIsJudged };
 
     private static Rider? RiderIn(NamedText? riderFile) =>
         riderFile is { } file ? RiderFileReader.Read(file.Text, file.File).Rider : null;

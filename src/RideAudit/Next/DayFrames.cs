@@ -47,7 +47,7 @@ internal sealed class DayFrames(WeekFrame frame, PlanTable table, ImmutableArray
             return day with { Standing = stands };
         // The day after an event is for rest.
         var free = IsEvent(date.PlusDays(-1)) ? 0 : FreeOn(date.DayOfWeek);
-        return IsEvent(date.PlusDays(1)) && free >= OpenersMinutes
+        return free >= OpenersMinutes && IsForOpeners(date)
             ? day with { Standing = [frame.Stock.Of(SessionLibrary.All.First(s => s.Purpose == SessionPurpose.Openers), OpenersMinutes)!] }
             : day with { Free = free };
     }
@@ -65,6 +65,10 @@ internal sealed class DayFrames(WeekFrame frame, PlanTable table, ImmutableArray
         var room = day >= IsoDayOfWeek.Saturday ? WeekendRoom : Math.Max(UsualRoom, roomPerRide * 6 / 5 / 5 * 5);
         return Math.Max(room, usual.Longest * 6 / 5 / 5 * 5);
     }
+
+    // The day before the event; where it has no room, the one before that.
+    private bool IsForOpeners(LocalDate date) => IsEvent(date.PlusDays(1))
+        || (IsEvent(date.PlusDays(2)) && !IsEvent(date.PlusDays(1)) && FreeOn(date.PlusDays(1).DayOfWeek) < OpenersMinutes);
 
     private bool IsEvent(LocalDate date) => frame.Calendar.KindOn(date) == ExceptionKind.Event;
 

@@ -4,6 +4,7 @@ using RideAudit.Plan;
 using RideAudit.Plan.Table;
 using RideAudit.Rules;
 using RideAudit.Sessions;
+using RideAudit.Units;
 using RideAudit.Weeks;
 
 namespace RideAudit.Next;
@@ -11,7 +12,8 @@ namespace RideAudit.Next;
 /// <summary>Gathers what is known of a week before it is laid out.</summary>
 /// <param name="rider">The rider file.</param>
 /// <param name="table">The plan tables.</param>
-internal sealed class FrameBuilder(Rider rider, PlanTable table)
+/// <param name="anewFrom">The first day of weeks laid out anew, whatever the program planned for them before; null: of none.</param>
+internal sealed class FrameBuilder(Rider rider, PlanTable table, LocalDate? anewFrom = null)
 {
     private const double EventWeekShare = 0.6;
     // What was missed is not made up for: the days left take a little more than their part.
@@ -21,17 +23,6 @@ internal sealed class FrameBuilder(Rider rider, PlanTable table)
     private readonly Dictionary<Limits, RideStock> _stocks = [];
     private readonly PlanCalendar _calendar = new(rider, table);
 
-    /// <summary>The rider with the plan tables' events among the exceptions.</summary>
-    private readonly Rider _withEvents = rider with
-    {
-        Exceptions =
-        [
-            .. (rider.Exceptions.IsDefault ? [] : rider.Exceptions)
-                .Concat(table.Sessions.Where(s => s.Kind == PlannedKind.Event).Select(s => new PlanException(s.Date, s.Date, ExceptionKind.Event)))
-                .OrderBy(e => e.From),
-        ],
-    };
-
     /// <summary>The frame of a week; null when no hours are planned and none are to be derived.</summary>
     /// <param name="startsOn">The week's first day.</param>
     /// <param name="past">Every week before, oldest first; may be empty.</param>
@@ -39,7 +30,7 @@ internal sealed class FrameBuilder(Rider rider, PlanTable table)
     /// <param name="proposed">Days of earlier weeks that the layouts made lighter.</param>
     public WeekFrame? Build(LocalDate startsOn, ImmutableArray<WeekFacts> past, ImmutableArray<DayFacts> ridden, bool testDue, ImmutableArray<PlanException> proposed)
     {
-        var known = WithProposed(proposed);
+        var known = With(proposed);
         var plan = PlanOf(known, past, startsOn);
         var now = new PlanCalendar(known, PlanTable.Empty);
         var ordinary = WeekAim.Ordinary(past, now, plan.Limits);
@@ -49,7 +40,7 @@ internal sealed class FrameBuilder(Rider rider, PlanTable table)
         var lighter = exceptions.None && ridden.IsEmpty && (EventNext(startsOn) || IsLighterDue(plan, past, startsOn, hours));
         if (lighter)
         {
-            known = WithProposed(proposed.Add(new PlanException(startsOn, startsOn.PlusDays(6), ExceptionKind.Lighter)));
+            known = With(proposed.Add(new PlanException(startsOn, startsOn.PlusDays(6), ExceptionKind.Lighter)));
             plan = PlanOf(known, past, startsOn);
             now = new PlanCalendar(known, PlanTable.Empty);
             exceptions = now.Week(startsOn);
@@ -63,7 +54,7 @@ internal sealed class FrameBuilder(Rider rider, PlanTable table)
             Calendar = now,
             Past = past,
             Days = [],
-            Aim = new WeekAim(0, 0, 0, 0, 0, WeekAim.MostMinutesOf(past, plan.Limits), isStep),
+            Aim = new WeekAim(0, 0, 0, 0, 0, WeekAim.MostMinutesOf(past, plan.Limits, hours), isStep),
             Stock = stock,
             Exceptions = exceptions,
             ProposedLighter = lighter,
@@ -73,8 +64,10 @@ internal sealed class FrameBuilder(Rider rider, PlanTable table)
         return frame with { Aim = AimOf(frame, hours, ordinary) };
     }
 
-    private Rider WithProposed(ImmutableArray<PlanException> proposed) =>
-        _withEvents with { Exceptions = [.. _withEvents.Exceptions.Concat(proposed).OrderBy(e => e.From)] };
+    private Rider With(ImmutableArray<PlanException> proposed) => rider with
+    {
+        Exceptions = [.. (rider.Exceptions.IsDefault ? [] : rider.Exceptions).Concat(table.Exceptions(anewFrom)).Concat(proposed).OrderBy(e => e.From)],
+    };
 
     private RideStock StockOf(Limits limits, LocalDate date)
     {
@@ -120,7 +113,8 @@ internal sealed class FrameBuilder(Rider rider, PlanTable table)
         var returns = absence?.Days >= LongAbsenceDays;
         if (returns && ordinary.Length > 0)
             hours = Math.Min(hours, ReturnShare * ordinary.Average(w => w.Hours));
-        var minutes = (int)Math.Round(hours * share * 60);
+        // The event comes on top of the short rides around it.
+        var minutes = (int)Math.Round(hours * share * 60) + frame.Days.Where(d => d is { Exception: ExceptionKind.Event, Ridden: null }).Sum(d => d.Standing.Sum(r => r.Minutes));
         var ridden = (int)(frame.Days.Sum(d => d.Ridden?.RideSeconds ?? 0) / 60);
         var left = frame.Days.Count(d => d.Ridden is null);
         if (left < 7)
@@ -133,7 +127,7 @@ internal sealed class FrameBuilder(Rider rider, PlanTable table)
             (high, threshold) = threshold > 0 ? (high, threshold - 1) : (high - 1, 0);
         var most = frame.Aim.MostMinutes;
         var wantsLong = !exceptions.Lighter && !exceptions.Away && !exceptions.Event;
-        var asked = (int)Math.Ceiling(limits.LongRideHours * 60 / 5 - 1e-9) * 5;
+        var asked = (int)Math.Ceiling(limits.LongRideHours * 60 / 5 - Close.Hair) * 5;
         return frame.Aim with
         {
             Minutes = minutes,

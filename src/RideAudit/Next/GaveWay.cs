@@ -11,14 +11,11 @@ internal static class GaveWay
 
     public static GaveWayEntry? Of(WeekFrame frame, Layout layout, WeekJudge judge)
     {
-        var wanting = Wanting(layout, judge);
+        var wanting = judge.Wanting(layout.Rides.AsSpan());
         return wanting.Length == 0 ? null : new GaveWayEntry(
             [.. wanting.Select(r => r.Id)],
             $"No layout keeps {Shown.List(wanting.Select(r => $"“{r.Name}”"))}: {Why(frame, wanting)}.");
     }
-
-    private static Rule[] Wanting(Layout layout, WeekJudge judge) =>
-        [.. judge.Wanting(layout.Facts).Union(judge.Wanting(judge.Facts(layout.Rides.AsSpan(), rough: true)))];
 
     private static string Why(WeekFrame frame, Rule[] wanting)
     {
@@ -38,7 +35,7 @@ internal static class GaveWay
     private static bool Helps(WeekFrame frame, Rule[] wanting)
     {
         var search = new WeekSearch(frame);
-        return search.Find() is { } layout && wanting.Except(Wanting(layout, search.Judge)).Any();
+        return search.Find() is { } layout && wanting.Except(search.Judge.Wanting(layout.Rides.AsSpan())).Any();
     }
 
     private static DayFrame WithoutStanding(DayFrame day) =>

@@ -46,7 +46,8 @@ public static class NextBuilder
     /// <param name="ridden">The weeks before and those laid out, ridden exactly so.</param>
     internal static NextDocument LayOut(NextStart start, Rider rider, PlanTable table, int weeks, out ImmutableArray<WeekFacts> ridden)
     {
-        var frames = new FrameBuilder(start.Known(rider), table);
+        // A week begun stays as light as it was laid out; whether one to come is lighter is asked again.
+        var frames = new FrameBuilder(start.Known(rider), table, start.Ridden.IsEmpty ? start.StartsOn : start.StartsOn.PlusDays(7));
         var past = start.Past;
         var over = start.Ridden;
         var proposed = ImmutableArray<PlanException>.Empty;

@@ -36,11 +36,15 @@ internal sealed record NextStart
         : rider;
 
     /// <summary>The start for a request. Rides on the as-of date itself count here: what is ridden is not laid out again.</summary>
-    public static NextStart Of(FolderContent folder, Rider rider, ReviewRequest request)
+    /// <param name="folder">What the folder holds.</param>
+    /// <param name="rider">The rider file.</param>
+    /// <param name="request">From when it is looked.</param>
+    /// <param name="fromWeekBegun">Without any ride the week begun counts, its days over as not ridden; else the next week is the first.</param>
+    public static NextStart Of(FolderContent folder, Rider rider, ReviewRequest request, bool fromWeekBegun = false)
     {
         var firstDay = rider.Plan.WeekStartsOn;
         if (Workbook.Open(folder, rider, request) is not { } reviewed)
-            return First(folder, rider, request);
+            return First(folder, rider, request, fromWeekBegun);
         var asOf = reviewed.AsOf;
         var startsOn = reviewed.Week.StartsOn.PlusDays(7);
         var estimate = rider.Thresholds.Any(t => t.Power is not null) ? null : reviewed.Figures.LastOrDefault(f => f.Threshold is not null)?.Threshold?.Power;
@@ -58,10 +62,13 @@ internal sealed record NextStart
     }
 
     // Without rides: the week that begins on the day asked, else the next one.
-    private static NextStart First(FolderContent folder, Rider rider, ReviewRequest request)
+    private static NextStart First(FolderContent folder, Rider rider, ReviewRequest request, bool fromWeekBegun)
     {
         var asOf = request.AsOf ?? request.Today;
         var week = WeekTable.StartOf(asOf, rider.Plan.WeekStartsOn);
-        return new NextStart { AsOf = asOf, StartsOn = week == asOf ? week : week.PlusDays(7), Past = [], Zone = folder.TimeZone };
+        var start = new NextStart { AsOf = asOf, StartsOn = week == asOf || fromWeekBegun ? week : week.PlusDays(7), Past = [], Zone = folder.TimeZone };
+        return fromWeekBegun
+            ? start with { Ridden = [.. Enumerable.Range(0, Period.DaysBetween(week, asOf)).Select(i => DayFacts.Build(week.PlusDays(i), [], 0, new Limits()))] }
+            : start;
     }
 }

@@ -54,8 +54,8 @@ internal static class NextWriter
         MinutesFrom = least,
         MinutesTo = most,
         ExpectedStress = ride.Figures.Stress,
-        Blocks = ride.Fitted.Blocks,
-        Sentence = SessionWords.Of(ride.Fitted, measures),
+        Blocks = ride.IsUsual ? null : ride.Fitted.Blocks,
+        Sentence = ride.IsUsual ? "" : SessionWords.Of(ride.Fitted, measures),
         Stands = ride.Stands,
     };
 
@@ -77,7 +77,7 @@ internal static class NextWriter
         Kind = row.Kind,
         Session = row.Session,
         ExpectedStress = row.Stress ?? ride?.Figures.Stress,
-        Sentence = row.Note is { } note ? Shown.Sentence(note) : row.Kind == PlannedKind.Event ? "The event." : ride is null ? "" : SessionWords.Of(ride.Fitted, measures),
+        Sentence = row.Note is { } note ? Shown.Sentence(note) : row.Kind == PlannedKind.Event ? "The event." : ride is null or { IsUsual: true } ? "" : SessionWords.Of(ride.Fitted, measures),
         Stands = true,
         Row = row,
     };

@@ -26,7 +26,7 @@ public static class PlanCheck
     /// <returns>One entry a planned week that is not over; without weeks, and with a note, when there is none.</returns>
     public static NextDocument Build(FolderContent folder, Rider rider, ReviewRequest request, PlanTable table, int? weeks = null)
     {
-        var start = NextStart.Of(folder, rider, request);
+        var start = NextStart.Of(folder, rider, request, fromWeekBegun: true);
         return Judge(start, rider, table, weeks ?? int.MaxValue);
     }
 
@@ -107,15 +107,7 @@ public static class PlanCheck
             };
         }
 
-        private static Rider WithEvents(Rider rider, PlanTable table) => rider with
-        {
-            Exceptions =
-            [
-                .. (rider.Exceptions.IsDefault ? [] : rider.Exceptions)
-                    .Concat(table.Sessions.Where(s => s.Kind == PlannedKind.Event).Select(s => new PlanException(s.Date, s.Date, ExceptionKind.Event)))
-                    .OrderBy(e => e.From),
-            ],
-        };
+        private static Rider WithEvents(Rider rider, PlanTable table) => new PlanCalendar(rider, table).RiderWithEvents;
 
         private WeekFacts Ridden()
         {

@@ -13,7 +13,7 @@ public static class PlanRows
     /// <remarks>Days already ridden, and what stands in a plan table by hand, are not the layout’s to write.</remarks>
     /// <param name="document">The weeks.</param>
     public static ImmutableArray<PlannedSession> Of(NextDocument document) =>
-        [.. document.Weeks.SelectMany(w => w.Days.Where(d => d.Date >= w.From && d.RiddenMinutes == 0).SelectMany(Rows))];
+        [.. document.Weeks.SelectMany(w => w.Days.Where(d => d.Date >= w.From && d.RiddenMinutes == 0).SelectMany(Rows).Select(r => IsLighter(w) ? r with { Exception = ExceptionKind.Lighter } : r))];
 
     /// <summary>Lays the weeks out in a table. Rows made by hand stay, in this table and in every other, and so do their days.</summary>
     /// <param name="sheet">The table to write into.</param>
@@ -30,6 +30,8 @@ public static class PlanRows
             sheet, [.. rows.Where(r => !byHand.Contains(r.Date))], document.Weeks[0].From, document.Weeks[^1].StartsOn.PlusDays(6));
         return (updated, [.. byHand.Union(leftOut.Select(s => s.Date)).Order()]);
     }
+
+    private static bool IsLighter(NextWeekEntry week) => week.ProposedLighter || week.Exception == ExceptionKind.Lighter;
 
     private static IEnumerable<PlannedSession> Rows(NextDayEntry day)
     {

@@ -21,19 +21,24 @@ internal sealed class PrintedRanges
 
     public static PrintedRanges Of(WeekFrame frame, Layout layout, WeekJudge judge)
     {
+        var wanting = judge.Wanting(layout.Rides.AsSpan());
         var weight = Weigh(judge, layout.Rides);
         foreach (var share in Shares)
         {
             var least = Ends(frame, layout, share, -1);
             var most = Ends(frame, layout, share, 1);
-            if (share == 0 || (Weigh(judge, least) <= weight && Weigh(judge, most) <= weight))
+            if (share == 0 || (Keeps(least) && Keeps(most)))
                 return new PrintedRanges(Minutes(least), Minutes(most));
         }
         throw new InvalidOperationException("The last share is none.");
+
+        // One rule less broken does not make up for another.
+        bool Keeps(ImmutableArray<ImmutableArray<StockRide>> rides) =>
+            Weigh(judge, rides) <= weight && !judge.Wanting(rides.AsSpan()).Except(wanting).Any();
     }
 
     private static double Weigh(WeekJudge judge, ImmutableArray<ImmutableArray<StockRide>> rides) =>
-        Math.Max(judge.Weigh(judge.Facts(rides.AsSpan(), rough: false)), judge.Weigh(judge.Facts(rides.AsSpan(), rough: true)));
+        judge.Weigh(judge.Facts(rides.AsSpan()), rides.AsSpan());
 
     private static ImmutableArray<int> Minutes(ImmutableArray<ImmutableArray<StockRide>> rides) => [.. rides.Select(r => r.Sum(s => s.Minutes))];
 

@@ -44,8 +44,11 @@ internal sealed class RideStock(Rider rider, Limits limits, LocalDate date)
     private StockRide? Standing(string? name, PlannedKind kind, int minutes, SessionBlocks? own)
     {
         var blocks = own ?? (name is null ? null : _book.Find(name));
-        var ride = (blocks is null ? null : Make(name ?? blocks.ToString(), null, blocks, minutes)) ?? Make($"usual {kind}", null, UsualSession.Of(kind, minutes, rider.Experience), minutes);
-        return ride is null ? null : ride with { Name = name, Stands = true };
+        if (blocks is not null && Make(name ?? blocks.ToString(), null, blocks, minutes) is { } written)
+            return written with { Name = name, Stands = true };
+        return Make($"usual {kind}", null, UsualSession.Of(kind, minutes, rider.Experience), minutes) is { } usual
+            ? usual with { Name = name, Stands = true, IsUsual = true }
+            : null;
     }
 
     private StockRide? Make(string name, SessionPurpose? purpose, SessionBlocks blocks, int minutes)

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using NodaTime;
 using RideAudit.Figures;
 using RideAudit.Plan;
@@ -18,6 +19,9 @@ internal sealed class SessionChoice(WeekFrame frame)
     private const int UsualMinutes = 60;
     private static readonly LocalDate Monday = new(2020, 1, 6);
     private static readonly SessionPurpose[] High = [SessionPurpose.LongIntervals, SessionPurpose.ShortIntervals];
+
+    // Every fourth time sprints, for riders of some experience: variety, and a step that intervals do not train.
+    private static readonly SessionPurpose[] HighWithSprints = [SessionPurpose.LongIntervals, SessionPurpose.ShortIntervals, SessionPurpose.LongIntervals, SessionPurpose.Sprints];
     private static readonly SessionPurpose[] Threshold = [SessionPurpose.Threshold, SessionPurpose.SweetSpot, SessionPurpose.OverUnders];
     private readonly Dictionary<(PlannedKind, int, int, int), StockRide?> _chosen = [];
 
@@ -52,7 +56,7 @@ internal sealed class SessionChoice(WeekFrame frame)
             var next = own[(Week + ordinal) % own.Length];
             return frame.Stock.Of(next, Math.Min(room, Math.Max(next.Minutes, FittedSession.LeastMinutes(next.Blocks))));
         }
-        var purposes = kind == PlannedKind.High ? High : Threshold;
+        var purposes = kind != PlannedKind.High ? Threshold : frame.Rider.Experience == Experience.New ? High : HighWithSprints;
         for (var i = 0; i < purposes.Length; i++)
         {
             if (Step(purposes[(Week + ordinal + i) % purposes.Length], room, back + (frame.IsLighter ? LighterStepsBack : 0)) is { } session)
@@ -70,18 +74,31 @@ internal sealed class SessionChoice(WeekFrame frame)
             return null;
         var last = Recent(purpose);
         var most = last > 0 ? last * MostGrowth + MostGrowthSeconds : 0;
-        var at = 0;
+        var at = FirstStep(steps);
         for (var i = 1; i < steps.Length; i++)
         {
             if (frame.Stock.Of(steps[i], steps[i].ShortestDay) is { } ride && WorkOf(ride.Figures, purpose) <= most)
-                at = i;
+                at = Math.Max(at, i);
         }
         return steps[Math.Max(0, at - back)];
     }
 
+    // Where nothing is known of the rider's riding, their word counts, and a step less of it: a racing rider does not begin where a new one does.
+    private int FirstStep(ImmutableArray<LibrarySession> steps)
+    {
+        if (frame.Past.Any(w => w.RideCount > 0) || frame.Rider.Experience == Experience.New)
+            return 0;
+        for (var i = 0; i < steps.Length; i++)
+        {
+            if (steps[i].Experience >= frame.Rider.Experience - 1)
+                return i;
+        }
+        return 0;
+    }
+
     private double Recent(SessionPurpose purpose)
     {
-        var kind = High.Contains(purpose) ? RideKind.High : RideKind.Threshold;
+        var kind = HighWithSprints.Contains(purpose) ? RideKind.High : RideKind.Threshold;
         double most = 0;
         for (var i = frame.Past.Length - 1; i >= 0 && i >= frame.Past.Length - WeeksOfWork; i--)
         {
@@ -94,6 +111,7 @@ internal sealed class SessionChoice(WeekFrame frame)
     private static double WorkOf(RideFigures ride, SessionPurpose purpose) => purpose switch
     {
         SessionPurpose.ShortIntervals => Math.Max(ride.BoutSeconds, ride.AtHighShare?.SustainedSeconds ?? 0),
+        SessionPurpose.Sprints => ride.BoutSeconds,
         SessionPurpose.LongIntervals => ride.AtHighShare?.SustainedSeconds ?? 0,
         _ => ride.AtThresholdShare?.SustainedSeconds ?? 0,
     };

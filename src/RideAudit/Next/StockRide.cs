@@ -12,7 +12,8 @@ namespace RideAudit.Next;
 /// <param name="Purpose">What the library has it for; null for one that is not of the library.</param>
 /// <param name="Fitted">Its blocks, fitted to its length.</param>
 /// <param name="Stands">It was not laid out: it stands in the rider file or the plan table.</param>
-internal sealed record StockRide(string? Name, SessionPurpose? Purpose, FittedSession Fitted, RideFigures Figures, bool Stands = false)
+/// <param name="IsUsual">Nobody said what to ride: its blocks are what such a ride usually is, for the rules to judge and not to be told.</param>
+internal sealed record StockRide(string? Name, SessionPurpose? Purpose, FittedSession Fitted, RideFigures Figures, bool Stands = false, bool IsUsual = false)
 {
     // What real riding adds to even blocks on paper, after the simulated rides of the tests (common practice, no source):
     // an uneven road takes some easy time above the low band and makes all riding cost a little more.
@@ -21,6 +22,9 @@ internal sealed record StockRide(string? Name, SessionPurpose? Purpose, FittedSe
     private const double EasyCosts = 1.10;
     private const double HardCosts = 1.05;
 
+    // One ride at the top of its range on a windy day, the others as laid out: what a day may cost beyond the road.
+    private const double HeavyDayCosts = 1.08;
+
     public int Minutes => Fitted.Minutes;
 
     public bool IsHard => Figures.IsHard;
@@ -28,14 +32,16 @@ internal sealed record StockRide(string? Name, SessionPurpose? Purpose, FittedSe
     /// <summary>The figures on a day.</summary>
     public RideFigures On(LocalDate date) => Figures with { File = Named(date), StartsAt = (date + LocalTime.Noon).WithOffset(Offset.Zero) };
 
-    /// <summary>The figures on a day, ridden on an uneven road.</summary>
-    public RideFigures Rough(LocalDate date)
+    /// <summary>The figures on a day, ridden on a road.</summary>
+    public RideFigures On(LocalDate date, Road road)
     {
+        if (road == Road.Paper)
+            return On(date);
         var kept = IsHard ? LowKeptAroundWork : Figures.Kind == RideKind.Recovery ? 1 : LowKept;
         var leaves = Figures.Bands.Low * (1 - kept);
         return On(date) with
         {
-            Stress = Figures.Stress * (IsHard ? HardCosts : EasyCosts),
+            Stress = Figures.Stress * (IsHard ? HardCosts : EasyCosts) * (road == Road.Heavy ? HeavyDayCosts : 1),
             Bands = Figures.Bands + new BandSeconds(-leaves, leaves, 0),
         };
     }

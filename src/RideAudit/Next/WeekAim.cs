@@ -16,6 +16,8 @@ internal sealed record WeekAim(int Minutes, int Rides, int HighDays, int Thresho
     // Growth a week is aimed at: inside the limit of the rule, so that the rough edges of real weeks stay inside it as well.
     private const double StepOfHours = 1.2;
     private const int WeeksOfHabit = 6;
+    private const double LongUnknown = 1.2;
+    private const double LongestOfWeek = 3;
 
     /// <summary>Hard days of a usual week.</summary>
     public int HardDays => HighDays + ThresholdDays;
@@ -75,12 +77,14 @@ internal sealed record WeekAim(int Minutes, int Rides, int HighDays, int Thresho
         return Math.Min(rides, openDays);
     }
 
-    /// <summary>The longest ride that does not grow far beyond the recent ones, min.</summary>
-    public static int MostMinutesOf(ImmutableArray<WeekFacts> past, Limits limits)
+    /// <summary>The longest ride that does not grow far beyond the recent ones, min; without any a fifth more than is asked for, or a third of the week.</summary>
+    public static int MostMinutesOf(ImmutableArray<WeekFacts> past, Limits limits, double hours)
     {
         var longest = past.TakeLast(limits.JumpDays / 7).Select(w => w.LongestRideSeconds / 60).DefaultIfEmpty(0).Max();
         if (longest <= 0)
             longest = past.Select(w => w.LongestRideSeconds / 60).DefaultIfEmpty(0).Max();
-        return longest <= 0 ? int.MaxValue : Math.Max((int)limits.JumpLeastMinutes - 5, (int)Math.Floor(longest * limits.JumpRatio / 5) * 5);
+        return longest <= 0
+            ? (int)(Math.Max(LongUnknown * limits.LongRideHours, hours / LongestOfWeek) * 12) * 5
+            : Math.Max((int)limits.JumpLeastMinutes - 5, (int)Math.Floor(longest * limits.JumpRatio / 5) * 5);
     }
 }

@@ -14,28 +14,49 @@ internal sealed class WeekJudge
     private const double HoursWatchWeight = 50;
     private const double ProtectingFactor = 2;
 
+    // Which two days are the heaviest is a matter of some points: the rule is asked once more with each pair of days it looks at
+    // a little heavier, from the one over the border before to the one that ends on the fifth day.
+    private const int Roads = 6;
+
     private readonly WeekFrame _frame;
     private readonly Background _background;
     private readonly ImmutableArray<DayFacts> _empty;
-    private readonly Dictionary<(StockRide, int, bool), DayFacts> _days = [];
+    private readonly Dictionary<(StockRide, int, Road), DayFacts> _days = [];
     private readonly (Rule Rule, double Watch, double Broken)[] _rules;
+    private readonly (Rule Rule, double Watch, double Broken) _restAfterLoad;
 
     public WeekJudge(WeekFrame frame)
     {
         _frame = frame;
         _empty = [.. frame.Days.Select(d => d.Ridden ?? DayFacts.Build(d.Date, [], 0, frame.Limits))];
-        _background = new Background(Review(Facts([.. Enumerable.Repeat(ImmutableArray<StockRide>.Empty, 7)], rough: false)));
+        _background = new Background(Review(Facts([.. Enumerable.Repeat(ImmutableArray<StockRide>.Empty, 7)])));
         // The rule on the threshold says nothing of a week's layout.
         _rules = [.. RuleBook.Standard.Rules.Where(r => r is not ThresholdFresh).Select(Weighed)];
+        _restAfterLoad = _rules.Single(r => r.Rule is RestAfterLoad);
     }
 
     /// <summary>The week ridden so.</summary>
-    public WeekFacts Facts(ReadOnlySpan<ImmutableArray<StockRide>> rides, bool rough)
+    /// <param name="rides">The rides of each day.</param>
+    /// <param name="road">What they are ridden on.</param>
+    /// <param name="heavyFrom">The first of two days that cost more than the others; null where none do.</param>
+    public WeekFacts Facts(ReadOnlySpan<ImmutableArray<StockRide>> rides, Road road = Road.Paper, int? heavyFrom = null)
     {
         var built = ImmutableArray.CreateBuilder<DayFacts>(7);
         for (var i = 0; i < 7; i++)
-            built.Add(rides[i].IsDefaultOrEmpty ? _empty[i] : Day(rides[i], i, rough));
+            built.Add(rides[i].IsDefaultOrEmpty ? _empty[i] : Day(rides[i], i, i - heavyFrom is 0 or 1 ? Road.Heavy : road));
         return WeekFacts.Build(built.MoveToImmutable(), _frame.LoadBefore, FirstRide(rides), _frame.Exceptions.Leading);
+    }
+
+    /// <summary>The weight of a layout on paper and on the road, the worse of them; 0 when every rule is kept or not judged.</summary>
+    /// <param name="written">The layout on paper.</param>
+    /// <param name="rides">Its rides.</param>
+    /// <param name="atMost">Where it is more, how much more does not matter.</param>
+    public double Weigh(WeekFacts written, ReadOnlySpan<ImmutableArray<StockRide>> rides, double atMost = double.MaxValue)
+    {
+        var weight = Weigh(written, atMost);
+        for (var i = 0; i < Roads && weight <= atMost; i++)
+            weight = Math.Max(weight, i == 0 ? Weigh(Facts(rides, Road.Uneven), atMost) : WeightOf(_restAfterLoad, Facts(rides, Road.Uneven, i - 2)));
+        return weight;
     }
 
     /// <summary>The weight of what the rules say of a week; 0 when every one is kept or not judged.</summary>
@@ -52,11 +73,16 @@ internal sealed class WeekJudge
         return weight;
     }
 
-    /// <summary>The rules that a week does not keep, in their order.</summary>
-    public IEnumerable<Rule> Wanting(WeekFacts week)
+    /// <summary>The rules that a layout does not keep, on paper or on the road, in their order.</summary>
+    public Rule[] Wanting(ReadOnlySpan<ImmutableArray<StockRide>> rides)
     {
-        var judged = new JudgedWeek(week, _background);
-        return _rules.Select(r => r.Rule).Where(r => r.Decide(judged).IsWanting);
+        var found = Wanting(Facts(rides)).Union(Wanting(Facts(rides, Road.Uneven))).ToHashSet();
+        for (var i = 1; i < Roads; i++)
+        {
+            if (WeightOf(_restAfterLoad, Facts(rides, Road.Uneven, i - 2)) > 0)
+                found.Add(_restAfterLoad.Rule);
+        }
+        return [.. _rules.Select(r => r.Rule).Where(found.Contains)];
     }
 
     /// <summary>Every finding of a week.</summary>
@@ -64,19 +90,28 @@ internal sealed class WeekJudge
 
     public WeekUnderReview Review(WeekFacts week) => new(week, new Past(_frame.Past), _frame.Plan);
 
-    private DayFacts Day(ImmutableArray<StockRide> rides, int index, bool rough)
+    private IEnumerable<Rule> Wanting(WeekFacts week)
+    {
+        var judged = new JudgedWeek(week, _background);
+        return _rules.Select(r => r.Rule).Where(r => r.Decide(judged).IsWanting);
+    }
+
+    private double WeightOf((Rule Rule, double Watch, double Broken) rule, WeekFacts week) =>
+        rule.Rule.Decide(new JudgedWeek(week, _background)).Verdict switch { Verdict.Watch => rule.Watch, Verdict.Broken => rule.Broken, _ => 0 };
+
+    private DayFacts Day(ImmutableArray<StockRide> rides, int index, Road road)
     {
         if (rides.Length > 1)
-            return Build(rides, index, rough);
-        if (!_days.TryGetValue((rides[0], index, rough), out var day))
-            _days[(rides[0], index, rough)] = day = Build(rides, index, rough);
+            return Build(rides, index, road);
+        if (!_days.TryGetValue((rides[0], index, road), out var day))
+            _days[(rides[0], index, road)] = day = Build(rides, index, road);
         return day;
     }
 
-    private DayFacts Build(ImmutableArray<StockRide> rides, int index, bool rough)
+    private DayFacts Build(ImmutableArray<StockRide> rides, int index, Road road)
     {
         var date = _frame.Days[index].Date;
-        return DayFacts.Build(date, rides.Select(r => rough ? r.Rough(date) : r.On(date)), 0, _frame.Limits);
+        return DayFacts.Build(date, rides.Select(r => r.On(date, road)), 0, _frame.Limits);
     }
 
     private NodaTime.LocalDate? FirstRide(ReadOnlySpan<ImmutableArray<StockRide>> rides)

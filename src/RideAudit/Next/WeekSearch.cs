@@ -64,16 +64,14 @@ internal sealed class WeekSearch(WeekFrame frame)
     private double Offer(ImmutableArray<ImmutableArray<StockRide>> rides, double taste)
     {
         _tried++;
-        var written = _judge.Facts(rides.AsSpan(), rough: false);
+        var written = _judge.Facts(rides.AsSpan());
         var score = taste + HoursWeight * Math.Abs(written.RideSeconds / 60 - frame.Aim.Minutes) / Math.Max(1, frame.Aim.Minutes);
         if (written.RideCount == 0 && frame.Aim.Rides > 0)
             score += NothingRidden;
         if (_best is not null && score >= _best.Score)
             return 1;
         var room = _best is null ? double.MaxValue : _best.Score - score;
-        var weight = _judge.Weigh(written, room);
-        if (weight <= room)
-            weight = Math.Max(weight, _judge.Weigh(_judge.Facts(rides.AsSpan(), rough: true), room));
+        var weight = _judge.Weigh(written, rides.AsSpan(), room);
         if (_best is null || score + weight < _best.Score)
             _best = new Layout(rides, written, score + weight, 0);
         return weight;

@@ -13,7 +13,7 @@ internal sealed class PlanCalendar
 
     /// <summary>Lays rider file and plan tables over each other.</summary>
     /// <param name="rider">The rider file.</param>
-    /// <param name="table">The plan tables; their event rows are event exceptions.</param>
+    /// <param name="table">The plan tables; their event rows, and rows that say so, are exceptions.</param>
     public PlanCalendar(Rider rider, PlanTable table)
     {
         _rider = rider;
@@ -21,7 +21,7 @@ internal sealed class PlanCalendar
         _exceptions =
         [
             .. rider.Exceptions.IsDefault ? [] : rider.Exceptions,
-            .. table.Sessions.Where(s => s.Kind == PlannedKind.Event).Select(s => new PlanException(s.Date, s.Date, ExceptionKind.Event)),
+            .. table.Exceptions(),
         ];
         // On a day with several the later of this order counts: who is ill has no event.
         foreach (var kind in (ExceptionKind[])[ExceptionKind.Lighter, ExceptionKind.Away, ExceptionKind.Event, ExceptionKind.Ill])

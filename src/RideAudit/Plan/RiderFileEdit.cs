@@ -60,6 +60,9 @@ public sealed record RiderFileEdit
     /// <summary>Days that can be ridden on; an empty list takes the key out: any day.</summary>
     public ImmutableArray<IsoDayOfWeek>? Days { get; init; }
 
+    /// <summary>Headers of CSV columns by channel, among <see cref="RiderFileReader.CsvChannels"/>; a channel that is not named stays as it is.</summary>
+    public ImmutableSortedDictionary<string, Answer<string>> CsvColumns { get; init; } = ImmutableSortedDictionary<string, Answer<string>>.Empty;
+
     /// <summary>All excepted days as they are to be; null: as they are. Those that are written already keep their lines.</summary>
     public ImmutableArray<PlanException>? Exceptions { get; init; }
 }

@@ -27,6 +27,8 @@ public static class RiderFileEditor
         RiderFileEditorThresholds.Set(editor, rider, edit, firstRide);
         SetHeartRates(editor, rider, edit);
         SetPlan(editor, rider, edit);
+        foreach (var (channel, header) in edit.CsvColumns)
+            Set(editor, "csv", channel, header, rider.CsvColumns.GetValueOrDefault(channel), TomlValues.Text);
         if (edit.Exceptions is { } exceptions)
             RiderFileEditorExceptions.Set(editor, exceptions);
         return editor.Text;

@@ -22,7 +22,7 @@ internal static class Headline
         if (broken.Length > 0)
             return Broken(broken);
         var watch = ranked.FirstOrDefault(f => f.WeeksInARow < WeeksThatTire);
-        if (Unjudged.IsMuch(week, findings))
+        if (Unjudged.IsMuch(week.Week.Finished, findings))
             return Unjudged.Headline(watch, findings);
         if (watch is not null)
             return week.Week.Finished ? $"The plan was kept; worth a look: {watch.Headline}." : $"So far the week keeps the plan; worth a look: {watch.Headline}.";

@@ -33,7 +33,7 @@ internal static class PlannedEntries
                 Breaks = judged is null ? [] : [.. judged.Breaks.Select(b => b.Rule)],
                 Sentence = judged is null ? null : PlanWords.OfPlan(judged.Breaks),
             },
-            PlannedAndRidden = [.. Lines(entry, sessions, book).Select(l => LineOf(l, judged?.Against(l, names)))],
+            PlannedAndRidden = [.. Lines(entry, sessions, book).Select(l => LineOf(l, judged?.Against(l, names), names))],
             Days = [.. entry.Days.Select(d => d with { Planned = [.. rows.Where(r => r.Date == d.Date)] })],
         };
     }
@@ -56,13 +56,20 @@ internal static class PlannedEntries
         Blocks = (session.Blocks ?? (session.Session is { } name ? names.Find(name) : null))?.ToString(),
     };
 
-    private static HeldEntry LineOf(HeldLine line, ImmutableArray<JudgedByPlan.Loss>? against) => new()
+    private static HeldEntry LineOf(HeldLine line, ImmutableArray<JudgedByPlan.Loss>? against, SessionBook names)
     {
-        Planned = line.Planned is { } p ? new HeldEntry.PlannedPart(p.Date, p.Kind, p.Minutes, p.Session) : null,
-        Rides = [.. line.Rides.Select(r => r.File)],
-        RiddenOn = line.RiddenOn,
-        Outcomes = line.Outcomes,
-        Against = against is { } rules ? [.. rules.Select(r => r.Rule)] : [],
-        Sentence = against is { } found && PlanWords.OfChange(line, found) is { } did ? $"{line.Sentence} {did}" : line.Sentence,
-    };
+        var hardest = line.Rides.MaxBy(r => (r.Kind, r.Stress));
+        var repeats = hardest is not null && line.Planned is { IsRest: false } row && names.Fitted(row) is { } fitted ? HeldRepeats.Of(fitted, hardest) : [];
+        return new()
+        {
+            Planned = line.Planned is { } p ? new HeldEntry.PlannedPart(p.Date, p.Kind, p.Minutes, p.Session) : null,
+            Rides = [.. line.Rides.Select(r => r.File)],
+            RiddenOn = line.RiddenOn,
+            Outcomes = line.Outcomes,
+            Against = against is { } rules ? [.. rules.Select(r => r.Rule)] : [],
+            Repeats = [.. repeats.Select(r => new RepeatEntry(r.Seconds, r.LowW, r.HighW, r.RiddenW, r.RiddenW is null ? null : hardest!.File, r.StartSecond))],
+            RepeatsSentence = RepeatWords.Of(repeats),
+            Sentence = against is { } found && PlanWords.OfChange(line, found) is { } did ? $"{line.Sentence} {did}" : line.Sentence,
+        };
+    }
 }

@@ -12,7 +12,8 @@ internal static class PowerCurves
     {
         if (figures.Power is not { } power)
             return null;
-        var curve = PowerCurve.Of(power.Samples);
+        using var samples = power.Samples.Lend();
+        var curve = PowerCurve.Of(samples.Span);
         var means = ImmutableArray.CreateBuilder<double>(curve.LongestSeconds);
         for (var seconds = 1; seconds <= curve.LongestSeconds; seconds++)
             means.Add(curve.At(seconds).MeanW);

@@ -86,9 +86,9 @@ internal static class ProgressWriter
     private static double? Best(IEnumerable<RideFigures> rides, int seconds)
     {
         double? best = null;
-        foreach (var power in rides.SelectMany(r => r.Bests))
-            if (power.DurationSeconds == seconds && !(best >= power.MeanW))
-                best = power.MeanW;
+        foreach (var ride in rides)
+            if (ride.BestMeanW(seconds) is { } mean && !(best >= mean))
+                best = mean;
         return best;
     }
 

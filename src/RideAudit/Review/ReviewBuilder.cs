@@ -3,9 +3,9 @@ using RideAudit.Document;
 using RideAudit.Figures;
 using RideAudit.Ingest;
 using RideAudit.Plan;
-using RideAudit.Plan.Table;
 using RideAudit.Rules;
 using RideAudit.Rules.Changes;
+using RideAudit.Units;
 using RideAudit.Weeks;
 
 namespace RideAudit.Review;
@@ -57,9 +57,10 @@ public static class ReviewBuilder
     {
         var stop = Workbook.StopAtLastRide(folder, rider, request);
         var book = Workbook.Open(folder, rider, ToTheEnd(request with { AsOf = request.AsOf ?? stop }, rider));
+        var weeks = book is null ? null : new PastWeeks(book, folder.Plan);
         return new WeeksDocument(
             "rideaudit-weeks/1",
-            book is null ? [] : [.. book.Weeks.Select((w, i) => PlannedEntries.Add(WeekEntries.Of(w, book.Weeks[..i], book.Plan), book, rules: null))])
+            book is null ? [] : [.. book.Weeks.Select((w, i) => PlannedEntries.Add(WeekEntries.Of(w, book.Weeks[..i], weeks!.PlanOf(i)), book, rules: null))])
         {
             Notices = stop is { } last ? [NoticeWriter.Stopped(last)] : [],
         };
@@ -80,8 +81,9 @@ public static class ReviewBuilder
     internal static ReviewDocument Review(FolderContent folder, Workbook book, ReviewRequest request)
     {
         var week = new WeekUnderReview(book.Week, new Past(book.Before), book.Plan);
-        var findings = Streaks.Count(request.Rules.Judge(week), request.Rules, book.Weeks, book.Plan);
-        var change = ChangeSearch.Find(week, findings, request.Rules);
+        var weeks = new PastWeeks(book, folder.Plan);
+        var findings = Timed("rules", () => Streaks.Count(request.Rules.Judge(week), request.Rules, weeks));
+        var change = Timed("change", () => ChangeSearch.Find(week, findings, request.Rules));
         findings = Remedies.With(findings, change, week, request.Rules);
         var notices = NoticeWriter.Write(folder, book);
         var entry = WeekEntries.Of(book.Week, book.Before, book.Plan) with { Spans = [.. findings.SelectMany(f => f.Spans).Select(Span)] };
@@ -92,13 +94,15 @@ public static class ReviewBuilder
             AsOf = book.AsOf,
             Rider = Rider(book.Plan, folder),
             Week = entry,
-            History = History(book, folder.Plan),
-            RuleHistory = RuleHistory.Write(book, findings, request.Rules, folder.Plan),
-            Progress = ProgressWriter.Write(book),
+            History = History(weeks),
+            RuleHistory = Timed("rules of the weeks before", () => RuleHistory.Write(weeks, findings, request.Rules)),
+            Progress = Timed("trend", () => ProgressWriter.Write(book)),
+            LastWeeks = LastWeeks.Of(book),
+            NextEvent = LastWeeks.NextEvent(book.Calendar, book.AsOf),
             Rides = [.. book.Week.Rides.Select(r => RideEntries.Of(r, withStretches: true))],
             Findings = findings,
             SmallestChange = change,
-            Thresholds = ThresholdsWriter.Write(book.Figures, book.Week.EndsOn),
+            Thresholds = Timed("thresholds", () => ThresholdsWriter.Write(book.Figures, book.Week.EndsOn)),
             Notices = notices,
             Summary = SummaryWriter.Write(week, entry, findings, change, notices),
             BandCutsPercent = [plan.LowerBandCutPercent, plan.UpperBandCutPercent],
@@ -107,10 +111,16 @@ public static class ReviewBuilder
         };
     }
 
-    private static ImmutableArray<HistoryEntry> History(Workbook book, PlanTable table)
+    private static T Timed<T>(string phase, Func<T> work)
     {
-        var first = Math.Max(0, book.Weeks.Length - MostHistoryWeeks);
-        return [.. Enumerable.Range(first, book.Weeks.Length - first).Select(week => WeekEntries.History(book.Weeks[week]) with { PlannedHours = HoursAsked(PlansByWeek.Of(book, week, table)) })];
+        using var timed = Phase.Begin(phase);
+        return work();
+    }
+
+    private static ImmutableArray<HistoryEntry> History(PastWeeks weeks)
+    {
+        var first = Math.Max(0, weeks.Count - MostHistoryWeeks);
+        return [.. Enumerable.Range(first, weeks.Count - first).Select(week => WeekEntries.History(weeks[week]) with { PlannedHours = HoursAsked(weeks.PlanOf(week)) })];
     }
 
     private static double? HoursAsked(PlanInForce plan) => plan.AskedHours ?? plan.PlannedHours;
@@ -147,7 +157,7 @@ public static class ReviewBuilder
         Tier = plan.Tier,
         Experience = plan.Rider.Experience,
         TimeZone = folder.TimeZone,
-        PlannedHours = plan.PlannedHours,
+        PlannedHours = HoursAsked(plan) is > 0 and var hours ? hours : null,
         PlannedHoursFromHistory = plan.PlannedHoursFromHistory,
     };
 }

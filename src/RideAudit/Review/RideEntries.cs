@@ -49,8 +49,11 @@ internal static class RideEntries
     {
         if (ride.Power is not { } power)
             return [];
-        return [.. new[] { ride.AtThresholdShare, ride.AtHighShare }
-            .OfType<SustainedTime>()
-            .SelectMany(s => s.Runs.Select(run => new StretchEntry(s.SharePercent, run.Start, run.End, Channel.Mean(power.Samples.AsSpan()[run.Start..run.End]))))];
+        using var samples = power.Samples.Lend();
+        var entries = ImmutableArray.CreateBuilder<StretchEntry>();
+        foreach (var sustained in new[] { ride.AtThresholdShare, ride.AtHighShare }.OfType<SustainedTime>())
+            foreach (var (start, end) in sustained.Runs)
+                entries.Add(new StretchEntry(sustained.SharePercent, start, end, Channel.Mean(samples.Span[start..end])));
+        return entries.ToImmutable();
     }
 }

@@ -16,24 +16,31 @@ internal static class RideTracer
         var step = Math.Max(1, (grid.Length + MostSamples - 1) / MostSamples);
         return new RideTrace(
             step,
-            figures.Power is { } power ? Thin(Means(power.Over()), step) : [],
+            figures.Power is { } power ? Means(power, step) : [],
             grid.HeartRateBpm is { } heart ? Thin(heart, step) : [],
             [.. grid.Segments.Skip(1).Select(s => s.Start)]);
     }
 
-    private static float[] Means(TrailingPower power)
+    private static ImmutableArray<float> Means(CleanPower power, int step)
     {
-        var means = new float[power.Length];
-        for (var i = 0; i < means.Length; i++)
-            means[i] = (float)power.MeanAt(i);
-        return means;
+        using var trailing = power.Over();
+        using var means = new Lent<float>(trailing.Length);
+        for (var i = 0; i < trailing.Length; i++)
+            means.Span[i] = (float)trailing.MeanAt(i);
+        return Thin(means.Span, step);
     }
 
-    private static ImmutableArray<float> Thin(float[] channel, int step)
+    private static ImmutableArray<float> Thin(PackedSamples channel, int step)
+    {
+        using var samples = channel.Lend();
+        return Thin(samples.Span, step);
+    }
+
+    private static ImmutableArray<float> Thin(ReadOnlySpan<float> channel, int step)
     {
         var thinned = ImmutableArray.CreateBuilder<float>((channel.Length + step - 1) / step);
         for (var start = 0; start < channel.Length; start += step)
-            thinned.Add((float)Channel.Mean(channel.AsSpan()[start..Math.Min(channel.Length, start + step)]));
+            thinned.Add((float)Channel.Mean(channel[start..Math.Min(channel.Length, start + step)]));
         return thinned.ToImmutable();
     }
 }

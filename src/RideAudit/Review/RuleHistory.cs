@@ -1,31 +1,28 @@
 using System.Collections.Immutable;
 using RideAudit.Document;
-using RideAudit.Plan.Table;
 using RideAudit.Rules;
-using RideAudit.Weeks;
 
 namespace RideAudit.Review;
 
-/// <summary>Judges the weeks before the reviewed one, each against its own plan.</summary>
+/// <summary>What the rules say of the weeks before the reviewed one, each judged against its own plan.</summary>
 internal static class RuleHistory
 {
     private const int MostWeeks = 8;
 
     /// <summary>One entry a rule, in the order of the method.</summary>
-    /// <param name="book">The weeks up to the reviewed one.</param>
+    /// <param name="weeks">The weeks up to the reviewed one.</param>
     /// <param name="findings">What the rules say of the reviewed week.</param>
-    /// <param name="table">The plan tables.</param>
-    public static ImmutableArray<RuleHistoryEntry> Write(Workbook book, ImmutableArray<Finding> findings, RuleBook rules, PlanTable table)
+    public static ImmutableArray<RuleHistoryEntry> Write(PastWeeks weeks, ImmutableArray<Finding> findings, RuleBook rules)
     {
-        var first = Math.Max(0, book.Weeks.Length - MostWeeks);
-        var judged = new List<(WeekFacts Week, ImmutableArray<Finding> Findings)>();
-        for (var week = first; week < book.Weeks.Length - 1; week++)
-            judged.Add((book.Weeks[week], rules.Judge(new WeekUnderReview(book.Weeks[week], new Past(book.Weeks[..week]), PlansByWeek.Of(book, week, table)))));
-        judged.Add((book.Week, findings));
+        var first = Math.Max(0, weeks.Count - MostWeeks);
         return
         [
-            .. findings.Select((finding, rule) => new RuleHistoryEntry(
-                finding.Rule, [.. judged.Select(w => new RuleHistoryEntry.Week(w.Week.StartsOn, w.Findings[rule].Verdict))])
+            .. findings.Zip(rules.Rules, (finding, rule) => new RuleHistoryEntry(
+                finding.Rule,
+                [
+                    .. Enumerable.Range(first, weeks.Count - 1 - first).Select(week => new RuleHistoryEntry.Week(weeks[week].StartsOn, weeks.VerdictOf(rule, week))),
+                    new RuleHistoryEntry.Week(weeks[weeks.Count - 1].StartsOn, finding.Verdict),
+                ])
             {
                 Name = finding.Name,
             }),

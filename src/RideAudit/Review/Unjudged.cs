@@ -11,9 +11,11 @@ internal static class Unjudged
     private const int MostNamed = 3;
 
     /// <summary>More than half of all, or two fifths of what guards the rider, of easy hours and of intensity, has no verdict. A coach's setting aside is none of it, nor that a week is not over.</summary>
-    public static bool IsMuch(WeekUnderReview week, ImmutableArray<Finding> findings)
+    /// <param name="finished">The week is over.</param>
+    /// <param name="findings">Its findings.</param>
+    public static bool IsMuch(bool finished, ImmutableArray<Finding> findings)
     {
-        if (!week.Week.Finished)
+        if (!finished)
             return false;
         var applied = findings.Where(f => f.SetAside is null).ToArray();
         return IsMore(applied, 0.5) || IsMore([.. applied.Where(Matters)], MuchOfWhatMatters);

@@ -20,7 +20,7 @@ internal static class WeekEntries
         var rides = week.Rides.ToArray();
         var zones = rides.Aggregate(default(ZoneSeconds), (sum, r) => sum + r.Zones);
         var judgesSplit = plan.Tier is not null;
-        var asksLong = plan.Tier is not null && week.Exception is not (ExceptionKind.Lighter or ExceptionKind.Away);
+        var asksLong = plan.Tier is not null && week.Exception is null;
         var calendar = new PlanCalendar(plan.Rider, PlanTable.Empty);
         return new WeekEntry
         {

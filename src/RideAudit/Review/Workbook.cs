@@ -4,6 +4,7 @@ using RideAudit.Figures;
 using RideAudit.Ingest;
 using RideAudit.Plan;
 using RideAudit.Rides;
+using RideAudit.Units;
 using RideAudit.Weeks;
 
 namespace RideAudit.Review;
@@ -56,10 +57,15 @@ internal sealed record Workbook
             Figures = figures,
             Plan = plan,
             Calendar = calendar,
-            Weeks = WeekTable.Build(
-                figures, Others(folder, asOf), firstDay, judged, asOf, plan.Limits,
-                start => calendar.Week(start).Leading),
+            Weeks = WeeksOf(figures, Others(folder, asOf), firstDay, judged, asOf, plan.Limits, calendar),
         };
+    }
+
+    private static ImmutableArray<WeekFacts> WeeksOf(
+        ImmutableArray<RideFigures> figures, OtherActivity[] others, IsoDayOfWeek firstDay, LocalDate judged, LocalDate asOf, Limits limits, PlanCalendar calendar)
+    {
+        using var phase = Phase.Begin("weeks");
+        return WeekTable.Build(figures, others, firstDay, judged, asOf, limits, start => calendar.Week(start).Leading);
     }
 
     /// <summary>The day after the last week ridden, where that is what is looked back from; null where it is not.</summary>
@@ -71,6 +77,7 @@ internal sealed record Workbook
 
     private static ImmutableArray<Ride> AllRides(FolderContent folder, Rider rider)
     {
+        using var phase = Phase.Begin("joining");
         var gap = LimitCatalogue.Override(new Limits(), rider.Plan.LimitOverrides).JoinGapMinutes;
         return RideLogMerger.Merge(RideJoiner.Join(folder.Recordings, gap), folder.LoggedRides);
     }

@@ -9,9 +9,6 @@ internal static class DuplicateFinder
     /// <summary>Overlap, as a share of the shorter one, from which two recordings are the same riding.</summary>
     public const double SameRidingOverlap = 0.8;
 
-    /// <summary>Up to this speed a bicycle stands, m/s: what a satellite receiver writes for one that does.</summary>
-    private const float StandingMps = 0.5f;
-
     /// <summary>A recording of riding that another one has too.</summary>
     /// <param name="LeftOut">The recording that is not kept whole.</param>
     /// <param name="Kept">The one kept for it.</param>
@@ -65,10 +62,10 @@ internal static class DuplicateFinder
     /// <summary>At a café one device pauses and another runs on: by its own speed nothing is ridden there. Indoors, where speed is 0 throughout, it says nothing.</summary>
     private static bool Stands(Recording recording, TimerInterval stretch)
     {
-        if (!SampleGrid.Measures(recording.Grid.SpeedMps))
+        if (recording.Grid.Standing is not { } standing)
             return false;
-        var speeds = RecordingCut.To(recording, [stretch]).Grid.SpeedMps!;
-        return 2 * speeds.Count(s => s <= StandingMps) > speeds.Length;
+        var (start, end) = RecordingCut.GridRange(recording, stretch);
+        return 2 * StandingTime.Within(standing, start, end) > end - start;
     }
 
     private static bool IsSameActivity(Recording a, Recording b) => (a.Sport == RideSport.Other) == (b.Sport == RideSport.Other);

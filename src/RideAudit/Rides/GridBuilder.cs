@@ -1,4 +1,4 @@
-using System.Collections.Immutable;
+using RideAudit.Units;
 
 namespace RideAudit.Rides;
 
@@ -21,34 +21,42 @@ internal static class GridBuilder
 
     /// <summary>Builds the grid.</summary>
     /// <param name="track">In any order; it is not changed.</param>
+    /// <param name="keepsAll">True to keep cadence and speed, which no figure is computed from, as well.</param>
     /// <returns>The grid; empty when the timer never ran over a record.</returns>
-    public static GriddedTrack Build(Track track)
+    public static GriddedTrack Build(in Track track, bool keepsAll = true)
     {
+        using var phase = Phase.Begin("grid");
         var samples = SecondSamples.From(track);
         if (samples.Count == 0)
             return GriddedTrack.Empty;
         var intervals = TimerIntervals.Of(track, samples);
-        var segments = SegmentsOf(intervals);
-        var length = segments.Sum(s => s.Length);
-        var firstRow = new int[length];
-        RowPerSecond(samples, intervals, segments, firstRow);
+        using var layout = new GridLayout(samples, intervals);
+        using var power = new Lent<float>(layout.Length);
+        using var heart = new Lent<float>(layout.Length);
+        using var cadence = new Lent<float>(layout.Length);
+        using var speed = new Lent<float>(layout.Length);
 
-        float[]? Lay(float[]? column, int longestHold) => GridBuilder.Lay(column, firstRow, segments, longestHold);
-        var heart = samples.Merge(track.HeartRateBpm, LowestHeartRateBpm, HighestHeartRateBpm, out var refusedHeart);
         // Endless power stays: it is counted and said when spikes are taken out. Nothing else would be.
-        var cadence = samples.Merge(track.CadenceRpm, 0, float.MaxValue, out _);
+        LayPower(layout, track, power.Span);
+        layout.Lay(track.HeartRateBpm, LowestHeartRateBpm, HighestHeartRateBpm, LongestHeldGapSeconds, heart.Span, out var refusedHeart);
+        layout.Lay(track.SpeedMps, 0, float.MaxValue, LongestHeldGapSeconds, speed.Span, out _);
+        var stands = StuckSensors.AnyStandsStill(power.Span) || StuckSensors.AnyStandsStill(heart.Span);
+        if (stands || keepsAll)
+            layout.Lay(track.CadenceRpm, 0, float.MaxValue, LongestHeldGapSeconds, cadence.Span, out _);
+        var (stuckPower, stuckHeart) = !stands ? (0, 0)
+            : (StuckSensors.Remove(power.Span, cadence.Span, speed.Span, mayBeTargets: true), StuckSensors.Remove(heart.Span, cadence.Span, speed.Span, mayBeTargets: false));
         var grid = new SampleGrid
         {
-            Length = length,
-            Segments = segments,
-            PowerW = Lay(WithCoasting(samples.Merge(track.PowerW, 0, float.PositiveInfinity, out _), cadence), LongestHeldPowerSeconds),
-            HeartRateBpm = Lay(heart, LongestHeldGapSeconds),
-            CadenceRpm = Lay(cadence, LongestHeldGapSeconds),
-            SpeedMps = Lay(samples.Merge(track.SpeedMps, 0, float.MaxValue, out _), LongestHeldGapSeconds),
-            DistanceM = Lay(samples.Merge(track.DistanceM, 0, float.MaxValue, out _), LongestHeldGapSeconds),
+            Length = layout.Length,
+            Segments = layout.Segments,
+            PowerW = Packed(power.Span),
+            HeartRateBpm = Packed(heart.Span),
+            CadenceRpm = keepsAll ? Packed(cadence.Span) : null,
+            SpeedMps = keepsAll ? Packed(speed.Span) : null,
+            Distance = layout.Distances(track.DistanceM),
+            Standing = track.SpeedMps.IsEmpty ? null : StandingTime.Of(speed.Span),
         };
-        var (sensed, stuckPower, stuckHeart) = StuckSensors.Remove(grid);
-        return Time(track, samples, intervals, sensed, Recorded(firstRow)) with
+        return Time(track, samples, intervals, grid, layout.RecordedSeconds) with
         {
             ImplausibleHeartRates = refusedHeart,
             StuckPowerSeconds = stuckPower,
@@ -57,18 +65,28 @@ internal static class GridBuilder
     }
 
     /// <summary>In a ride with power a record without it that says cadence 0 is coasting: some devices leave 0 W out.</summary>
-    private static float[]? WithCoasting(float[]? power, float[]? cadence)
+    private static void LayPower(in GridLayout layout, in Track track, Span<float> laid)
     {
-        if (cadence is null || !SampleGrid.Measures(power))
-            return power;
-        for (var i = 0; i < power!.Length; i++)
-            if (float.IsNaN(power[i]) && cadence[i] == 0)
-                power[i] = 0;
-        return power;
+        if (track.CadenceRpm.IsEmpty || !layout.HasGaps(track.PowerW))
+        {
+            layout.Lay(track.PowerW, 0, float.PositiveInfinity, LongestHeldPowerSeconds, laid, out _);
+            return;
+        }
+        using var power = new Lent<float>(layout.Records);
+        using var cadence = new Lent<float>(layout.Records);
+        layout.Merge(track.PowerW, 0, float.PositiveInfinity, power.Span, out _);
+        layout.Merge(track.CadenceRpm, 0, float.PositiveInfinity, cadence.Span, out _);
+        if (power.Span.ContainsAnyInRange(float.Epsilon, float.PositiveInfinity))
+            for (var i = 0; i < power.Span.Length; i++)
+                if (float.IsNaN(power.Span[i]) && cadence.Span[i] == 0)
+                    power.Span[i] = 0;
+        layout.LayMerged(power.Span, LongestHeldPowerSeconds, laid);
     }
 
+    private static PackedSamples? Packed(ReadOnlySpan<float> laid) => PackedSamples.Of(laid) is { Values: > 0 } packed ? packed : null;
+
     private static GriddedTrack Time(
-        Track track, SecondSamples samples, IReadOnlyList<TimerInterval> intervals, SampleGrid grid, int recorded)
+        in Track track, in SecondSamples samples, IReadOnlyList<TimerInterval> intervals, SampleGrid grid, int recorded)
     {
         var start = intervals.Count > 0 ? intervals[0].Start : samples.Seconds[0];
         var clock = intervals.Count > 0 ? intervals[^1].End - start : 0;
@@ -88,88 +106,4 @@ internal static class GridBuilder
         && storedSeconds > 0
         && storedSeconds >= least - Math.Max(5, 0.02 * least)
         && storedSeconds <= most + Math.Max(5, 0.02 * most);
-
-    private static ImmutableArray<GridSegment> SegmentsOf(IReadOnlyList<TimerInterval> intervals)
-    {
-        var builder = ImmutableArray.CreateBuilder<GridSegment>(intervals.Count);
-        var next = 0;
-        foreach (var interval in intervals)
-        {
-            builder.Add(new GridSegment(next, (int)interval.Length, interval.Start - intervals[0].Start));
-            next += (int)interval.Length;
-        }
-        return builder.MoveToImmutable();
-    }
-
-    /// <summary>For each grid second the row whose values hold there, −1 where none does.</summary>
-    private static void RowPerSecond(
-        SecondSamples samples, IReadOnlyList<TimerInterval> intervals, ImmutableArray<GridSegment> segments, int[] rows)
-    {
-        Array.Fill(rows, -1);
-        var row = 0;
-        for (var i = 0; i < intervals.Count; i++)
-        {
-            var interval = intervals[i];
-            while (row < samples.Count && samples.Seconds[row] < interval.Start)
-                row++;
-            for (; row < samples.Count && samples.Seconds[row] < interval.End; row++)
-            {
-                var at = samples.Seconds[row];
-                var next = row + 1 < samples.Count && samples.Seconds[row + 1] < interval.End ? samples.Seconds[row + 1] : interval.End;
-                var held = next - at <= LongestHeldGapSeconds ? next - at : 1;
-                rows.AsSpan(segments[i].Start + (int)(at - interval.Start), (int)held).Fill(row);
-            }
-        }
-    }
-
-    /// <summary>A record on every second, and no other: it lies on the grid as it is.</summary>
-    private static bool IsEverySecond(int[] rows, int records)
-    {
-        if (rows.Length != records)
-            return false;
-        for (var i = 0; i < rows.Length; i++)
-            if (rows[i] != i)
-                return false;
-        return true;
-    }
-
-    private static int Recorded(int[] rows)
-    {
-        var recorded = 0;
-        foreach (var row in rows)
-            recorded += row >= 0 ? 1 : 0;
-        return recorded;
-    }
-
-    private static float[]? Lay(float[]? merged, int[] rows, ImmutableArray<GridSegment> segments, int longestHold)
-    {
-        if (merged is null)
-            return null;
-        if (Array.TrueForAll(merged, float.IsNaN))
-            return null;
-        var laid = IsEverySecond(rows, merged.Length) ? merged : Array.ConvertAll(rows, r => r < 0 ? float.NaN : merged[r]);
-        var values = SampleGrid.CountValues(laid);
-        if (values == 0)
-            return null;
-        if (values == laid.Length)
-            return laid;
-        foreach (var segment in segments)
-            HoldShortRuns(laid.AsSpan(segment.Start, segment.Length), rows.AsSpan(segment.Start, segment.Length), longestHold);
-        return laid;
-    }
-
-    private static void HoldShortRuns(Span<float> values, ReadOnlySpan<int> rows, int longestHold)
-    {
-        for (var i = 1; i < values.Length; i++)
-        {
-            if (!float.IsNaN(values[i]) || float.IsNaN(values[i - 1]))
-                continue;
-            var end = i;
-            while (end < values.Length && float.IsNaN(values[end]) && rows[end] >= 0)
-                end++;
-            if (end - i <= longestHold && (end == values.Length || rows[end] >= 0))
-                values[i..end].Fill(values[i - 1]);
-            i = end;
-        }
-    }
 }

@@ -25,7 +25,7 @@ internal static class GridJoiner
             HeartRateBpm = Channel(pieces, length, g => g.HeartRateBpm),
             CadenceRpm = Channel(pieces, length, g => g.CadenceRpm),
             SpeedMps = Channel(pieces, length, g => g.SpeedMps),
-            DistanceM = Distance(pieces, length),
+            Distance = Distance(pieces),
         };
         return (joined, leftOut);
     }
@@ -68,7 +68,7 @@ internal static class GridJoiner
     }
 
     /// <summary>Power, without recordings that are 0 throughout: their sensor was not there, unless they go straight on from one that measures.</summary>
-    private static float[]? Power(List<Piece> pieces, int length)
+    private static PackedSamples? Power(List<Piece> pieces, int length)
     {
         var measuring = pieces.Select(p => p.Grid).Where(g => SampleGrid.Measures(g.PowerW)).ToHashSet(ReferenceEqualityComparer.Instance);
         var grown = true;
@@ -83,45 +83,43 @@ internal static class GridJoiner
         return Channel(pieces, length, g => measuring.Contains(g) ? g.PowerW : null);
     }
 
-    private static float[]? Channel(List<Piece> pieces, int length, Func<SampleGrid, float[]?> channel)
+    private static PackedSamples? Channel(List<Piece> pieces, int length, Func<SampleGrid, PackedSamples?> channel)
     {
         if (pieces.TrueForAll(p => channel(p.Grid) is null))
             return null;
-        var joined = new float[length];
+        using var joined = new Lent<float>(length);
         var at = 0;
         foreach (var piece in pieces)
         {
-            var part = joined.AsSpan(at, piece.Length);
+            var part = joined.Span.Slice(at, piece.Length);
             if (channel(piece.Grid) is { } values)
-                values.AsSpan(piece.Start, piece.Length).CopyTo(part);
+                values.CopyTo(piece.Start, part);
             else
                 part.Fill(float.NaN);
             at += piece.Length;
         }
-        return joined;
+        return PackedSamples.Of(joined.Span);
     }
 
-    private static float[]? Distance(List<Piece> pieces, int length)
+    private static ImmutableArray<DistanceStretch> Distance(List<Piece> pieces)
     {
-        var joined = Channel(pieces, length, g => g.DistanceM);
-        if (joined is null)
-            return null;
+        var joined = ImmutableArray.CreateBuilder<DistanceStretch>();
         float last = 0, offset = 0;
         var at = 0;
         for (var i = 0; i < pieces.Count; i++)
         {
-            var part = joined.AsSpan(at, pieces[i].Length);
+            DistanceStretch[] part = [.. DistanceStretch.Within(pieces[i].Grid.Distance, pieces[i].Start, pieces[i].Start + pieces[i].Length)];
             // Every recording counts its distance from its own start.
             if (i > 0 && !ReferenceEquals(pieces[i].Grid, pieces[i - 1].Grid))
-                offset = last - (pieces[i].Start == 0 ? 0 : SampleGrid.FirstValue(part));
-            foreach (ref var metres in part)
+                offset = last - (pieces[i].Start == 0 || part.Length == 0 ? 0 : part[0].FromM);
+            foreach (var stretch in part)
             {
-                metres += offset;
-                last = float.IsNaN(metres) ? last : metres;
+                joined.Add(stretch.Moved(at - pieces[i].Start, offset));
+                last = joined[^1].ToM;
             }
             at += pieces[i].Length;
         }
-        return joined;
+        return joined.ToImmutable();
     }
 
     /// <summary>A stretch of one recording's grid, placed on the clock of the ride it belongs to.</summary>

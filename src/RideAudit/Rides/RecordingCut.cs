@@ -24,17 +24,24 @@ internal static class RecordingCut
 
     private static IEnumerable<GridJoiner.Piece> Pieces(Recording recording, IReadOnlyList<TimerInterval> stretches)
     {
-        var zero = recording.Start.ToUnixTimeSeconds();
         foreach (var stretch in stretches)
         {
-            var segment = recording.Grid.Segments.First(s => zero + s.ClockSecond <= stretch.Start && stretch.End <= zero + s.ClockSecond + s.Length);
-            yield return new GridJoiner.Piece(recording.Grid, segment.Start + (int)(stretch.Start - zero - segment.ClockSecond), (int)stretch.Length, stretch.Start - zero);
+            var (start, end) = GridRange(recording, stretch);
+            yield return new GridJoiner.Piece(recording.Grid, start, end - start, stretch.Start - recording.Start.ToUnixTimeSeconds());
         }
+    }
+
+    /// <summary>Where a stretch of a recording's running time lies on its grid, half-open.</summary>
+    public static (int Start, int End) GridRange(Recording recording, TimerInterval stretch)
+    {
+        var zero = recording.Start.ToUnixTimeSeconds();
+        var segment = recording.Grid.Segments.First(s => zero + s.ClockSecond <= stretch.Start && stretch.End <= zero + s.ClockSecond + s.Length);
+        var start = segment.Start + (int)(stretch.Start - zero - segment.ClockSecond);
+        return (start, start + (int)stretch.Length);
     }
 
     private static SampleGrid Cut(SampleGrid grid, long clockStart, IReadOnlyList<GridJoiner.Piece> pieces)
     {
-        float[]? Channel(float[]? values) => values is null ? null : [.. pieces.SelectMany(p => values.AsSpan(p.Start, p.Length).ToArray())];
         var segments = ImmutableArray.CreateBuilder<GridSegment>(pieces.Count);
         var length = 0;
         foreach (var piece in pieces)
@@ -46,17 +53,42 @@ internal static class RecordingCut
         {
             Length = length,
             Segments = segments.MoveToImmutable(),
-            PowerW = Channel(grid.PowerW),
-            HeartRateBpm = Channel(grid.HeartRateBpm),
-            CadenceRpm = Channel(grid.CadenceRpm),
-            SpeedMps = Channel(grid.SpeedMps),
-            DistanceM = FromItsStart(Channel(grid.DistanceM)),
+            PowerW = Channel(grid.PowerW, pieces, length),
+            HeartRateBpm = Channel(grid.HeartRateBpm, pieces, length),
+            CadenceRpm = Channel(grid.CadenceRpm, pieces, length),
+            SpeedMps = Channel(grid.SpeedMps, pieces, length),
+            Distance = FromItsStart(grid.Distance, pieces),
         };
     }
 
-    private static float[]? FromItsStart(float[]? metres)
+    private static PackedSamples? Channel(PackedSamples? values, IReadOnlyList<GridJoiner.Piece> pieces, int length)
     {
-        var first = SampleGrid.FirstValue(metres);
-        return metres is null ? null : Array.ConvertAll(metres, m => m - first);
+        if (values is null)
+            return null;
+        using var cut = new Lent<float>(length);
+        var at = 0;
+        foreach (var piece in pieces)
+        {
+            values.CopyTo(piece.Start, cut.Span.Slice(at, piece.Length));
+            at += piece.Length;
+        }
+        return PackedSamples.Of(cut.Span);
+    }
+
+    private static ImmutableArray<DistanceStretch> FromItsStart(ImmutableArray<DistanceStretch> distance, IReadOnlyList<GridJoiner.Piece> pieces)
+    {
+        var cut = ImmutableArray.CreateBuilder<DistanceStretch>();
+        float? first = null;
+        var at = 0;
+        foreach (var piece in pieces)
+        {
+            foreach (var stretch in DistanceStretch.Within(distance, piece.Start, piece.Start + piece.Length))
+            {
+                first ??= stretch.FromM;
+                cut.Add(stretch.Moved(at - piece.Start, -first.Value));
+            }
+            at += piece.Length;
+        }
+        return cut.ToImmutable();
     }
 }

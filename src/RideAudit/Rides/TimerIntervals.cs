@@ -6,13 +6,13 @@ internal static class TimerIntervals
     /// <summary>More than this many days between first and last record is a broken clock, not a ride: see the ingest's clock repairs.</summary>
     private const long LongestIntervalSeconds = 7 * 86400;
 
-    public static IReadOnlyList<TimerInterval> Of(Track track, SecondSamples samples)
+    public static IReadOnlyList<TimerInterval> Of(in Track track, in SecondSamples samples)
     {
         var intervals = track.TimerEvents.Count > 0 ? FromEvents(track, samples) : FromGaps(track, samples);
         return [.. intervals.Where(i => i.Length is > 0 and <= LongestIntervalSeconds)];
     }
 
-    private static List<TimerInterval> FromEvents(Track track, SecondSamples samples)
+    private static List<TimerInterval> FromEvents(in Track track, in SecondSamples samples)
     {
         var first = samples.Seconds[0];
         var last = samples.Seconds[samples.Count - 1];
@@ -33,11 +33,14 @@ internal static class TimerIntervals
         }
         if (runningSince is { } open && last >= open)
             Add(intervals, open, last + 1, samples);
-        return intervals.Exists(i => samples.AnyIn(i.Start, i.End)) ? intervals : FromGaps(track, samples);
+        foreach (var interval in intervals)
+            if (samples.AnyIn(interval.Start, interval.End))
+                return intervals;
+        return FromGaps(track, samples);
     }
 
     /// <summary>A sample stands for the second that starts at it; where a device stamps the second's end, the interval is read that way round.</summary>
-    private static void Add(List<TimerInterval> intervals, long start, long end, SecondSamples samples)
+    private static void Add(List<TimerInterval> intervals, long start, long end, in SecondSamples samples)
     {
         var stampsEnds = !samples.AnyIn(start, start + 1) && samples.AnyIn(start + 1, start + 2) && samples.AnyIn(end, end + 1);
         var shift = stampsEnds ? 1 : 0;
@@ -47,7 +50,7 @@ internal static class TimerIntervals
             intervals.Add(new TimerInterval(Math.Max(start + shift, intervals.Count > 0 ? intervals[^1].End : long.MinValue), end + shift));
     }
 
-    private static List<TimerInterval> FromGaps(Track track, SecondSamples samples)
+    private static List<TimerInterval> FromGaps(in Track track, in SecondSamples samples)
     {
         var first = samples.Seconds[0];
         var last = samples.Seconds[samples.Count - 1];

@@ -1,25 +1,30 @@
 namespace RideAudit.Rides;
 
-/// <summary>A recording as it was stored: samples at their own times, not yet on a grid. Columns are of equal length or null.</summary>
-internal sealed class Track
+/// <summary>A recording as it was stored: samples at their own times, not yet on a grid. Columns are of equal length or empty; they are looked at where they lie, not copied.</summary>
+internal readonly ref struct Track
 {
-    /// <summary>Times, s since the Unix epoch or any other fixed zero; in any order, repeats allowed.</summary>
-    public required long[] Seconds { get; init; }
+    /// <summary>A track without anything.</summary>
+    public Track()
+    {
+    }
 
-    /// <summary>Power, W, NaN where missing; null without the column.</summary>
-    public float[]? PowerW { get; init; }
+    /// <summary>Times, s since the Unix epoch or any other fixed zero; in any order, repeats allowed.</summary>
+    public required ReadOnlySpan<long> Seconds { get; init; }
+
+    /// <summary>Power, W, NaN where missing; empty without the column.</summary>
+    public ReadOnlySpan<float> PowerW { get; init; }
 
     /// <summary>Heart rate, bpm.</summary>
-    public float[]? HeartRateBpm { get; init; }
+    public ReadOnlySpan<float> HeartRateBpm { get; init; }
 
     /// <summary>Cadence, rpm.</summary>
-    public float[]? CadenceRpm { get; init; }
+    public ReadOnlySpan<float> CadenceRpm { get; init; }
 
     /// <summary>Speed, m/s.</summary>
-    public float[]? SpeedMps { get; init; }
+    public ReadOnlySpan<float> SpeedMps { get; init; }
 
     /// <summary>Distance from the start, m.</summary>
-    public float[]? DistanceM { get; init; }
+    public ReadOnlySpan<double> DistanceM { get; init; }
 
     /// <summary>Timer starts and stops; empty when the recording has none.</summary>
     public IReadOnlyList<TimerEvent> TimerEvents { get; init; } = [];

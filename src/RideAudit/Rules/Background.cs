@@ -33,7 +33,7 @@ internal sealed class Background
         AskedHours = HoursAsked(startsOn);
         Returns = Comebacks(startsOn);
         JustBack = IsJustBack(startsOn);
-        _ordinary = new(FindOrdinary, LazyThreadSafetyMode.None);
+        _ordinary = new(() => FindOrdinary(Past.Weeks.Length), LazyThreadSafetyMode.None);
         _ordinaryMean = new(FindOrdinaryMean, LazyThreadSafetyMode.None);
     }
 
@@ -60,6 +60,15 @@ internal sealed class Background
 
     /// <summary>Mean hours, hours above low, and hours without a band of those weeks; null when there are too few.</summary>
     public (double Hours, double AboveLow, double Unbanded)? OrdinaryMean => _ordinaryMean.Value;
+
+    /// <summary>Mean hours of the last ordinary weeks that were over before a day; null when there are too few.</summary>
+    public double? UsualHoursBefore(LocalDate day)
+    {
+        var over = Past.Weeks.Length;
+        while (over > 0 && Past.Weeks[over - 1].EndsOn >= day)
+            over--;
+        return FindOrdinary(over)?.Average(w => w.Hours);
+    }
 
     /// <summary>The weeks right before this one, newest first; null when there are fewer.</summary>
     public IReadOnlyList<WeekFacts>? WeeksBefore(int count)
@@ -203,10 +212,10 @@ internal sealed class Background
             && !Close.Above(AsShown.Percent(Past.Weeks[index].Hours * WeeksBeforeALighterOne / sum), 100 * Plan.Limits.LighterWeekShare);
     }
 
-    private List<WeekFacts>? FindOrdinary()
+    private List<WeekFacts>? FindOrdinary(int before)
     {
         var found = new List<WeekFacts>();
-        for (var i = Past.Weeks.Length - 1; i >= 0 && found.Count < Plan.Limits.GrowthWeeks; i--)
+        for (var i = before - 1; i >= 0 && found.Count < Plan.Limits.GrowthWeeks; i--)
         {
             var week = Past.Weeks[i];
             var exceptions = Calendar.Week(week.StartsOn).With(week.Exception);

@@ -2,12 +2,15 @@ using System.Collections.Immutable;
 using RideAudit.Formatting;
 using RideAudit.Plan;
 using RideAudit.Units;
+using RideAudit.Weeks;
 
 namespace RideAudit.Rules;
 
 /// <summary>Chronic load rises no faster than it can be borne.</summary>
 internal sealed class ChronicRamp : Rule<ChronicRamp.Reading>
 {
+    private static readonly ChronicRamp Own = new();
+
     public override string Id => "chronic-ramp";
 
     public override string Name => "Chronic ramp";
@@ -30,6 +33,9 @@ internal sealed class ChronicRamp : Rule<ChronicRamp.Reading>
     public override string Ask(PlanInForce plan) =>
         $"Chronic load, the mean daily stress of about six weeks, rises by no more than {Shown.Points(plan.Limits.RampWatch)} in a week.";
 
+    /// <summary>Whether it rises faster than it should.</summary>
+    public static bool IsSteep(JudgedWeek week) => Own.Decide(week).IsWanting;
+
     protected override Look Read(JudgedWeek week)
     {
         if (week.Week.SettlingIn)
@@ -42,12 +48,19 @@ internal sealed class ChronicRamp : Rule<ChronicRamp.Reading>
     {
         Sentence = $"Chronic load {(reading.Ramp >= 0 ? "rose" : "fell")} by {Shown.Points(Math.Abs(reading.Ramp), 1)}, "
             + $"from {Shown.Number(reading.Before, 1)} to {Shown.Number(reading.After, 1)}; up to {Shown.Number(week.Limits.RampWatch)} in a week is usual.",
-        WouldHaveKept = "Less stress in the week: fewer hours, or easier ones.",
-        Advice = "Let training load rise more slowly.",
+        WouldHaveKept = $"{Shown.Points(TooMuch(reading, week.Limits))} of training stress less in the week: {(week.AsksForMore ? "easier hours" : "fewer hours, or easier ones")}.",
+        Advice = $"Let chronic load rise by no more than {Shown.Points(week.Limits.RampWatch)} a week.",
         Headline = "training load rising fast",
         Held = $"ramp {Shown.Signed(reading.Ramp)}",
         Occurrences = verdict == Verdict.Kept ? [] : [Describe(reading, VerdictOf(reading, week.Limits))],
     };
+
+    /// <summary>Stress that the week had too much of, whole points, enough on whatever day it is left out: the first day counts least at the week's end.</summary>
+    private static double TooMuch(Reading reading, Limits limits)
+    {
+        var leastEffect = new LoadState().After(1).After(0).After(0).After(0).After(0).After(0).After(0).Chronic;
+        return Math.Ceiling((reading.Ramp - limits.RampWatch) / leastEffect);
+    }
 
     private static Verdict VerdictOf(Reading reading, Limits limits) =>
         Close.Above(reading.Ramp.To(1), limits.RampBroken) ? Verdict.Broken

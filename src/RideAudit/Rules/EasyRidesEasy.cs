@@ -61,7 +61,7 @@ internal sealed class EasyRidesEasy : Rule<EasyRidesEasy.Reading>
         return new RuleWords
         {
             Sentence = $"{Shown.Weekday(worst.Date)}’s {NameOf(worst)} {What(worst, week.Limits)}.{others}",
-            WouldHaveKept = "The same ride, held back on the climbs and into the wind.",
+            WouldHaveKept = HeldBack(found, week.Limits),
             Advice = "Keep the easy rides easy.",
             Headline = "an easy ride ridden hard",
             Occurrences = [.. found.OrderBy(r => r.StartsAt.ToInstant()).Select(r => Describe(r, week.Limits))],
@@ -84,11 +84,19 @@ internal sealed class EasyRidesEasy : Rule<EasyRidesEasy.Reading>
         ? $"No easy ride of {Shown.Length(limits.EasyLeastMinutes * 60)} or more this week."
         : easy == 1 ? "The one easy ride was ridden easy." : $"{Shown.Capital(Shown.Count(easy, "easy ride"))}, all ridden easy.";
 
+    private static string HeldBack(List<RideFigures> found, Limits limits)
+    {
+        var rides = found.Count == 1 ? "The same ride" : "The same rides";
+        var minutes = Math.Floor(found.Min(r => WatchMinutes(r, limits)) + Close.Hair);
+        return $"{rides} held back on the climbs and into the wind: an intensity ratio of {Shown.Number(limits.EasyWatchRatio, 2)} at most"
+            + $"{(minutes > 0 ? $", and no more than {Shown.Minutes(minutes)} around threshold" : ", and nothing around threshold")}.";
+    }
+
     private static string NameOf(RideFigures ride) => ride.Kind == RideKind.Long ? "long ride" : "easy ride";
 
     private static string What(RideFigures ride, Limits limits)
     {
-        var worked = Minutes(ride) is var minutes && Close.Above(minutes, Growth(ride, limits) * limits.EasyWatchMinutes) ? $"held {Shown.Minutes(minutes)} of sustained work around threshold" : null;
+        var worked = Minutes(ride) is var minutes && Close.Above(minutes, WatchMinutes(ride, limits)) ? $"held {Shown.Minutes(minutes)} of sustained work around threshold" : null;
         var ratio = Close.Above(Percent(ride), 100 * limits.EasyWatchRatio) ? $"was ridden at an intensity ratio of {Shown.Number(ride.IntensityRatio, 2)}, which is not easy" : null;
         return worked is null ? ratio! : ratio is null ? worked : $"{worked} and {ratio}";
     }
@@ -98,15 +106,20 @@ internal sealed class EasyRidesEasy : Rule<EasyRidesEasy.Reading>
         if (!IsEasy(ride, limits))
             return Verdict.Kept;
         var (percent, minutes) = (Percent(ride), Minutes(ride));
-        var growth = Growth(ride, limits);
-        return Close.Above(percent, 100 * limits.EasyBrokenRatio) || Close.Above(minutes, growth * limits.EasyBrokenMinutes) ? Verdict.Broken
-            : Close.Above(percent, 100 * limits.EasyWatchRatio) || Close.Above(minutes, growth * limits.EasyWatchMinutes) ? Verdict.Watch
+        return Close.Above(percent, 100 * limits.EasyBrokenRatio) || Close.Above(minutes, BrokenMinutes(ride, limits)) ? Verdict.Broken
+            : Close.Above(percent, 100 * limits.EasyWatchRatio) || Close.Above(minutes, WatchMinutes(ride, limits)) ? Verdict.Watch
             : Verdict.Kept;
     }
 
     /// <summary>A long ride may hold more minutes around threshold than a short one: from the length on at which the most allowed is the share that makes a threshold ride, they grow with it.</summary>
     private static double Growth(RideFigures ride, Limits limits) =>
         limits.EasyBrokenMinutes > 0 ? Math.Max(1, limits.ThresholdLeastShare * AsShown.Minutes(ride.DurationSeconds) / limits.EasyBrokenMinutes) : 1;
+
+    private static double BrokenMinutes(RideFigures ride, Limits limits) => Growth(ride, limits) * limits.EasyBrokenMinutes;
+
+    /// <summary>A long ride with a little more work in it would be a threshold ride that is long enough, and in order: one with a little less is no worse.</summary>
+    private static double WatchMinutes(RideFigures ride, Limits limits) =>
+        ride.Kind == RideKind.Long ? BrokenMinutes(ride, limits) : Growth(ride, limits) * limits.EasyWatchMinutes;
 
     private static double Percent(RideFigures ride) => AsShown.Percent(ride.IntensityRatio ?? 0);
 

@@ -39,7 +39,10 @@ internal sealed class EnduranceVolume : Rule<EnduranceVolume.Reading>
             week.Week.Bands.Low / 3600, Unbanded.SecondsIn(week.Week), planned, week.Limits.IntendedLowShare * planned, Least(week.Limits, planned));
         if (reading.MissingMinutes <= 0)
             return As(Verdict.Kept, reading);
-        return reading.MissingMinutes > AsShown.Minutes(reading.UnknownSeconds) ? As(Verdict.Broken, reading) : Unrated();
+        if (reading.MissingMinutes <= AsShown.Minutes(reading.UnknownSeconds))
+            return Unrated();
+        return CanBeAdded(reading, week) || CanBeEased(reading, week) ? As(Verdict.Broken, reading)
+            : NotJudged("the plan asks for more than the hours of the weeks before should grow to");
     }
 
     protected override RuleWords Tell(Reading reading, JudgedWeek week, Verdict verdict)
@@ -50,13 +53,18 @@ internal sealed class EnduranceVolume : Rule<EnduranceVolume.Reading>
         return new RuleWords
         {
             Sentence = $"{known}; {Shown.Share(week.Limits.IntendedLowShare)} of {Shown.Hours(reading.Planned)} planned is {Shown.Hours(reading.Asked)}.",
-            WouldHaveKept = $"At least {Shown.Length(reading.MissingMinutes * 60)} more of easy riding.",
-            Advice = $"Ride the easy hours: {Shown.Number(reading.Low, 1)} of {Shown.Hours(reading.Asked)}.",
+            WouldHaveKept = CanBeAdded(reading, week) ? $"At least {Shown.Length(reading.MissingMinutes * 60)} more of easy riding."
+                : $"At least {Shown.Length(reading.MissingMinutes * 60)} of hard riding ridden easy instead.",
+            Advice = $"{(CanBeAdded(reading, week) ? "Ride the easy hours" : "Ride more of the hours easy")}: {Shown.Number(reading.Low, 1)} of {Shown.Hours(reading.Asked)}.",
             Headline = "too few easy hours",
             Held = $"{Shown.Number(reading.Low, 1)} easy hours",
             Occurrences = verdict == Verdict.Kept ? [] : [Describe(reading)],
         };
     }
+
+    private static bool CanBeAdded(Reading reading, JudgedWeek week) => 60 * reading.MissingMinutes <= week.RoomForMoreSeconds;
+
+    private static bool CanBeEased(Reading reading, JudgedWeek week) => 60 * reading.MissingMinutes <= week.Week.Bands.AboveLow;
 
     private static Occurrence Describe(Reading reading) => new()
     {

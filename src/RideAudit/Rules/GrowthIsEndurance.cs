@@ -59,8 +59,9 @@ internal sealed class GrowthIsEndurance : Rule<GrowthIsEndurance.Reading>
         }
         return new RuleWords
         {
-            Sentence = $"{Shown.Length(reading.Added * 3600)} more than the mean of the weeks before, {Shown.Length(Math.Max(0, reading.AddedAboveLow) * 3600)} of it above easy.",
-            WouldHaveKept = $"At most {Shown.Length(week.Limits.GrowthAboveLowShare * reading.Added * 3600)} of the added time above easy.",
+            Sentence = $"{Shown.Length(reading.Added * 3600)} more than the mean of the weeks before, "
+                + $"{(AsShown.Minutes(reading.AddedAboveLow * 3600) <= 0 ? "none" : Shown.Length(reading.AddedAboveLow * 3600))} of it above easy.",
+            WouldHaveKept = $"At most {Shown.Length(60 * Math.Floor(60 * week.Limits.GrowthAboveLowShare * reading.Added))} of the added time above easy.",
             Advice = "Grow by easy hours first.",
             Headline = "growth by intensity instead of endurance",
             Held = held,

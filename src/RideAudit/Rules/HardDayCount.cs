@@ -51,14 +51,15 @@ internal sealed class HardDayCount : Rule<HardDayCount.Reading>
     protected override RuleWords Tell(Reading reading, JudgedWeek week, Verdict verdict)
     {
         var limits = week.Limits;
-        var onTop = limits.ThresholdDaysOnTop > 0 ? $" and {Shown.Count(limits.ThresholdDaysOnTop, "threshold day")}" : "";
         return new RuleWords
         {
             Sentence = $"{Shown.Capital(Counted(reading))}; the plan has {Allowed(limits)}.",
-            WouldHaveKept = Easier(reading, limits),
-            Advice = $"Keep to {Shown.Count(limits.HighDaysAtMost, "high day")}{onTop} a week.",
+            WouldHaveKept = Easier(reading, limits, week.AsksForMore ? "ridden easy" : "ridden easy or left out"),
+            Advice = limits.ThresholdDaysOnTop > 0
+                ? $"Keep to {Shown.Count(limits.HighDaysAtMost, "high day")} and {Shown.Count(limits.ThresholdDaysOnTop, "threshold day")} a week."
+                : $"Keep to {Shown.Count(limits.HighDaysAtMost, "hard day")} a week.",
             Headline = reading.Hard > reading.Days ? $"{Shown.Count(reading.Hard, "hard session")} on {Shown.Count(reading.Days, "day")}" : Shown.Count(reading.Hard, "hard day"),
-            Held = reading.Hard > 0 ? "number of hard days" : null,
+            Held = reading.Hard > 0 && !LongRideFirst.Asks(week) ? "number of hard days" : null,
             Occurrences = verdict == Verdict.Kept ? [] : [Describe(reading, [.. week.Week.Days.Where(d => d.IsHard)])],
         };
     }
@@ -66,16 +67,21 @@ internal sealed class HardDayCount : Rule<HardDayCount.Reading>
     /// <summary>Days, and where a day held two hard sessions, sessions.</summary>
     private static string Counted(Reading reading)
     {
-        var counted = $"{Shown.Count(reading.High, $"high {reading.Unit}")} and {Shown.Count(reading.Threshold, $"threshold {reading.Unit}")}";
+        var (high, threshold) = (Shown.Count(reading.High, $"high {reading.Unit}"), Shown.Count(reading.Threshold, $"threshold {reading.Unit}"));
+        var counted = reading.Hard == 0 ? "no hard days" : reading.High == 0 ? threshold : reading.Threshold == 0 ? high : $"{high} and {threshold}";
         return reading.Hard == reading.Days ? counted : $"{counted} on {Shown.Count(reading.Days, "day")}, and a second hard ride of a day counts like another day";
     }
 
-    private static string Easier(Reading reading, Limits limits)
+    private static string Easier(Reading reading, Limits limits, string instead)
     {
-        var tooMany = reading.Hard - limits.HighDaysAtMost - limits.ThresholdDaysOnTop;
-        return tooMany > 0
-            ? $"{Shown.Capital(Shown.Count(tooMany, $"hard {reading.Unit}"))} fewer, ridden easy or left out."
-            : $"{Shown.Capital(Shown.Count(reading.High - limits.HighDaysAtMost, $"high {reading.Unit}"))} fewer; around threshold would have been enough.";
+        var tooMany = Math.Max(0, reading.Hard - limits.HighDaysAtMost - limits.ThresholdDaysOnTop);
+        var tooHigh = Math.Max(0, reading.High - limits.HighDaysAtMost);
+        var kind = tooHigh >= tooMany ? "high" : "hard";
+        var fewer = $"{Shown.Capital(Shown.Count(Math.Max(tooMany, tooHigh), $"{kind} {reading.Unit}"))} fewer";
+        return tooMany == 0 ? $"{fewer}; around threshold would have been enough."
+            : tooHigh > tooMany ? $"{fewer}: {Shown.InWords(tooMany)} {instead}, around threshold enough for the rest."
+            : tooHigh is > 0 && tooHigh < tooMany ? $"{fewer}, {Shown.InWords(tooHigh)} of them high, {instead}."
+            : $"{fewer}, {instead}.";
     }
 
     private static Occurrence Describe(Reading reading, DayFacts[] hard) => new()

@@ -73,8 +73,9 @@ internal sealed class HardDaySpacing : Rule<HardDaySpacing.Reading>
         return new RuleWords
         {
             Sentence = $"{PairSentence(worst, week)}{more}",
-            WouldHaveKept = "An easier or free day between the two.",
-            Advice = $"Put an easier day between {Shown.Weekday(worst.First.Date)}’s and {Shown.Weekday(worst.Second.Date)}’s hard rides.",
+            WouldHaveKept = $"{Shown.List(ToEase(week).Select(Shown.Weekday))} ridden easy.",
+            Advice = reading.Pairs.Length > 1 ? "Put an easier day between hard days."
+                : $"Put an easier day between {Shown.Weekday(worst.First.Date)}’s and {Shown.Weekday(worst.Second.Date)}’s hard rides.",
             Headline = reading.Pairs.Min(p => p.HoursBetween) is { } hours ? $"two hard rides {Shown.Hours(hours, 0)} apart" : "hard days back to back",
             Occurrences = [.. reading.Pairs.Select(Describe)],
         };
@@ -87,6 +88,19 @@ internal sealed class HardDaySpacing : Rule<HardDaySpacing.Reading>
         var hard = before.Concat(week.Week.Rides.Where(r => r.IsHard)).OrderBy(r => r.StartsAt.ToInstant()).ToArray();
         for (var i = 1; i < hard.Length; i++)
             yield return new HardSpan(hard[i - 1], hard[i], verdict == Verdict.NotJudged ? verdict : reading.VerdictOf(hard[i - 1], hard[i]));
+    }
+
+    /// <summary>Days of the week that leave no two hard days next to each other when they are ridden easy.</summary>
+    private static IEnumerable<LocalDate> ToEase(JudgedWeek week)
+    {
+        var before = week.DayBefore;
+        foreach (var day in week.Week.Days)
+        {
+            var tooClose = before is not null && VerdictOf(before, day, week.Limits) != Verdict.Kept;
+            if (tooClose)
+                yield return day.Date;
+            before = tooClose ? null : day;
+        }
     }
 
     private static Verdict VerdictOf(DayFacts first, DayFacts second, Limits limits)

@@ -58,16 +58,22 @@ internal sealed class IntensitySplit : Rule<IntensitySplit.Reading>
         {
             Sentence = $"{Shown.Share(reading.Share)} of the {(reading.ByTime ? "time" : "sessions")} was easy; the plan intends {Shown.Share(reading.Intended)}{easier}.",
             WouldHaveKept = WouldHave(reading, week),
-            Advice = "Ride more of the time easy.",
+            Advice = $"Ride about {Shown.Share(reading.Intended)} of the {(reading.ByTime ? "time" : "sessions")} easy.",
             Headline = reading.ByTime ? "too much time above easy" : "too many hard sessions for the easy ones",
             Held = "intensity split",
             Occurrences = verdict == Verdict.Kept ? [] : [Describe(reading, VerdictOf(reading.Share, reading.Intended, week.Limits.SplitTolerance))],
         };
     }
 
-    private static string WouldHave(Reading reading, JudgedWeek week) =>
-        reading.ByTime ? $"{Shown.Length(TooMuch(week.Week, reading.Intended - week.Limits.SplitTolerance))} of hard riding ridden easy instead."
-        : "One hard session fewer.";
+    private static string WouldHave(Reading reading, JudgedWeek week)
+    {
+        var least = reading.Intended - week.Limits.SplitTolerance;
+        if (reading.ByTime)
+            return $"{Shown.Length(TooMuch(week.Week, least))} of hard riding ridden easy instead.";
+        var (easy, hard, unrated) = SessionsOf(week.Week);
+        var missing = (int)Math.Ceiling(least * (easy + hard + unrated) - easy - Close.Hair);
+        return $"{Shown.Capital(Shown.Count(Math.Min(missing, hard), "hard session"))} ridden easy instead.";
+    }
 
     private static Occurrence Describe(Reading reading, Verdict verdict) => new()
     {
@@ -121,7 +127,11 @@ internal sealed class IntensitySplit : Rule<IntensitySplit.Reading>
     }
 
     /// <summary>Riding above low that would have to be easy, s, in whole minutes rounded up.</summary>
-    private static double TooMuch(WeekFacts week, double least) => 60 * Math.Ceiling(Math.Max(0, least * week.Bands.Total - week.Bands.Low) / 60);
+    private static double TooMuch(WeekFacts week, double least)
+    {
+        var missing = least * (week.Bands.Total + Unbanded.SecondsIn(week)) - week.Bands.Low;
+        return 60 * Math.Ceiling(Math.Min(Math.Max(0, missing), week.Bands.AboveLow) / 60);
+    }
 
     private static (int Easy, int Hard, int Unrated) SessionsOf(WeekFacts week)
     {

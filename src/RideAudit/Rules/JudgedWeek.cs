@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using NodaTime;
 using RideAudit.Figures;
 using RideAudit.Formatting;
@@ -57,6 +58,31 @@ internal sealed class JudgedWeek
 
     /// <summary>The week with every ride that nothing could rate read as hard.</summary>
     public JudgedWeek Hardest => _hardest ??= Read(hard: true);
+
+    /// <summary>Riding that could have been added before the week's hours or their growth were worth a look, s; 0 or more.</summary>
+    public double RoomForMoreSeconds
+    {
+        get
+        {
+            if (ReturnToRiding.AsksForLess(this))
+                return 0;
+            var most = PlannedHours * (1 + Limits.HoursWatchMargin) ?? double.PositiveInfinity;
+            if (Background.OrdinaryMean is { Hours: > 0 and var mean })
+                most = Math.Min(most, mean * Limits.GrowthRatio);
+            return Math.Max(0, 3600 * most - Week.RideSeconds);
+        }
+    }
+
+    /// <summary>The review says that the week had fewer hours than planned.</summary>
+    public bool AsksForMore => WeeklyHours.IsOff(this) && Week.Hours < PlannedHours;
+
+    /// <summary>The review says that the week, or a ride of it, was longer than it should have been, or the rider has just come back.</summary>
+    public bool RefusesMore => JustBack || ReturnToRiding.AsksForLess(this) || WeeklyGrowth.IsWatched(this) || LongestRideJump.IsWatched(this)
+        || (WeeklyHours.IsOff(this) && Week.Hours > PlannedHours);
+
+    /// <summary>The same week with other days.</summary>
+    public JudgedWeek With(ImmutableArray<DayFacts> days) =>
+        new(WeekFacts.Build(days, Week.LoadBefore, Week.FirstRideOn, Week.Exception, Week.DaysThatCount), Background, DayBefore);
 
     /// <summary>A day by its place in the week, 0 first; −1 is the day before.</summary>
     public DayFacts? Day(int index) => index < 0 ? DayBefore : Week.Days[index];
@@ -120,7 +146,9 @@ internal sealed class JudgedWeek
         var limit = Limits.StressUnknownShareAtMost;
         var (unknown, all) = Background.StressCover(daysBefore);
         var ownUnknown = Week.UnknownStressHours * 3600;
-        return ownUnknown > limit * Week.RideSeconds || unknown + ownUnknown > limit * (all + Week.RideSeconds);
+        return IsMuch(ownUnknown, Week.RideSeconds) || IsMuch(unknown + ownUnknown, all + Week.RideSeconds);
+
+        bool IsMuch(double part, double whole) => whole > 0 && Close.Above(AsShown.Percent(part / whole), 100 * limit);
     }
 
     private static bool HasUnrated(DayFacts day)
@@ -142,8 +170,7 @@ internal sealed class JudgedWeek
             if (HasUnrated(days[i]))
                 days = days.SetItem(i, UnratedReading.Of(days[i], hard, Limits));
         }
-        var week = WeekFacts.Build(days, Week.LoadBefore, Week.FirstRideOn, Week.Exception, Week.DaysThatCount);
-        return new JudgedWeek(week, Background, before);
+        return new JudgedWeek(With(days).Week, Background, before);
     }
 
     /// <summary>What a ride that nothing could rate may have been at most and at least: a verdict that differs between the two is not given.</summary>

@@ -47,7 +47,7 @@ internal sealed class LighterWeek : Rule<LighterWeek.Reading>
     {
         Sentence = $"The lightest of the last {Shown.Count(reading.Weeks, "week")} had {Shown.Hours(reading.Lightest.Hours)}, {Shown.Share(reading.Share)} of the mean of the others; "
             + $"a lighter week has {Shown.Share(week.Limits.LighterWeekShare)} or less.",
-        WouldHaveKept = $"One week of about {Shown.Share(week.Limits.LighterWeekShare)} of the usual hours.",
+        WouldHaveKept = $"One of the last {Shown.Count(week.Limits.LighterWatchWeeks, "week")} with {Shown.Share(week.Limits.LighterWeekShare)} of the others’ hours at most.",
         Advice = "Plan a lighter week soon.",
         Headline = "no lighter week for a while",
         Held = week.Week.Exception is ExceptionKind.Lighter || !WeeklyHours.IsOff(week) ? "a lighter week lately" : null,

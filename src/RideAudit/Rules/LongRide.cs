@@ -69,6 +69,8 @@ internal sealed class LongRide : Rule<LongRide.Reading>
             return NotJudged("there was no ride this week");
         if (done is not null || together is not null)
             return As(Verdict.Kept, new Reading(done ?? longest, done is null ? together : null));
+        if (LongestRideJump.IsWatched(week))
+            return NotJudged("the longest ride is far longer than those before already, and the long ride comes in steps");
         return As(IsNear(longest, week.Limits) ? Verdict.Watch : Verdict.Broken, new Reading(longest, null));
     }
 
@@ -77,7 +79,7 @@ internal sealed class LongRide : Rule<LongRide.Reading>
         var asked = week.Limits.LongRideHours * 3600;
         var (ride, day) = (reading.Ride, Shown.Weekday(reading.Ride.Date));
         if (verdict == Verdict.Kept)
-            return Kept(reading, asked);
+            return Kept(reading, asked) with { Held = LongestRideJump.IsWatched(week) ? null : $"long ride {Shown.Length(reading.Seconds)}" };
         var isLong = KindOfRide.MeetsLength(ride.DurationSeconds, week.Limits);
         return new RuleWords
         {
@@ -85,7 +87,9 @@ internal sealed class LongRide : Rule<LongRide.Reading>
                 ? $"{day}’s ride of {Shown.Length(ride.DurationSeconds)} was long enough, but {NotEasy(ride)}."
                 : $"The longest ride was {Shown.Length(ride.DurationSeconds)} on {day}; the plan asks for {Shown.Length(asked)}.",
             WouldHaveKept = isLong ? $"The same ride with at least {Shown.Share(week.Limits.LongEnoughLowShare)} of it easy." : Longer(week),
-            Advice = LongRideFirst.Asks(week) ? null : $"Ride one long easy ride of {Shown.Length(asked)}.",
+            Advice = LongRideFirst.Asks(week) ? null
+                : LongestRideJump.MostSeconds(week) is { } most && most < asked ? $"Build up to a long easy ride of {Shown.Length(asked)} in steps: {Shown.Length(most)} would be the next."
+                : $"Ride one long easy ride of {Shown.Length(asked)}{(HasRoom(week) ? "" : " in place of other riding")}.",
             Headline = verdict != Verdict.Watch ? "no long easy ride" : isLong ? "a long ride that was not easy enough" : "a long ride cut a little short",
             Occurrences = [Describe(ride, verdict)],
         };
@@ -93,14 +97,13 @@ internal sealed class LongRide : Rule<LongRide.Reading>
 
     private static RuleWords Kept(Reading reading, double asked)
     {
-        var seconds = reading.Together?.RideSeconds ?? reading.Ride.DurationSeconds;
+        var seconds = reading.Seconds;
         var plan = AsShown.Minutes(seconds) < AsShown.Minutes(asked) ? $"near enough to the {Shown.Length(asked)} that the plan asks for" : $"the plan asks for {Shown.Length(asked)}";
         return new RuleWords
         {
             Sentence = reading.Together is { } day
                 ? $"{Shown.Weekday(day.Date)}’s rides made {Shown.Length(seconds)} together and count as the long ride; {plan}."
                 : $"{Shown.Weekday(reading.Ride.Date)}’s ride of {Shown.Length(seconds)} was the long ride; {plan}.",
-            Held = $"long ride {Shown.Length(seconds)}",
         };
     }
 
@@ -108,16 +111,24 @@ internal sealed class LongRide : Rule<LongRide.Reading>
     private static string Longer(JudgedWeek week)
     {
         var minutes = AsShown.Minutes(week.Limits.LongRideHours * 3600);
+        var room = week.RoomForMoreSeconds;
         foreach (var ride in week.Week.Rides.OrderByDescending(r => r.DurationSeconds))
         {
             var more = minutes - AsShown.Minutes(ride.DurationSeconds);
             var longer = ride.Bands + new BandSeconds(60 * more, 0, 0);
-            if (!ride.IsHard && more <= MostAddedShare * minutes / (1 + MostAddedShare) && week.Background.Calendar.MayAskForMore(ride.Date)
+            if (!ride.IsHard && 60 * more <= room && more <= MostAddedShare * minutes / (1 + MostAddedShare) && week.Background.Calendar.MayAskForMore(ride.Date)
                 && KindOfRide.IsLongEnough(60 * minutes, longer, week.Limits))
-                return $"{Shown.Minutes(more)} more on {Shown.Weekday(ride.Date)}, all of it easy.";
+                return $"{Shown.Minutes(more)} more on {NameOf(ride, week)}, all of it easy.";
         }
-        return $"One easy ride of {Shown.Length(60 * minutes)}.";
+        return $"One easy ride of {Shown.Length(60 * minutes)}{(HasRoom(week) ? "" : " in place of other riding")}.";
     }
+
+    private static bool HasRoom(JudgedWeek week) => AsShown.Minutes(week.Limits.LongRideHours * 3600) * 60 <= week.RoomForMoreSeconds;
+
+    /// <summary>The ride's day, and its hour where the day has another.</summary>
+    private static string NameOf(RideFigures ride, JudgedWeek week) => week.Week.Rides.Count(r => r.Date == ride.Date) == 1
+        ? Shown.Weekday(ride.Date)
+        : $"{Shown.Weekday(ride.Date)}’s {Shown.Time(ride.StartsAt.TimeOfDay)} ride";
 
     private static bool IsLong(RideFigures ride) => ride.LongEnough || ride.Kind == RideKind.Long;
 
@@ -158,5 +169,8 @@ internal sealed class LongRide : Rule<LongRide.Reading>
     /// <summary>What it reads.</summary>
     /// <param name="Ride">The longest long ride; without one the longest ride.</param>
     /// <param name="Together">The day whose rides are the long ride together; null where one ride is, or none.</param>
-    internal readonly record struct Reading(RideFigures Ride, DayFacts? Together);
+    internal readonly record struct Reading(RideFigures Ride, DayFacts? Together)
+    {
+        public double Seconds => Together?.RideSeconds ?? Ride.DurationSeconds;
+    }
 }

@@ -41,6 +41,9 @@ internal sealed class LongRideFirst : Rule<LongRideFirst.Reading>
     /// <summary>Whether it asks for the long ride of a week.</summary>
     public static bool Asks(JudgedWeek week) => Own.Decide(week).IsWanting;
 
+    /// <remarks>One hard day fewer would keep the letter of it; what the week lacks is the long ride.</remarks>
+    public override bool IsCured(JudgedWeek week) => base.IsCured(week) && !LongRide.IsMissing(week);
+
     protected override Look Read(JudgedWeek week)
     {
         if (week.SetAside(LongRide.Own.Id) is not null)
@@ -57,7 +60,7 @@ internal sealed class LongRideFirst : Rule<LongRideFirst.Reading>
             return new RuleWords
             {
                 Sentence = reading.HasLongRide ? $"{count}, and a long ride or one near it." : $"{count}: the long ride was not crowded out by hard riding.",
-                Held = reading.HardDays > 2 && LongRide.IsKept(week) ? "long ride before a third hard day" : null,
+                Held = reading.HardDays > 2 && LongRide.IsKept(week) && !LongestRideJump.IsWatched(week) ? "long ride before a third hard day" : null,
             };
         }
         return new RuleWords

@@ -12,6 +12,8 @@ internal sealed class LongestRideJump : Rule<LongestRideJump.Reading>
 {
     private const double LongestRideWorthNamingSeconds = 5400;
 
+    private static readonly LongestRideJump Own = new();
+
     public override string Id => "longest-ride-jump";
 
     public override string Name => "Longest ride jump";
@@ -30,6 +32,15 @@ internal sealed class LongestRideJump : Rule<LongestRideJump.Reading>
     public override string Ask(PlanInForce plan) =>
         $"No ride of {Shown.Length(plan.Limits.JumpLeastMinutes * 60)} or more is longer than {Shown.Number(plan.Limits.JumpRatio, 1)} times the longest "
         + $"of the {Shown.Count(plan.Limits.JumpDays, "day")} before.";
+
+    /// <summary>Whether a week holds a ride far longer than those before.</summary>
+    public static bool IsWatched(JudgedWeek week) => Own.Decide(week).IsWanting;
+
+    /// <summary>The longest that a ride of the week could have been without being far longer than those of the days before it, s; null where too little is known.</summary>
+    public static double? MostSeconds(JudgedWeek week) =>
+        week.Week.FirstRideOn is { } first && Period.DaysBetween(first, week.Week.EndsOn) >= week.Limits.JumpDays && LongestBefore(week, 6) is > 0 and var before
+            ? Math.Max(LeastSeconds(week), 60 * Math.Floor(week.Limits.JumpRatio * before / 60 + Close.Hair))
+            : null;
 
     protected override Look Read(JudgedWeek week)
     {
@@ -67,12 +78,29 @@ internal sealed class LongestRideJump : Rule<LongestRideJump.Reading>
         {
             Sentence = $"{Shown.Weekday(longest.Ride.Date)}’s ride of {Shown.Length(longest.Ride.DurationSeconds)} was {Shown.Number(longest.Ratio, 2)} times "
                 + $"the longest of the {days} before ({Shown.Length(longest.BeforeSeconds)}). The study behind this is of runners: a caution, not a finding about cyclists.",
-            WouldHaveKept = $"A ride of at most {Shown.Length(60 * Math.Floor(week.Limits.JumpRatio * longest.BeforeSeconds / 60))}.",
+            WouldHaveKept = Steps(reading, week),
             Advice = "Lengthen the longest ride in smaller steps.",
             Headline = "a big jump in the longest ride",
             Occurrences = [.. reading.Jumps.Select(Describe)],
         };
     }
+
+    /// <summary>What each ride could have been at most, the earlier ones being no longer than that either.</summary>
+    private static string Steps(Reading reading, JudgedWeek week)
+    {
+        var most = new List<(Jump Jump, double Seconds)>();
+        foreach (var jump in reading.Jumps)
+        {
+            var shortened = most.ToDictionary(m => m.Jump.Ride, m => m.Seconds);
+            var before = LongestBefore(week, Period.DaysBetween(week.Week.StartsOn, jump.Ride.Date), shortened);
+            most.Add((jump, Math.Max(LeastSeconds(week), 60 * Math.Floor(week.Limits.JumpRatio * before / 60 + Close.Hair))));
+        }
+        return most.Count == 1 ? $"A ride of at most {Shown.Length(most[0].Seconds)}."
+            : $"Rides of at most {Shown.List(most.Select(m => Shown.Length(m.Seconds)))}, one after the other.";
+    }
+
+    /// <summary>The longest that never jumps, s, whole minutes.</summary>
+    private static double LeastSeconds(JudgedWeek week) => 60 * (Math.Ceiling(week.Limits.JumpLeastMinutes - Close.Hair) - 1);
 
     private static Occurrence Describe(Jump jump) => new()
     {
@@ -95,13 +123,13 @@ internal sealed class LongestRideJump : Rule<LongestRideJump.Reading>
         return before > 0 ? null : $"there was no ride in the {days} before to compare with";
     }
 
-    private static double LongestBefore(JudgedWeek week, int day)
+    private static double LongestBefore(JudgedWeek week, int day, IReadOnlyDictionary<RideFigures, double>? shortened = null)
     {
         var longest = week.Background.LongestRideWithin(week.Limits.JumpDays - day);
         for (var i = Math.Max(0, day - week.Limits.JumpDays); i < day; i++)
         {
             foreach (var ride in week.Week.Days[i].Rides)
-                longest = Math.Max(longest, ride.DurationSeconds);
+                longest = Math.Max(longest, shortened?.GetValueOrDefault(ride, ride.DurationSeconds) ?? ride.DurationSeconds);
         }
         return longest;
     }

@@ -34,7 +34,7 @@ internal sealed class Monotony : Rule<Monotony.Reading>
 
     protected override Look Read(JudgedWeek week)
     {
-        if (Close.Below(week.Week.Stress, week.Limits.MonotonyLeastStress))
+        if (Close.Below(week.Week.Stress.To(0), week.Limits.MonotonyLeastStress))
             return NotJudged($"it needs {Shown.Points(week.Limits.MonotonyLeastStress)} of stress in the week");
         if (week.Week.Monotony is not { } monotony)
             return NotJudged("all seven days held the same stress, so the ratio has no value; days could not be more alike");
@@ -46,13 +46,42 @@ internal sealed class Monotony : Rule<Monotony.Reading>
         var alike = verdict == Verdict.Kept ? "days differed enough" : "days were much alike";
         return new RuleWords
         {
-            Sentence = $"The mean daily stress was {Shown.Number(reading.Monotony, 1)} times the spread of the seven days: {alike}.",
-            WouldHaveKept = "Easier easy days, or a day off, beside the same hard ones.",
+            Sentence = $"{Shown.Capital(alike)}: their mean stress was {Shown.Number(reading.Monotony, 1)} times its spread.",
+            WouldHaveKept = Different(week),
             Advice = "Let hard days and easy days differ more.",
             Headline = "every day much like the last",
             Held = $"monotony {Shown.Number(reading.Monotony, 1)}",
             Occurrences = verdict == Verdict.Kept ? [] : [Describe(reading, VerdictOf(reading.Monotony, week.Limits))],
         };
+    }
+
+    /// <summary>As many of the easiest days off as it takes; where that leaves too little riding, their riding on the hardest day. Judged before it is said.</summary>
+    private string Different(JudgedWeek week)
+    {
+        int[] byStress = [.. Enumerable.Range(0, 7).Where(day => week.Week.Days[day].Stress > 0).OrderBy(day => week.Week.Days[day].Stress)];
+        for (var count = 1; count < byStress.Length && !week.AsksForMore; count++)
+        {
+            if (Keeps(week, byStress[..count], byStress[^1], moved: false))
+                return $"The {(count == 1 ? "easiest day" : $"{Shown.InWords(count)} easiest days")} off, beside the same hard ones.";
+        }
+        for (var count = 1; count < byStress.Length; count++)
+        {
+            if (Keeps(week, byStress[..count], byStress[^1], moved: true))
+                return $"The riding of the {(count == 1 ? "easiest day" : $"{Shown.InWords(count)} easiest days")} on the hardest one instead.";
+        }
+        return "Easy days and hard days that differ more.";
+    }
+
+    private bool Keeps(JudgedWeek week, int[] off, int hardest, bool moved)
+    {
+        var days = week.Week.Days.ToBuilder();
+        foreach (var day in off)
+        {
+            if (moved)
+                days[hardest] = days[hardest] with { Stress = days[hardest].Stress + days[day].Stress };
+            days[day] = days[day] with { Stress = 0 };
+        }
+        return Read(week.With(days.MoveToImmutable())).Verdict == Verdict.Kept;
     }
 
     private static Verdict VerdictOf(double monotony, Limits limits) =>

@@ -66,7 +66,7 @@ internal sealed class RestAfterLoad : Rule<RestAfterLoad.Reading>
             {
                 Sentence = reading.Rested
                     ? $"{pair} were the heaviest two days in a row ({amount}), and rest or recovery followed."
-                    : $"No two days in a row were heavy enough to ask for rest ({amount} at most).",
+                    : $"No two days in a row were heavy enough to ask for rest{(reading.Stress > 0 ? $" ({amount} at most)" : "")}.",
                 Held = "rest after load",
             };
         }
@@ -77,7 +77,7 @@ internal sealed class RestAfterLoad : Rule<RestAfterLoad.Reading>
                 ? $"{pair} held {amount}, and {first} was a hard day again."
                 : $"{pair} held {amount}, and neither {first} nor {second} was rest or recovery.",
             WouldHaveKept = reading.NextIsHard ? $"A day off, or a short easy ride, on {first}." : $"A day off, or a short easy ride, on {first} or {second}.",
-            Advice = "Rest or ride easy after the two heaviest days.",
+            Advice = "Rest, or ride short and easy, after the two heaviest days.",
             Headline = reading.NextIsHard ? "a hard day right after the two heaviest" : "no rest after the two heaviest days",
             Occurrences = [Describe(reading, week)],
         };

@@ -50,7 +50,7 @@ internal sealed class RestDays : Rule<RestDays.Reading>
         var shorter = asked < week.Limits.RestDaysAtLeast ? " of such a week" : "";
         return new RuleWords
         {
-            Sentence = $"{Shown.Capital(Shown.Count(reading.Days, "day"))} of rest or recovery; the plan asks{shorter} for {(asked == 0 ? "none" : $"at least {Shown.InWords(asked)}")}.",
+            Sentence = $"{Shown.Capital(Shown.Count(reading.Days, "day"))} of rest or recovery; {(asked == 0 ? "none is asked of such a week" : $"the plan asks{shorter} for at least {Shown.InWords(asked)}")}.",
             WouldHaveKept = $"{Shown.Capital(Shown.Count(asked - reading.Days, "more day"))} off, or with nothing but a short easy ride.",
             Advice = $"Leave {Shown.Count(asked, "day")} for rest or recovery.",
             Headline = Shown.Count(reading.Days, "rest day"),

@@ -12,6 +12,8 @@ internal sealed class ReturnToRiding : Rule<ReturnToRiding.Reading>
 {
     private const int DaysBack = 7;
 
+    private static readonly ReturnToRiding Own = new();
+
     public override string Id => "return-to-riding";
 
     public override string Name => "Return to riding";
@@ -41,6 +43,9 @@ internal sealed class ReturnToRiding : Rule<ReturnToRiding.Reading>
             + $"after an absence that long no more than {Shown.Share(limits.ReturnHoursShare)} of the usual hours in the first {Shown.Count(DaysBack, "day")}.";
     }
 
+    /// <summary>Whether it says that the first days back held too many hours.</summary>
+    public static bool AsksForLess(JudgedWeek week) => week.Background.Returns.Any(a => IsTooMuch(ReadOne(a, week), week.Limits)) && Own.Decide(week).IsWanting;
+
     protected override Look Read(JudgedWeek week)
     {
         Look? worst = null;
@@ -51,7 +56,7 @@ internal sealed class ReturnToRiding : Rule<ReturnToRiding.Reading>
             if (worst is not { } known || verdict > known.Verdict)
                 worst = As(verdict, reading);
         }
-        return worst ?? NotJudged($"no {Shown.Count(week.Limits.ReturnDaysOut, "day")} out in a row lie just behind the rider");
+        return worst ?? NotJudged($"there were no {Shown.Count(week.Limits.ReturnDaysOut, "day")} out in a row to come back from");
     }
 
     protected override RuleWords Tell(Reading reading, JudgedWeek week, Verdict verdict)
@@ -65,13 +70,21 @@ internal sealed class ReturnToRiding : Rule<ReturnToRiding.Reading>
             Sentence = tooSoon is { } day
                 ? $"{Shown.Weekday(day.Date)} was a high day, the {Ordinal(Back(reading.Absence, day))} day after {days}."
                 : $"{Shown.Hours(reading.Hours)} in the first {Shown.Count(DaysBack, "day")} after {days}, {Shown.Share(reading.Hours / reading.Usual)} of the usual {Shown.Hours(reading.Usual)}.",
-            WouldHaveKept = tooSoon is not null
-                ? $"Nothing but easy riding in the first {Shown.Count(EasyDays(reading.Absence, week.Limits), "day")} back."
-                : $"At most {Shown.Length(60 * Math.Floor(60 * week.Limits.ReturnHoursShare * reading.Usual!.Value))} in those days.",
+            WouldHaveKept = Easier(reading, week.Limits),
             Advice = reading.Absence.Ill ? "Ride easy until the illness is well behind." : "Come back in steps: easy rides first, and fewer hours than usual.",
             Headline = tooSoon is not null ? $"a hard ride too soon after {days}" : $"many hours right after {days}",
             Occurrences = [Describe(reading, verdict)],
         };
+    }
+
+    private static string Easier(Reading reading, Limits limits)
+    {
+        var easy = reading.HighDays.IsEmpty ? null : $"Nothing but easy riding in the first {Shown.Count(EasyDays(reading.Absence, limits), "day")} back";
+        if (!IsTooMuch(reading, limits))
+            return $"{easy}.";
+        var hours = Shown.Length(60 * Math.Floor(60 * limits.ReturnHoursShare * reading.Usual!.Value + Close.Hair));
+        var days = Shown.Count(DaysBack, "day");
+        return easy is null ? $"At most {hours} in those {days}." : $"{easy}, and at most {hours} in the first {days}.";
     }
 
     private static Reading ReadOne(Absence absence, JudgedWeek week)
@@ -87,15 +100,18 @@ internal sealed class ReturnToRiding : Rule<ReturnToRiding.Reading>
                 high = high.Add(day);
         }
         var isLong = absence.Days >= week.Limits.ReturnLongDaysOut;
-        return new Reading(absence, high, seconds / 3600, isLong ? week.Background.OrdinaryMean?.Hours ?? week.Plan.PlannedHours : null);
+        return new Reading(absence, high, seconds / 3600, isLong ? week.Background.UsualHoursBefore(absence.From) ?? week.Plan.PlannedHours : null);
     }
 
     private static Verdict VerdictOf(Reading reading, Limits limits)
     {
         if (!reading.HighDays.IsEmpty)
             return reading.Absence.Ill ? Verdict.Broken : Verdict.Watch;
-        return reading.Usual is > 0 and var usual && Close.Above(AsShown.Percent(reading.Hours / usual), 100 * limits.ReturnHoursShare) ? Verdict.Watch : Verdict.Kept;
+        return IsTooMuch(reading, limits) ? Verdict.Watch : Verdict.Kept;
     }
+
+    private static bool IsTooMuch(Reading reading, Limits limits) =>
+        reading.Usual is > 0 and var usual && Close.Above(AsShown.Percent(reading.Hours / usual), 100 * limits.ReturnHoursShare);
 
     private static int EasyDays(Absence absence, Limits limits) =>
         absence.Ill ? limits.ReturnIllDays : absence.Days >= limits.ReturnLongDaysOut ? limits.ReturnAwayDays : 0;

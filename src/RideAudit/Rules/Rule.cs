@@ -52,4 +52,7 @@ internal abstract class Rule : IRule
 
     /// <summary>The verdict without the words: what a search over many weeks calls.</summary>
     public abstract Call Decide(JudgedWeek week);
+
+    /// <summary>Whether a changed week has what the rule asks for, and not only its letter.</summary>
+    public virtual bool IsCured(JudgedWeek week) => Decide(week).Verdict == Verdict.Kept;
 }

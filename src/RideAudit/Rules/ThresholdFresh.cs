@@ -48,7 +48,11 @@ internal sealed class ThresholdFresh : Rule<ThresholdFresh.Reading>
         var (date, shown, inForce) = (Shown.Date(reading.Ride.Date), Shown.Watts(reading.ShownW), Shown.Watts(reading.InForceW));
         var numbers = $"A best 20 minutes of {Shown.Watts(reading.BestW)} on {date} puts threshold power near {shown}";
         if (verdict == Verdict.Kept)
-            return new RuleWords { Sentence = $"{numbers}; {inForce} is in force.", Held = "threshold power not too low" };
+            return new RuleWords
+            {
+                Sentence = $"The best 20 minutes of {Shown.Count(week.Limits.FreshDays, "day")}, {Shown.Watts(reading.BestW)} on {date}, do not say that the {inForce} in force are too low.",
+                Held = "threshold power not too low",
+            };
         return new RuleWords
         {
             Sentence = $"{numbers}, {Shown.Share(reading.ShownAbove)} above the {inForce} in force: every share in this review is then too high.",

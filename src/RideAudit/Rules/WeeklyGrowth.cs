@@ -8,6 +8,8 @@ namespace RideAudit.Rules;
 /// <summary>Hours do not leap above those of ordinary weeks.</summary>
 internal sealed class WeeklyGrowth : Rule<WeeklyGrowth.Reading>
 {
+    private static readonly WeeklyGrowth Own = new();
+
     public override string Id => "weekly-growth";
 
     public override string Name => "Weekly growth";
@@ -27,6 +29,9 @@ internal sealed class WeeklyGrowth : Rule<WeeklyGrowth.Reading>
     public override string Ask(PlanInForce plan) =>
         $"Hours stay within {Shown.Number(plan.Limits.GrowthRatio, 1)} times the mean of the last {Shown.Count(plan.Limits.GrowthWeeks, "ordinary week")}.";
 
+    /// <summary>Whether a week's growth is worth a look.</summary>
+    public static bool IsWatched(JudgedWeek week) => Own.Decide(week).IsWanting;
+
     protected override Look Read(JudgedWeek week)
     {
         if (week.Background.OrdinaryMean?.Hours is not { } mean)
@@ -39,18 +44,22 @@ internal sealed class WeeklyGrowth : Rule<WeeklyGrowth.Reading>
 
     protected override RuleWords Tell(Reading reading, JudgedWeek week, Verdict verdict)
     {
-        var sentence = $"{Shown.Hours(reading.Hours)}, {Shown.Number(reading.Ratio, 2)} times the mean of {Shown.Count(week.Limits.GrowthWeeks, "ordinary week")} before ({Shown.Hours(reading.MeanBefore)}).";
+        var sentence = $"{Shown.Hours(reading.Hours)}, {Against(reading)} the mean of {Shown.Count(week.Limits.GrowthWeeks, "ordinary week")} before ({Shown.Hours(reading.MeanBefore)}).";
         if (verdict == Verdict.Kept)
-            return new RuleWords { Sentence = sentence, Held = week.IsLongerThanTheLast ? "growth in small steps" : null };
+            return new RuleWords { Sentence = sentence, Held = week.IsLongerThanTheLast && !ChronicRamp.IsSteep(week) && !LongestRideJump.IsWatched(week) ? "growth in small steps" : null };
         return new RuleWords
         {
             Sentence = sentence + $" Studies found no effect of growing by {Shown.Percent(10)} as such and a weak signal beyond {Shown.Percent(30)}, and those were runners.",
-            WouldHaveKept = $"At most {Shown.Hours(week.Limits.GrowthRatio * reading.MeanBefore)}.",
+            WouldHaveKept = $"At most {Shown.Length(60 * Math.Floor(60 * week.Limits.GrowthRatio * reading.MeanBefore + Close.Hair))} in the week.",
             Advice = "Add hours in smaller steps.",
             Headline = "a big jump in hours",
             Occurrences = [Describe(reading)],
         };
     }
+
+    private static string Against(Reading reading) => Shown.Number(reading.Hours, 1) == Shown.Number(reading.MeanBefore, 1) ? "as much as"
+        : reading.Ratio < 1 ? "less than"
+        : $"{Shown.Number(reading.Ratio, 2)} times";
 
     private static Occurrence Describe(Reading reading) => new()
     {

@@ -45,7 +45,9 @@ internal sealed class WeeklyHours : Rule<WeeklyHours.Reading>
             return As(verdict, reading);
         if (!week.Week.Finished)
             return NotJudged("the week is not over, and its hours are not above plan so far");
-        if (week.JustBack && verdict != Verdict.Kept)
+        if (verdict != Verdict.Kept && WeeklyGrowth.IsWatched(week))
+            return NotJudged("the hours are below plan, but grew as fast as they should");
+        if ((week.JustBack || ReturnToRiding.AsksForLess(week)) && verdict != Verdict.Kept)
             return NotJudged("the rider has just come back, and fewer hours are right");
         return As(week.Week.RideCount == 0 ? Verdict.Watch : verdict, reading);
     }

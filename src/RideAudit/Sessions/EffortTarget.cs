@@ -8,6 +8,9 @@ namespace RideAudit.Sessions;
 /// <param name="High">Upper end.</param>
 internal readonly record struct EffortTarget(EffortTarget.Unit In, double Low, double High)
 {
+    // Common practice, no source: of repeats none is told to be all there is, for there is another one to come.
+    private const double MostOfShort = 9;
+
     /// <summary>What a target is told in.</summary>
     public enum Unit
     {
@@ -46,6 +49,8 @@ internal readonly record struct EffortTarget(EffortTarget.Unit In, double Low, d
             return new EffortTarget(Unit.Watts, watts.Value * low / 100, watts.Value * high / 100);
         if (measures.HeartRateBpm is { } bpm && (seconds >= SessionWords.HeartRateNeeds || EffortShares.IsEasy(effort)))
             return new EffortTarget(Unit.Beats, bpm * EffortShares.HeartRateBeside(low) / 100, bpm * EffortShares.HeartRateBeside(high) / 100);
-        return new EffortTarget(Unit.Feel, EffortShares.FeelOf(low), EffortShares.FeelOf(high));
+        // A minute well above threshold is over before it feels as the same power held does.
+        var most = seconds < SessionWords.HeartRateNeeds ? MostOfShort : 10;
+        return new EffortTarget(Unit.Feel, Math.Min(EffortShares.FeelOf(low), most - 1), Math.Min(EffortShares.FeelOf(high), most));
     }
 }

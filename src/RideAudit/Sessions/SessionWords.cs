@@ -27,7 +27,7 @@ internal sealed class SessionWords
     private string Of(Block block) => block switch
     {
         Block.Stretch { Seconds: { } seconds } stretch => $"{Length(seconds)} {Target(stretch.Effort, seconds)}",
-        Block.Repeat repeat => $"{repeat.Count} × {Inside(repeat.Inside)}{(repeat is { Between: { } between, Count: > 1 } ? $", {Of(between)} between" : "")}",
+        Block.Repeat repeat => $"{repeat.Count}{Shown.Joint}×{Shown.Joint}{Inside(repeat.Inside)}{(repeat is { Between: { } between, Count: > 1 } ? $", {Of(between)} between" : "")}",
         _ => "",
     };
 

@@ -4,6 +4,7 @@ using System.Text;
 using System.Text.Json;
 using System.Text.RegularExpressions;
 using RideAudit.Cli.BrowserPage;
+using RideAudit.Cli.Commands;
 using RideAudit.Cli.Tests.Support;
 
 namespace RideAudit.Cli.Tests.BrowserPage;
@@ -38,6 +39,32 @@ public class PageTests
         Assert.Contains($"style-src 'sha256-{Hash(Regex.Match(html, "<style>(.*?)</style>", RegexOptions.Singleline).Groups[1].Value)}'", policy, StringComparison.Ordinal);
         Assert.DoesNotContain(" src=", html, StringComparison.Ordinal);
         Assert.DoesNotContain("<link", html, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Opened_by_a_double_click_it_is_written_where_there_is_room_and_never_over_somebody_elses_file()
+    {
+        using var folder = new TempFolder();
+        using var here = new TestShell(folder: folder.Path, ownsWindow: true);
+        Assert.Equal(ExitCode.Done, PageCommand.Open(here.Shell, Page()));
+        Assert.Equal(ExitCode.Done, PageCommand.Open(here.Shell, Page(program: "newer")));
+        Assert.Equal(SinglePage.Write(Page(program: "newer")), File.ReadAllBytes(folder.At("rideaudit.html")));
+        Assert.Equal([folder.At("rideaudit.html"), folder.At("rideaudit.html")], here.Opened);
+        folder.Write("rideaudit.html", "<!doctype html><p>My own notes.</p>");
+        Assert.Throws<UserError>(() => PageCommand.Open(here.Shell, Page()));
+    }
+
+    [Fact]
+    public void Where_the_programs_folder_cannot_be_written_it_goes_among_the_documents()
+    {
+        if (!Directory.Exists("/sys/kernel"))
+            return;
+        using var folder = new TempFolder();
+        using var with = new TestShell(folder: "/sys/kernel", ownsWindow: true, documents: folder.Path);
+        Assert.Equal(ExitCode.Done, PageCommand.Open(with.Shell, Page()));
+        Assert.Equal([folder.At("rideaudit.html")], with.Opened);
+        using var without = new TestShell(folder: "/sys/kernel", ownsWindow: true);
+        Assert.Contains("you may not write there", Assert.Throws<UserError>(() => PageCommand.Open(without.Shell, Page())).Message, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -1,4 +1,5 @@
 using System.IO.Compression;
+using RideAudit.Cli.BrowserPage;
 using RideAudit.Cli.Tests.Support;
 
 namespace RideAudit.Cli.Tests.Commands;
@@ -90,7 +91,6 @@ public class DropTests
     [InlineData("./rides --as-of 2026-06-22 --no-pdf", 0, 0)]
     [InlineData("no-such-folder", 2, 0)]
     [InlineData("review --paper a5", 2, 0)]
-    [InlineData("", 2, 0)]
     public void A_window_of_its_own_stays_until_a_key_is_pressed_and_shows_the_PDF(string line, int code, int opened)
     {
         using var folder = new TempFolder();
@@ -103,12 +103,24 @@ public class DropTests
     }
 
     [Fact]
+    public void A_double_click_opens_the_page_that_the_build_carries_and_shows_the_help_of_one_that_carries_none()
+    {
+        using var folder = new TempFolder();
+        using var shell = new TestShell(folder: folder.Path, ownsWindow: true);
+        Assert.Equal(CarriedPage.IsThere ? 0 : 2, shell.Run());
+        Assert.Equal(CarriedPage.IsThere ? [folder.At("rideaudit.html")] : [], shell.Opened);
+        Assert.Equal(1, shell.KeysWaitedFor);
+        Assert.EndsWith("Press a key to close this window.\n", shell.Error, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void In_somebody_elses_window_nothing_is_opened_and_nothing_waits()
     {
         using var folder = new TempFolder();
         Demo.CopyTo(folder, from: "2026-06-20");
         using var shell = new TestShell(folder: folder.Path);
         Assert.Equal(0, shell.Run("./rides", "--as-of", Demo.AsOf));
+        Assert.Equal(2, shell.Run());
         Assert.Equal((0, 0), (shell.Opened.Count, shell.KeysWaitedFor));
     }
 }

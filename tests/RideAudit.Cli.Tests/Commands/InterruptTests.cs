@@ -27,6 +27,41 @@ public class InterruptTests
     }
 
     [Fact]
+    public void A_watched_roster_is_reviewed_whole_again_for_a_new_file_of_one_rider_and_not_for_its_own_table()
+    {
+        if (OperatingSystem.IsWindows())
+            return;
+        using var folder = new TempFolder();
+        Demo.CopyTo(folder, "riders/a", from: "2026-06-20");
+        Demo.CopyTo(folder, "riders/b", from: "2026-06-20");
+        using var process = RealProgram.Start(folder.Path, Plain, "watch", "riders", "--out", "riders/desk", "--as-of", Demo.AsOf);
+        WaitFor(process, "Reviewed at");
+        var first = File.ReadAllText(folder.At("riders/desk/overview.csv"));
+        Assert.Contains("\nb,", first, StringComparison.Ordinal);
+        File.Copy(Path.Combine(Repository.Demo, "2026-06-16-intervals.fit"), folder.At("riders/b/new.fit"));
+        WaitFor(process, "Reviewed at");
+        Assert.NotEqual(first, File.ReadAllText(folder.At("riders/desk/overview.csv")));
+        // Another pass would begin within the few seconds that files are given to settle.
+        var written = File.GetLastWriteTimeUtc(folder.At("riders/desk/overview.csv"));
+        Thread.Sleep(TimeSpan.FromSeconds(5));
+        Interrupt(process);
+        Assert.Equal((130, written), (process.ExitCode, File.GetLastWriteTimeUtc(folder.At("riders/desk/overview.csv"))));
+    }
+
+    [Theory]
+    [InlineData("watch riders --pdf one.pdf")]
+    [InlineData("watch riders --text")]
+    [InlineData("watch riders/a --out desk")]
+    public void A_watch_refuses_what_is_not_for_the_folder_it_is_given(string line)
+    {
+        using var folder = new TempFolder();
+        Demo.CopyTo(folder, "riders/a", from: "2026-06-20");
+        using var shell = new TestShell(folder: folder.Path, cancel: new CancellationToken(canceled: true));
+        Assert.Equal(2, shell.Run(line.Split(' ')));
+        Assert.Contains("folder of riders", shell.Error, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void A_watched_folder_may_go_away_and_come_back()
     {
         if (OperatingSystem.IsWindows())

@@ -14,10 +14,10 @@ public class NextPageTests
         Assert.StartsWith("A layout for the week of 22 June 2026 · ISO week 26", lines[0], StringComparison.Ordinal);
         Assert.Equal("Rider A · 2.3 h of 6.5 h asked for, about 120 points of training stress", lines[1]);
         Assert.Contains("Mon 22  rest", lines);
-        Assert.Contains(lines, l => l.StartsWith("Tue 23  high        1 h 15  Five fives. Warm up for 15 min", StringComparison.Ordinal));
-        Assert.Contains("Wed 24  recovery    15 min  Very easy.", lines);
-        Assert.Contains("        endurance   45 min  Easy.", lines);
-        Assert.Contains("Sat 27  event               The event.", lines);
+        Assert.Contains(lines, l => l.StartsWith("Tue 23  high       1 h 15 min  Five fives. Warm up for 15 min", StringComparison.Ordinal));
+        Assert.Contains("Wed 24  recovery       15 min  Very easy.", lines);
+        Assert.Contains("        endurance      45 min  Easy.", lines);
+        Assert.Contains("Sat 27  event                  The event.", lines);
         Assert.All(lines, l => Assert.True(Cells.Of(l) <= 80, l));
     }
 
@@ -31,7 +31,7 @@ public class NextPageTests
         };
         var text = Written(begun, 80);
         Assert.Contains("A layout for the rest of the week of", text, StringComparison.Ordinal);
-        Assert.Contains("Mon 22  ridden      1 h 05\n", text, StringComparison.Ordinal);
+        Assert.Contains("Mon 22  ridden      1 h 5 min\n", text, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -1,4 +1,5 @@
 using System.Text;
+using RideAudit.Document.Notes;
 using RideAudit.Report.Fonts;
 using RideAudit.Report.Notes;
 
@@ -47,7 +48,7 @@ public sealed class LongNoteTests
     public void A_mark_that_nothing_closes_stays_as_written_however_many_follow()
     {
         var note = string.Concat(Enumerable.Repeat("**a ", 8000)).TrimEnd();
-        var paragraph = Assert.Single(NoteParser.Parse(note, new(Weight.Regular, 10, default)));
+        var paragraph = Assert.Single(NoteReader.Read(note));
         Assert.Equal(note, string.Concat(paragraph.Spans.Select(s => s.Text)));
     }
 }

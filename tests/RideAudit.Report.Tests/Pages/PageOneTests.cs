@@ -1,4 +1,5 @@
 using System.Globalization;
+using RideAudit.Rules;
 
 namespace RideAudit.Report.Tests.Pages;
 
@@ -42,16 +43,31 @@ public sealed class PageOneTests
     }
 
     [Fact]
-    public void What_page_one_has_no_room_for_is_cut_with_a_sign_and_stands_on_the_next_page()
+    public void What_is_to_change_is_never_cut_and_what_held_is_counted_where_there_is_no_room()
     {
         var review = Drawn.Sample("crowded");
         var text = PageOne("crowded");
 
         Assert.Contains(Drawn.Plain(review.Summary.Headline), text, StringComparison.Ordinal);
-        Assert.All(review.Summary.ToChange, advice => Assert.Contains(advice.Title[..30], text, StringComparison.Ordinal));
-        Assert.Equal(3, text.Split("…").Length - 2);
+        Assert.All(review.Summary.ToChange, advice => Assert.Contains(Drawn.Plain(advice.Title), text, StringComparison.Ordinal));
         Assert.Matches("what held, number 1 .* · [0-9]+ more", text);
         Assert.All(review.Summary.Cautions, caution => Assert.Contains(caution, text, StringComparison.Ordinal));
+    }
+
+    [Theory]
+    [MemberData(nameof(NamesWithRoom))]
+    public void Why_a_rule_is_broken_stands_on_page_two_and_is_not_said_before(string name)
+    {
+        var review = Drawn.Sample(name);
+        using var document = Drawn.Open(name, Drawn.PaperOf(name));
+        var first = Drawn.TextOf(document.GetPage(1));
+        var rest = string.Join(' ', document.GetPages().Skip(1).Select(Drawn.TextOf));
+
+        foreach (var finding in review.Findings.Where(finding => finding.Verdict is Verdict.Broken or Verdict.Watch && !review.Rides.IsEmpty))
+        {
+            Assert.Contains(Drawn.Plain(finding.Sentence), rest, StringComparison.Ordinal);
+            Assert.DoesNotContain(Drawn.Plain(finding.Sentence), first, StringComparison.Ordinal);
+        }
     }
 
     [Fact]

@@ -1,4 +1,5 @@
 using System.Globalization;
+using System.Text.RegularExpressions;
 using System.Xml.Linq;
 using RideAudit.Report.Fonts;
 using UglyToad.PdfPig.Content;
@@ -81,6 +82,20 @@ public sealed class SvgPagesTests
         Assert.All(families, family => Assert.Contains($"font-family:\"{family}\"", page.Element(Svg + "style")!.Value, StringComparison.Ordinal));
         Assert.Equal("http://www.w3.org/2000/svg", Assert.Single(alone.Split('"'), part => part.Contains("://", StringComparison.Ordinal)));
         Assert.DoesNotContain("font-face", pages.Pages[0], StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void The_card_is_one_picture_with_the_headline_and_what_to_change()
+    {
+        var review = SampleReviews.Middle();
+        var card = ReviewSvg.Card(review);
+        var words = Regex.Replace(string.Join(' ', XElement.Parse(Assert.Single(card.Pages)).Descendants(Svg + "text").Select(text => text.Value)), @"\s+", " ");
+
+        Assert.StartsWith("0 0 540 ", XElement.Parse(card.Pages[0]).Attribute("viewBox")!.Value, StringComparison.Ordinal);
+        Assert.NotEmpty(review.Summary.ToChange);
+        Assert.All(
+            review.Summary.ToChange.Select(change => change.Title).Prepend(review.Summary.Headline),
+            text => Assert.Contains(Regex.Replace(text, @"\s+", " "), words, StringComparison.Ordinal));
     }
 
     [Fact]

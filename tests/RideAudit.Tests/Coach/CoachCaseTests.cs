@@ -2,10 +2,10 @@ using System.Collections.Immutable;
 using NodaTime;
 using RideAudit.Figures;
 using RideAudit.Plan;
+using RideAudit.Rides;
 using RideAudit.Rules;
 using RideAudit.Tests.Rules;
 using RideAudit.Tests.Simulation;
-using RideAudit.Units;
 
 namespace RideAudit.Tests.Coach;
 
@@ -43,6 +43,28 @@ public sealed class CoachCaseTests
         var findings = RiddenWeeks.Judge(Usual, Usual.With(Wed, Simulation.Sessions.Gravel), seed);
 
         Assert.True(findings.All(f => f.Verdict != Verdict.Broken), RiddenWeeks.Text(findings));
+        Assert.Equal(Verdict.Kept, Of(findings, "easy-rides-easy").Verdict);
+    }
+
+    [Theory]
+    [MemberData(nameof(Seeds))]
+    public void Over_unders_in_place_of_the_threshold_ride_are_the_same_week(int seed)
+    {
+        var findings = RiddenWeeks.Judge(Usual, Usual.With(Sun, Simulation.Sessions.OverUnders, 9), seed);
+
+        Assert.True(!RiddenWeeks.Wanting(findings).Any(f => f.Rule != "weekly-hours"), RiddenWeeks.Text(findings));
+        Assert.Equal("One high day and one threshold day; the plan has at most two high days and three hard days in all.", Of(findings, "hard-day-count").Sentence);
+    }
+
+    [Theory]
+    [MemberData(nameof(Seeds))]
+    public void A_week_ridden_indoors_is_the_same_week(int seed)
+    {
+        var indoors = Usual with { Rides = [.. Usual.Rides.Select(r => r with { Session = Simulation.Sessions.Indoors(r.Session) })] };
+        var findings = RiddenWeeks.Judge(Usual, indoors, seed);
+
+        Assert.True(findings.All(f => f.Verdict != Verdict.Broken) && RiddenWeeks.Wanting(findings).Count() <= 1, RiddenWeeks.Text(findings));
+        Assert.Equal(Verdict.Kept, Of(findings, "long-ride").Verdict);
         Assert.Equal(Verdict.Kept, Of(findings, "easy-rides-easy").Verdict);
     }
 
@@ -147,20 +169,26 @@ public sealed class CoachCaseTests
         }
     }
 
-    [Fact]
-    public void A_rider_who_only_rates_rides_is_judged_by_what_ratings_say()
+    [Theory]
+    [MemberData(nameof(Seeds))]
+    public void A_rider_who_only_rates_rides_is_judged_by_what_ratings_say(int seed)
     {
-        var plan = RiddenWeeks.PlanOf(6.5, Experience.Regular);
-        var rides = Enumerable.Range(0, RiddenWeeks.WeeksOfHistory + 1).SelectMany(ago => new[]
-        {
-            Rated(-7 * ago + Tue, RideKind.High, 60), Rated(-7 * ago + Wed, RideKind.Recovery, 60), Rated(-7 * ago + Thu, RideKind.Threshold, 60),
-            Rated(-7 * ago + Sat, RideKind.Endurance, 60), Rated(-7 * ago + Sun, RideKind.Long, 150),
-        }).ToArray();
-        var findings = RiddenWeeks.Judge(rides, plan);
+        var plan = RiddenWeeks.PlanOf(Usual);
+        var findings = RiddenWeeks.Judge(RatedWeeks(plan, seed), plan);
 
-        Assert.Equal(["lighter-week"], RiddenWeeks.Wanting(findings).Select(f => f.Rule));
+        Assert.True(findings.All(f => f.Verdict != Verdict.Broken) && RiddenWeeks.Wanting(findings).Count() <= 1, RiddenWeeks.Text(findings));
         Assert.All(["hard-day-spacing", "hard-day-count", "rest-days", "long-ride", "weekly-hours"], rule => Assert.Equal(Verdict.Kept, Of(findings, rule).Verdict));
         Assert.All(["endurance-volume", "intensity-split"], rule => Assert.Equal(Verdict.NotJudged, Of(findings, rule).Verdict));
+    }
+
+    [Theory]
+    [MemberData(nameof(Seeds))]
+    public void A_rider_who_only_rates_rides_is_told_of_two_high_days_in_a_row(int seed)
+    {
+        var plan = RiddenWeeks.PlanOf(Usual);
+        var rides = RatedWeeks(plan, seed).Where(r => r.Date != Monday.PlusDays(Wed)).Append(Rated(Monday.PlusDays(Wed), 60, 8, plan));
+
+        Assert.Equal(("hard-day-spacing", Verdict.Broken), First(RiddenWeeks.Judge(rides, plan)));
     }
 
     private static Session Stage => Session.Repeats(180, 3, 480, 100, 900, 66) with { Name = "a stage" };
@@ -183,16 +211,36 @@ public sealed class CoachCaseTests
         new(Sat, 9, Session.Even(30 + 7 * week, 64)), new(Sun, 9, Session.Even(120 + 6 * week, 66)),
     ]);
 
-    private static RideFigures Rated(int day, RideKind kind, double minutes) => Sample.Ride(Monday.PlusDays(day), kind, minutes, 9) with
+    /// <summary>The usual week for months, lighter every fourth, in a log of lengths and ratings alone. The same session is not rated alike every week.</summary>
+    private static IEnumerable<RideFigures> RatedWeeks(PlanInForce plan, int seed)
     {
-        MeasuredBy = MeasureSource.None,
-        StressFrom = StressSource.Rating,
-        Bands = default,
-        IntensityRatio = null,
-        NormalisedPower = null,
-        PowerCoverage = 0,
-        Threshold = null,
-    };
+        var random = new Random(seed);
+        for (var ago = RiddenWeeks.WeeksOfHistory; ago >= 0; ago--)
+        {
+            var lighter = ago % 4 == 2;
+            foreach (var (day, minutes, least, most) in new[] { (Tue, 60, 7, 9), (Wed, 75, 3, 4), (Thu, 60, 2, 3), (Sat, 170, 3, 4), (Sun, 90, 5, 6) })
+            {
+                var rating = lighter && day == Sun ? 3 : random.Next(least, most + 1);
+                yield return Rated(Monday.PlusDays(day - 7 * ago), (lighter ? 0.6 : 1) * minutes + random.Next(-4, 5), rating, plan);
+            }
+        }
+    }
+
+    private static RideFigures Rated(LocalDate date, double minutes, double rating, PlanInForce plan)
+    {
+        var ride = new Ride
+        {
+            File = $"{date:uuuu-MM-dd}.csv",
+            Parts = [],
+            StartsAt = date.At(new LocalTime(9, 0)).WithOffset(Offset.Zero),
+            Sport = RideSport.Cycling,
+            Grid = SampleGrid.Empty,
+            TimerSeconds = 60 * minutes,
+            ElapsedSeconds = 60 * minutes,
+            Rating = rating,
+        };
+        return FigureBuilder.Build([ride], plan.Rider, plan.Limits)[0];
+    }
 
     private static (string Rule, Verdict Verdict) First(ImmutableArray<Finding> findings) =>
         RiddenWeeks.Wanting(findings).Select(f => (f.Rule, f.Verdict)).FirstOrDefault();

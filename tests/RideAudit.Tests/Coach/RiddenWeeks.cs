@@ -1,9 +1,11 @@
 using System.Collections.Concurrent;
 using System.Collections.Immutable;
 using NodaTime;
+using RideAudit.Document;
 using RideAudit.Figures;
 using RideAudit.Plan;
 using RideAudit.Rules;
+using RideAudit.Tests.Review;
 using RideAudit.Tests.Rules;
 using RideAudit.Tests.Simulation;
 
@@ -15,7 +17,7 @@ internal static class RiddenWeeks
     public const int WeeksOfHistory = 13;
 
     private const int WeeksBetweenLighter = 4;
-    private const int RidesOfASession = 25;
+    private const int RidesOfASession = 50;
 
     private static readonly SimulatedRider Rider = new();
     private static readonly ConcurrentDictionary<(string Session, int Seconds, int Seed, Limits Limits), RideFigures> Known = new();
@@ -50,7 +52,7 @@ internal static class RiddenWeeks
         var start = date.At(new LocalTime(hour, 0)).WithOffset(Offset.Zero);
         var key = (session.Name, session.Seconds, Seed: 1 + seed % RidesOfASession, plan.Limits);
         var figures = Known.GetOrAdd(key, k => FigureBuilder.Build([Simulator.Ride(session, k.Seed, Rider).RideAt(start)], Rider.File, plan.Limits)[0]);
-        return figures with { StartsAt = start, File = SimulatedFiles.NameAt(start) + ".fit", Parts = [], Power = null };
+        return figures with { StartsAt = start, File = SimulatedFiles.NameAt(start) + ".fit", Parts = [], Bests = figures.Bests, Power = null };
     }
 
     /// <summary>Judges a week after the usual ones, a lighter one among the last three.</summary>
@@ -64,8 +66,16 @@ internal static class RiddenWeeks
     public static ImmutableArray<Finding> Judge(Fault fault, int seed)
     {
         var plan = PlanOf(fault.Usual, fault.Exceptions);
-        var before = History(fault.Usual, plan, seed, fault.LighterWeeks ? 2 + seed % 2 : null).Where(r => !IsOut(r.Date, fault.Exceptions));
-        return Judge(before.Concat(Rides(fault.Week, plan, Monday, seed)), plan);
+        return Judge(RidesOf(fault, plan, seed), plan);
+    }
+
+    /// <summary>The review of a week with a fault, and the week that it is of.</summary>
+    public static (ReviewDocument Document, WeekUnderReview Week) Review(Fault fault, int seed)
+    {
+        var plan = PlanOf(fault.Usual, fault.Exceptions);
+        RideFigures[] rides = [.. RidesOf(fault, plan, seed)];
+        var week = Sample.Review(rides, plan);
+        return (RandomReviews.Of(week, rides, []), week);
     }
 
     public static ImmutableArray<Finding> Judge(IEnumerable<RideFigures> rides, PlanInForce plan) => RuleBook.Standard.Judge(Sample.Review(rides, plan));
@@ -76,6 +86,10 @@ internal static class RiddenWeeks
 
     /// <summary>What was wanting, for a test's message.</summary>
     public static string Text(ImmutableArray<Finding> findings) => string.Join('\n', Wanting(findings).Select(f => $"{f.Rule} {f.Verdict}: {f.Sentence}"));
+
+    private static IEnumerable<RideFigures> RidesOf(Fault fault, PlanInForce plan, int seed) =>
+        History(fault.Usual, plan, seed, fault.LighterWeeks ? 2 + seed % 2 : null).Where(r => !IsOut(r.Date, fault.Exceptions))
+            .Concat(Rides(fault.Week, plan, Monday, seed));
 
     private static bool IsOut(LocalDate date, PlanException[] exceptions) =>
         exceptions.Any(e => e.Kind is ExceptionKind.Ill or ExceptionKind.Away && e.From <= date && date <= e.To);

@@ -23,7 +23,7 @@ public sealed partial class MethodPageTests
     ];
 
     /// <summary>What holds or finds values that a figure is made of.</summary>
-    private static readonly Type[] Helpers = [typeof(Channel), typeof(LastWord), typeof(TrailingStretches), typeof(SteadyEasy)];
+    private static readonly Type[] Helpers = [typeof(Channel), typeof(LastWord), typeof(TrailingStretches), typeof(SteadyEasy), typeof(AllCores)];
 
     private static readonly string Page = File.ReadAllText(Repository.Path("docs", "method.md"));
 

@@ -42,6 +42,50 @@ public sealed class PlainAndFastTests
 
     [Theory]
     [MemberData(nameof(Seeds))]
+    public void Trailing_sums_by_subtraction_are_the_sums_of_their_windows(int seed)
+    {
+        var power = Power(seed);
+        ImmutableArray<GridSegment> segments = [new(0, 700, 0), new(700, power.Length - 700, 900)];
+        foreach (var window in new[] { 5, 30, 120 })
+        {
+            using var trailing = TrailingPower.Of(power, segments, window);
+            foreach (var segment in segments)
+                for (var i = segment.Start; i < segment.End; i++)
+                {
+                    var from = i + 1;
+                    while (from > segment.Start && i + 1 - from < window && !float.IsNaN(power[from - 1]))
+                        from--;
+                    Assert.Equal((i + 1 - from, power[from..(i + 1)].Sum(p => (double)p)), (trailing.CountAt(i), trailing.CountAt(i) == 0 ? 0 : trailing.SumAt(i)));
+                }
+        }
+    }
+
+    [Theory]
+    [MemberData(nameof(Seeds))]
+    public void A_limit_that_no_second_may_reach_is_reached_by_none(int seed)
+    {
+        var power = Power(seed);
+        using var trailing = TrailingPower.Of(power, [new(0, power.Length, 0)]);
+        var highest = Enumerable.Range(0, power.Length).Max(i => trailing.CountAt(i) == 0 ? 0 : trailing.MeanAt(i));
+        foreach (var percent in new[] { 50.0, 99.999, 100, 100.001, 150 })
+        {
+            var reached = Enumerable.Range(0, power.Length).Any(i => trailing.IsAtLeast(i, percent, highest));
+            Assert.Equal(reached, trailing.MayReach(percent, highest));
+        }
+    }
+
+    [Theory]
+    [MemberData(nameof(Seeds))]
+    public void Bests_without_their_places_are_the_bests_with_them(int seed)
+    {
+        var power = Power(seed);
+        using var totals = new RunningTotals(power);
+        foreach (var duration in new[] { 5, 60, 300, 1200 })
+            Assert.Equal(BestPowers.Of(power, [duration]).Select(b => (double?)b.MeanW).FirstOrDefault(), BestPowers.MeanOf(totals, duration));
+    }
+
+    [Theory]
+    [MemberData(nameof(Seeds))]
     public void Bands_of_heart_rate_in_one_pass_are_the_differences_of_three_counts(int seed)
     {
         var heart = Array.ConvertAll(Power(seed), w => w / 2);

@@ -1,4 +1,5 @@
 using RideAudit.Figures;
+using RideAudit.Rides;
 using RideAudit.Units;
 using static RideAudit.Tests.Support.Made;
 
@@ -76,5 +77,5 @@ public sealed class SpikeFilterTests
         Assert.DoesNotContain(figures.Bests, b => b.MeanW > 200.001);
     }
 
-    private static (float[] PowerW, int Spikes) Clean(float[] power, Watts? threshold) => SpikeFilter.Clean(Grid(power), threshold)!.Value;
+    private static (PackedSamples PowerW, int Spikes) Clean(float[] power, Watts? threshold) => SpikeFilter.Clean(Grid(power), threshold)!.Value;
 }

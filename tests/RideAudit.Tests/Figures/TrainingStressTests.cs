@@ -65,7 +65,7 @@ public sealed class TrainingStressTests
     private static Recording Recorded(Track track)
     {
         var gridded = GridBuilder.Build(track);
-        return Recording("a.csv", NodaTime.Instant.FromUnixTimeSeconds(gridded.StartSecond), gridded.Grid.PowerW) with
+        return Recording("a.csv", NodaTime.Instant.FromUnixTimeSeconds(gridded.StartSecond), seconds: gridded.Grid.Length) with
         {
             Grid = gridded.Grid,
             TimerSeconds = gridded.TimerSeconds,

@@ -1,4 +1,5 @@
 using RideAudit.Plan;
+using RideAudit.Rides;
 
 namespace RideAudit.Tests.Ingest;
 
@@ -22,7 +23,8 @@ public sealed class CsvHeaderTests
     {
         var text = $"timestamp,{header}\n" + string.Concat(Enumerable.Range(0, 60).Select(i => $"2026-05-05T18:00:{i:00}+01:00,{cell}\n"));
         var grid = Assert.Single(Reading.Of("ride.csv", text).Recordings).Grid;
-        float[]?[] channels = [grid.PowerW, grid.HeartRateBpm, grid.CadenceRpm, grid.SpeedMps, grid.DistanceM];
+        float[]? distance = grid.Distance.IsEmpty ? null : [grid.Distance[0].FromM, grid.Distance[0].ToM];
+        PackedSamples?[] channels = [grid.PowerW, grid.HeartRateBpm, grid.CadenceRpm, grid.SpeedMps, distance];
         var found = Assert.Single(channels, c => c is not null)!;
         Assert.All(found, v => Assert.Equal(expected, v, 3));
     }
@@ -106,5 +108,6 @@ public sealed class CsvHeaderTests
         Assert.Equal("no time column", notice.Problem);
         Assert.Contains("lap, power", notice.Sentence);
         Assert.Contains("[csv] in the rider file", notice.Sentence);
+        Assert.Equal(["lap", "power"], notice.Headers.AsEnumerable());
     }
 }

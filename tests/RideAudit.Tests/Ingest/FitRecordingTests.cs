@@ -143,7 +143,7 @@ public sealed class FitRecordingTests
             Distance = i => deviceBeginsAgain ? Whole(i) - (i < 100 ? 0 : i < 220 ? 100 : 1300) : Whole(i),
         }.Bytes());
         var ride = Assert.Single(read.Recordings, r => r.Sport != RideSport.Other);
-        Assert.Equal(deviceBeginsAgain ? 1190 : 1191, ride.Grid.DistanceM![^1], 1);
+        Assert.Equal(deviceBeginsAgain ? 1190 : 1191, ride.Grid.DistanceM!.Value, 1);
     }
 
     [Theory]

@@ -55,6 +55,20 @@ public sealed class IntakeTests
     }
 
     [Fact]
+    public void Other_plan_tables_in_place_of_those_read_give_what_reading_them_would_have_given()
+    {
+        var first = ("plan.csv", Utf8("date,kind,minutes\n2026-05-19,hgih,60\n2026-05-20,endurance,60\n"));
+        var second = ("plan.csv", Utf8("\uFEFFdate;kind;minutes\n2026-05-19;high;75\n2026-05-21;lang;150\n"));
+        var before = Of(null, [.. Files, first]);
+        var read = Of(null, [.. Files, second]);
+        var changed = before.WithPlan(read.PlanSheets);
+        Assert.Equal(read.Plan.Sessions.AsEnumerable(), changed.Plan.Sessions.AsEnumerable());
+        Assert.Equal(read.Notices.AsEnumerable(), changed.Notices.AsEnumerable());
+        Assert.Contains(changed.Notices, n => n.Sentence.Contains("lang", StringComparison.Ordinal));
+        Assert.True(Assert.Single(changed.PlanSheets).ByteOrderMark);
+    }
+
+    [Fact]
     public void The_rider_file_decides_on_zone_and_columns_of_what_was_read_before_it()
     {
         var csv = ("local.csv", Utf8("timestamp,Leistung\n2026-05-05T18:00:00,100\n2026-05-05T18:00:01,200\n"));

@@ -27,7 +27,7 @@ public sealed class MutationTests
     public void A_damaged_file_never_throws_and_what_it_gives_is_possible(string name)
     {
         var random = new Random(20260505);
-        var opener = new FileOpener(new IngestContext(Reading.Rider, DateTimeZone.Utc), ReadLimits.Default, CancellationToken.None);
+        var opener = new FileOpener(new IngestContext(Reading.Rider, DateTimeZone.Utc), ReadLimits.Default, CancellationToken.None, mayReadAgain: true);
         for (var i = 0; i < Mutants; i++)
         {
             var contents = opener.Open(name, Mutate(Good[name], random), ArchiveLayers.None(ReadLimits.Default));

@@ -5,7 +5,7 @@ using RideAudit.Rides;
 
 namespace RideAudit.Tests.Ingest;
 
-/// <summary>Reads files as the program does, from a folder, for a rider in Lisbon.</summary>
+/// <summary>Reads files as the program does, from a folder, for a rider in Lisbon; cadence and speed are kept, so that it can be seen how they were read.</summary>
 internal static class Reading
 {
     public static DateTimeZone Lisbon { get; } = DateTimeZoneProviders.Tzdb["Europe/Lisbon"];
@@ -21,7 +21,7 @@ internal static class Reading
     public static FolderContent Of(string name, string text, Rider? rider = null) => Of(name, System.Text.Encoding.UTF8.GetBytes(text), rider);
 
     public static FolderContent Of(TempFolder folder, Rider? rider = null) =>
-        FolderReader.Read(folder.Path, rider ?? Rider, DateTimeZone.Utc, null, CancellationToken.None);
+        FolderReader.Read(folder.Path, new Intake(rider ?? Rider, DateTimeZone.Utc), null, CancellationToken.None);
 
     public static FolderContent Of(TempFolder folder, ReadLimits limits) =>
         FolderReader.Read(folder.Path, new Intake(Rider, DateTimeZone.Utc, limits, CancellationToken.None), null, CancellationToken.None);

@@ -43,7 +43,7 @@ internal static class RecordingChecks
     public static void MeanAndNormalisedAgree(string file, double meanW, double normalisedW)
     {
         var recording = Assert.Single(ReadOne(file).Recordings);
-        var normalised = NormalisedPower.Of(TrailingPower.Of(recording.Grid.PowerW!, recording.Grid.Segments))!.Value.Value;
+        var normalised = NormalisedPower.Of(TrailingPower.Of([.. recording.Grid.PowerW!], recording.Grid.Segments))!.Value.Value;
         Assert.InRange(Reading.PowerSum(recording) / Reading.PowerCount(recording), 0.99 * meanW, 1.01 * meanW);
         Assert.InRange(normalised, 0.99 * normalisedW, 1.01 * normalisedW);
     }

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using NodaTime;
 using RideAudit.Figures;
 using RideAudit.Plan;
+using RideAudit.Plan.Blocks;
 using RideAudit.Rules;
 using RideAudit.Sessions;
 using RideAudit.Tests.Demo;
@@ -24,6 +25,21 @@ internal static class OnTheRoad
         return WeekFacts.Build(days, past.IsEmpty ? default : past[^1].LoadAfter, first, WeekExceptions.For(rider.Exceptions, week.StartsOn).Leading);
     }
 
+    /// <summary>The week ridden exactly as written, each ride at a length of its range.</summary>
+    public static WeekFacts OnPaper(NextWeekEntry week, Rider rider, PlanInForce plan, ImmutableArray<WeekFacts> past, Func<NextSessionEntry, int> minutesOf)
+    {
+        ImmutableArray<DayFacts> days = [.. week.Days.Select(d => DayFacts.Build(d.Date, d.Sessions.Where(s => s.Minutes > 0).Select(s => PaperRide(s, d.Date)), 0, plan.Limits))];
+        var first = past.IsEmpty ? days.FirstOrDefault(d => !d.Rides.IsEmpty)?.Date : past[^1].FirstRideOn;
+        return WeekFacts.Build(days, past.IsEmpty ? default : past[^1].LoadAfter, first, WeekExceptions.For(rider.Exceptions, week.StartsOn).Leading);
+
+        RideFigures PaperRide(NextSessionEntry session, LocalDate date)
+        {
+            var minutes = minutesOf(session);
+            var fitted = FittedSession.Fit(BlocksOf(session, minutes, rider), minutes)!;
+            return PlannedTrace.FiguresOf(fitted, date, rider, plan.Limits) with { File = $"{date} {session.Session}" };
+        }
+    }
+
     /// <summary>The plan that a review of the week goes by.</summary>
     public static PlanInForce PlanOf(Rider rider, ImmutableArray<WeekFacts> past, LocalDate startsOn) => PlanInForce.For(
         rider, [.. past.Select(w => new WeekHours(w.StartsOn, w.Hours, !WeekExceptions.For(rider.Exceptions, w.StartsOn).None))], startsOn);
@@ -37,16 +53,25 @@ internal static class OnTheRoad
         ? rider with { Exceptions = [.. rider.Exceptions.Append(new PlanException(week.StartsOn, week.StartsOn.PlusDays(6), ExceptionKind.Lighter)).OrderBy(e => e.From)] }
         : rider;
 
-    private static RideFigures RideOf(NextSessionEntry session, LocalDate date, Rider rider, Limits limits, DemoRandom random, int seed)
+    /// <summary>A session at some length, ridden on a simulated road.</summary>
+    public static SimulatedRide Simulated(NextSessionEntry session, int minutes, Rider rider, int seed)
     {
-        var minutes = random.Between(session.MinutesFrom, session.MinutesTo);
-        var fitted = FittedSession.Fit(session.Blocks!, minutes)!;
+        var fitted = FittedSession.Fit(BlocksOf(session, minutes, rider), minutes)!;
         var threshold = rider.Thresholds[0];
-        var simulated = Simulator.Ride(
+        return Simulator.Ride(
             new Ridden(session.Session ?? "", Surroundings.Road, [.. fitted.Steps.Select(s => new SessionBlock(s.Seconds, EffortShares.At(s.Effort, s.Seconds / 2, s.Seconds)))]),
             seed,
             new SimulatedRider(threshold.Power!.Value.Value, 48, threshold.HeartRateBpm!.Value));
-        var ride = simulated.RideAt((date + LocalTime.Noon).WithOffset(Offset.Zero));
-        return FigureBuilder.Build(ride, new ThresholdInForce(threshold.Power.Value, ThresholdSource.RiderFile), threshold.HeartRateBpm, rider, limits);
+    }
+
+    // What stands without blocks is ridden as such a ride usually is.
+    private static SessionBlocks BlocksOf(NextSessionEntry session, int minutes, Rider rider) => session.Blocks ?? UsualSession.Of(session.Kind, minutes, rider.Experience);
+
+    private static RideFigures RideOf(NextSessionEntry session, LocalDate date, Rider rider, Limits limits, DemoRandom random, int seed)
+    {
+        var minutes = random.Between(session.MinutesFrom, session.MinutesTo);
+        var threshold = rider.Thresholds[0];
+        var ride = Simulated(session, minutes, rider, seed).RideAt((date + LocalTime.Noon).WithOffset(Offset.Zero));
+        return FigureBuilder.Build(ride, new ThresholdInForce(threshold.Power!.Value, ThresholdSource.RiderFile), threshold.HeartRateBpm, rider, limits);
     }
 }

@@ -30,6 +30,9 @@ internal static class RiddenWeeks
     public static NextDocument LayOut(Rider rider, ImmutableArray<WeekFacts> past, int weeks = 1, PlanTable? table = null) =>
         NextBuilder.LayOut(new NextStart { AsOf = Monday, StartsOn = Monday, Past = past }, rider, table ?? PlanTable.Empty, weeks);
 
+    /// <summary>A document of one week.</summary>
+    public static NextDocument Document(NextWeekEntry week) => LayOut(RiderOf(5, Experience.Regular)) with { Weeks = [week] };
+
     /// <summary>A week in a line: <c>- H60 E45 T60 - L150 E90</c>.</summary>
     public static string Line(NextWeekEntry week) => string.Join(' ', week.Days.Select(d => d switch
     {

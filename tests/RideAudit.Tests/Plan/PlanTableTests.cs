@@ -208,4 +208,54 @@ public class PlanTableTests
             _ => cell,
         };
     }
+
+    [Theory]
+    [InlineData(true)]
+    [InlineData(false)]
+    public void A_day_of_rest_by_the_program_gives_way_to_a_ride_made_by_hand_in_any_table_and_the_other_way_round(bool programFirst)
+    {
+        var monday = new LocalDate(2026, 5, 18);
+        var (made, _) = PlanTableWriter.Update(
+            PlanSheet.New("plan.csv"),
+            [new PlannedSession { Date = monday, Kind = PlannedKind.Rest }, new PlannedSession { Date = monday.PlusDays(1), Kind = PlannedKind.High, Minutes = 60, Session = "four fours" }],
+            monday,
+            monday.PlusDays(6));
+        made = PlanTableReader.Read(PlanTableWriter.Write(made), "plan.csv");
+        var byHand = PlanTableReader.Read("date,kind,minutes,session\n2026-05-18,endurance,60,to the coast\n2026-05-19,rest,,\n", "club.csv");
+
+        var table = PlanTable.Merge(programFirst ? [made, byHand] : [byHand, made]);
+
+        Assert.Empty(table.Mistakes);
+        Assert.Equal("to the coast", Assert.Single(table.On(monday)).Session);
+        Assert.True(Assert.Single(table.On(monday.PlusDays(1))).IsRest);
+    }
+
+    [Fact]
+    public void Rest_and_riding_made_by_hand_on_one_day_are_a_mistake_still() =>
+        Assert.Contains("rest and riding on 2026-05-18", Assert.Single(PlanTable.Merge(
+            [PlanTableReader.Read("date,kind,minutes,session\n2026-05-18,endurance,60,to the coast\n2026-05-18,rest,,\n", "club.csv")]).Mistakes).Found, StringComparison.Ordinal);
+
+    [Theory]
+    [InlineData("lighter", ExceptionKind.Lighter)]
+    [InlineData("Away", ExceptionKind.Away)]
+    [InlineData("ill", ExceptionKind.Ill)]
+    [InlineData("event", ExceptionKind.Event)]
+    public void A_row_says_what_its_day_is_excepted_for(string word, ExceptionKind kind)
+    {
+        var table = PlanTable.Merge([PlanTableReader.Read($"date,kind,minutes,exception\n2026-05-18,endurance,60,{word}\n2026-05-19,endurance,60,\n", "plan.csv")]);
+
+        Assert.Empty(table.Mistakes);
+        var calendar = new PlanCalendar(new Rider(), table);
+        Assert.Equal((kind, null), (calendar.KindOn(new LocalDate(2026, 5, 18)), calendar.KindOn(new LocalDate(2026, 5, 19))));
+    }
+
+    [Fact]
+    public void An_exception_that_is_none_is_named_and_the_row_stands()
+    {
+        var sheet = PlanTableReader.Read("date,kind,minutes,exception\n2026-05-18,endurance,60,ligther\n", "plan.csv");
+
+        var mistake = Assert.Single(sheet.Mistakes);
+        Assert.Equal(("exception", "ligther", "lighter, event, away and ill, or nothing", "lighter"), (mistake.Column, mistake.Found, mistake.Allowed, mistake.Nearest));
+        Assert.Equal(60, sheet.Rows.Single().Session!.Minutes);
+    }
 }

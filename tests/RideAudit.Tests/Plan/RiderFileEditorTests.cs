@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using NodaTime;
 using RideAudit.Plan;
 using RideAudit.Units;
@@ -45,6 +46,23 @@ public class RiderFileEditorTests
     [Fact]
     public void An_edit_of_nothing_leaves_every_byte() =>
         Assert.Equal(Written, RiderFileEditor.Apply(Written, new RiderFileEdit(), FirstRide));
+
+    [Fact]
+    public void A_column_of_CSV_files_is_named_changed_and_taken_out()
+    {
+        var named = Columns(Written, ("heart_rate", "Puls"), ("power", "Leistung (W)"));
+        Assert.Equal(Written + "\n\n[csv]\nheart_rate = \"Puls\"\npower = \"Leistung (W)\"\n", named);
+        Assert.Equal("Leistung (W)", RiderFileReader.Read(named, "rider.toml").Rider!.CsvColumns["power"]);
+        Assert.Equal(named, Columns(named, ("power", "Leistung (W)")));
+        var without = Columns(named, ("power", null));
+        Assert.Equal(["heart_rate"], RiderFileReader.Read(without, "rider.toml").Rider!.CsvColumns.Keys);
+        Assert.StartsWith(Written, without, StringComparison.Ordinal);
+
+        static string Columns(string toml, params (string Channel, string? Header)[] columns) => RiderFileEditor.Apply(
+            toml,
+            new RiderFileEdit { CsvColumns = columns.ToImmutableSortedDictionary(c => c.Channel, c => new RiderFileEdit.Answer<string>(true, c.Header)) },
+            FirstRide);
+    }
 
     [Fact]
     public void Answers_equal_to_what_the_file_says_leave_every_byte()

@@ -149,7 +149,7 @@ public sealed class ReviewProperties
 
     private static Recording Part(Recording whole, int start, int length, string file)
     {
-        float[]? Cut(float[]? channel) => channel?[start..(start + length)];
+        PackedSamples? Cut(PackedSamples? channel) => channel is null ? null : [.. channel.Skip(start).Take(length)];
         return whole with
         {
             File = file,

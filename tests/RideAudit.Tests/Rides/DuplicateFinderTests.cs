@@ -66,11 +66,11 @@ public sealed class DuplicateFinderTests
     {
         Recording With(Recording recording, float perSecond) => recording with
         {
-            Grid = recording.Grid with { DistanceM = [.. Enumerable.Range(0, recording.Grid.Length).Select(i => i * perSecond)] },
+            Grid = recording.Grid with { Distance = [new(0, 0, recording.Grid.Length - 1, (recording.Grid.Length - 1) * perSecond)] },
         };
         var split = DuplicateFinder.Split([With(Even("unit.fit", 0, 1000), 10), With(Recording("watch.fit", Noon, null, Flat(3000, 130)), 10)]);
         // The second from one device to the other is nobody's.
-        Assert.Equal(29_980f, Assert.Single(RideJoiner.Join(split.Kept)).Grid.DistanceM![^1]);
+        Assert.Equal(29_980f, Assert.Single(RideJoiner.Join(split.Kept)).Grid.DistanceM);
     }
 
     [Fact]
@@ -83,7 +83,7 @@ public sealed class DuplicateFinderTests
             ElapsedSeconds = 7800,
         };
         var still = Recording("watch.fit", Noon, null, Flat(7800, 120));
-        Recording Watch(double atTheCafe) => still with { Grid = still.Grid with { SpeedMps = Blocks((3600, 8), (2400, atTheCafe), (1800, 8)) } };
+        Recording Watch(double atTheCafe) => still with { Grid = still.Grid with { Standing = StandingTime.Of(Blocks((3600, 8), (2400, atTheCafe), (1800, 8))) } };
         Assert.Equal(5400, DuplicateFinder.Split([unit, Watch(0.2)]).Kept.Sum(r => r.TimerSeconds));
         Assert.Equal(7800, DuplicateFinder.Split([unit, Watch(7)]).Kept.Sum(r => r.TimerSeconds));
     }

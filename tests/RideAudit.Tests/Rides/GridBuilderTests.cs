@@ -208,12 +208,13 @@ public sealed class GridBuilderTests
         {
             Seconds = Seconds(0, 20),
             PowerW = Ended(float.PositiveInfinity),
-            DistanceM = Ended(float.PositiveInfinity),
+            DistanceM = [.. Enumerable.Repeat(8.0, 18), 1e99, double.PositiveInfinity],
             SpeedMps = Ended(float.PositiveInfinity),
             CadenceRpm = Ended(float.PositiveInfinity),
         });
         Assert.Equal(float.PositiveInfinity, built.Grid.PowerW![19]);
-        Assert.All(new[] { built.Grid.DistanceM, built.Grid.SpeedMps, built.Grid.CadenceRpm }, channel => Assert.Equal(Flat(20, 8), channel));
+        Assert.Equal(8f, built.Grid.DistanceM);
+        Assert.All(new[] { built.Grid.SpeedMps, built.Grid.CadenceRpm }, channel => Assert.Equal(Flat(20, 8), channel));
     }
 
     [Fact]
@@ -303,6 +304,27 @@ public sealed class GridBuilderTests
     {
         var built = Build(new Track { Seconds = Seconds(0, 1000), PowerW = Flat(1000, 200), StoredTimerSeconds = 1003, StoredElapsedSeconds = 998 });
         Assert.Equal((1003.0, 1003.0), (built.TimerSeconds, built.ElapsedSeconds));
+    }
+
+    [Fact]
+    public void Rows_in_order_and_rows_out_of_order_make_the_same_grid()
+    {
+        var random = new Random(20260505);
+        float[] Column(double from, double to) => [.. Enumerable.Range(0, 900).Select(_ => random.Next(40) == 0 ? None : (float)Math.Round(from + (to - from) * random.NextDouble()))];
+        var (seconds, power, heart, cadence, metres) = (Seconds(0, 900), Column(0, 400), Column(20, 240), Column(0, 2), Column(0, 9));
+        double[] distance = [.. metres.Select(m => (double)m)];
+        int[] order = [.. Enumerable.Range(0, 900).OrderBy(_ => random.Next())];
+        T[] Shuffled<T>(T[] column) => Array.ConvertAll(order, i => column[i]);
+
+        var inOrder = Build(new Track { Seconds = seconds, PowerW = power, HeartRateBpm = heart, CadenceRpm = cadence, DistanceM = distance });
+        var shuffled = Build(new Track { Seconds = Shuffled(seconds), PowerW = Shuffled(power), HeartRateBpm = Shuffled(heart), CadenceRpm = Shuffled(cadence), DistanceM = Shuffled(distance) });
+
+        Assert.Equal(inOrder.Grid.PowerW, shuffled.Grid.PowerW);
+        Assert.Equal(inOrder.Grid.HeartRateBpm, shuffled.Grid.HeartRateBpm);
+        Assert.Equal(inOrder.Grid.CadenceRpm, shuffled.Grid.CadenceRpm);
+        Assert.Equal(inOrder.Grid.Distance.ToArray(), shuffled.Grid.Distance.ToArray());
+        Assert.Equal(inOrder.ImplausibleHeartRates, shuffled.ImplausibleHeartRates);
+        Assert.True(inOrder.ImplausibleHeartRates > 0 && inOrder.Grid.PowerW!.Contains(0));
     }
 
     private static GriddedTrack Build(Track track) => GridBuilder.Build(track);

@@ -88,10 +88,11 @@ public sealed class RideJoinerTests
     {
         Recording With(string file, int at, float[] metres) => Even(file, at, metres.Length) with
         {
-            Grid = Grid(Flat(metres.Length, 100)) with { DistanceM = metres },
+            Grid = Grid(Flat(metres.Length, 100)) with { Distance = [new(0, metres[0], metres.Length - 1, metres[^1])] },
         };
         var ride = Assert.Single(RideJoiner.Join([With("a", 0, [0, 5, 10]), With("b", 100, [0, 4, 8])]));
-        Assert.Equal([0f, 5, 10, 10, 14, 18], ride.Grid.DistanceM!);
+        Assert.Equal([new(0, 0, 2, 10), new(3, 10, 5, 18)], ride.Grid.Distance.ToArray());
+        Assert.Equal(18, ride.Grid.DistanceM);
     }
 
     [Fact]

@@ -1,4 +1,5 @@
 using RideAudit.Rides;
+using RideAudit.Tests.Simulation;
 using static RideAudit.Tests.Support.Made;
 
 namespace RideAudit.Tests.Rides;
@@ -58,11 +59,48 @@ public sealed class StuckSensorTests
     }
 
     [Fact]
+    public void A_trainer_that_writes_its_targets_is_believed()
+    {
+        // Twice twenty minutes at 225 W: what was set is written, not what was measured.
+        float[] power = [.. Flat(600, 125), .. Noisy(8, 175), .. Flat(1200, 225), .. Noisy(5, 170), .. Flat(300, 125), .. Flat(1200, 225), .. Flat(600, 110)];
+        var built = Build(power, cadence: Noisy(power.Length, 88));
+        Assert.Equal((0, power.Length), (built.StuckPowerSeconds, SampleGrid.CountValues(built.Grid.PowerW)));
+    }
+
+    [Fact]
+    public void One_value_alone_or_two_far_apart_are_a_dead_meter_all_the_same()
+    {
+        float[] alone = [.. Noisy(600, 150), .. Flat(1200, 225), .. Noisy(600, 150)];
+        float[] apart = [.. Flat(600, 180), .. Noisy(600, 150), .. Flat(600, 225), .. Noisy(600, 150), .. Flat(600, 190)];
+        Assert.Equal(1200, Build(alone, cadence: Noisy(alone.Length, 88)).StuckPowerSeconds);
+        Assert.Equal(1800, Build(apart, cadence: Noisy(apart.Length, 88)).StuckPowerSeconds);
+    }
+
+    [Fact]
+    public void A_trainer_that_measures_is_never_stuck_however_steady_it_holds()
+    {
+        for (var seed = 1; seed <= 10; seed++)
+        {
+            var ride = Simulator.Ride(Simulation.Sessions.Indoors(Session.Even(60, 60)).Where(new Surroundings { Noise = 0.01 }), seed);
+            Assert.Equal(0, Build(ride.PowerW, cadence: ride.CadenceRpm).StuckPowerSeconds);
+        }
+    }
+
+    [Fact]
     public void A_run_goes_on_over_a_pause_at_the_lights()
     {
         long[] seconds = [.. Enumerable.Range(0, 200), .. Enumerable.Range(400, 200)];
         var built = GridBuilder.Build(new Track { Seconds = seconds, PowerW = Flat(400, 243), CadenceRpm = Noisy(400, 85) });
         Assert.Equal(400, built.StuckPowerSeconds);
+    }
+
+    [Theory]
+    [InlineData(300, true)]
+    [InlineData(150, false)]
+    public void A_run_that_is_long_enough_is_seen_wherever_it_begins(int seconds, bool seen)
+    {
+        for (var start = 0; start < 400; start++)
+            Assert.Equal(seen, StuckSensors.AnyStandsStill([.. Noisy(start, 200), .. Flat(seconds, 250), .. Noisy(400, 200)]));
     }
 
     private static GriddedTrack Build(float[] power, float[]? cadence = null, float[]? speed = null, float[]? heart = null) => GridBuilder.Build(new Track

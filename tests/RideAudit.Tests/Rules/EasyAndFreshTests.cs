@@ -20,7 +20,7 @@ public class EasyAndFreshTests
     [InlineData(RideKind.Endurance, 100, 0.70, 629, Verdict.Watch)]
     [InlineData(RideKind.Endurance, 100, 0.70, 630, Verdict.Broken)]
     [InlineData(RideKind.Long, 180, 0.70, 600, Verdict.Kept)]
-    [InlineData(RideKind.Long, 180, 0.70, 1000, Verdict.Watch)]
+    [InlineData(RideKind.Long, 180, 0.70, 1100, Verdict.Kept)]
     [InlineData(RideKind.Long, 180, 0.70, 1110, Verdict.Broken)]
     [InlineData(RideKind.Recovery, 30, 0.81, 0, Verdict.Broken)]
     [InlineData(RideKind.Recovery, 29.4, 0.81, 0, Verdict.Kept)]

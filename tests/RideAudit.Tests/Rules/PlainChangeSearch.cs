@@ -26,7 +26,7 @@ internal sealed class PlainChangeSearch
     {
         _week = week;
         _before = before;
-        _rides = [.. week.Week.Rides];
+        _rides = [.. week.Week.Rides.Where(r => !IsEvent(r.Date))];
         _lead = before.Where(f => f.Verdict == Verdict.Broken).OrderBy(f => f.Standing.Rank).First().Rule;
     }
 
@@ -75,6 +75,13 @@ internal sealed class PlainChangeSearch
         return !Closed(date) && !Closed(date.PlusDays(1)) && Period.DaysBetween(_week.Week.StartsOn, date) < _week.Week.DaysThatCount;
     }
 
+    /// <summary>Of several kinds on one day ill counts before an event.</summary>
+    private bool IsEvent(LocalDate date)
+    {
+        var kinds = _week.Plan.Rider.Exceptions.Where(e => e.From <= date && date <= e.To).Select(e => e.Kind).ToList();
+        return kinds.Contains(ExceptionKind.Event) && !kinds.Contains(ExceptionKind.Ill);
+    }
+
     private bool MayLengthen(LocalDate date) =>
         MayAsk(date) && !_week.Plan.Rider.Exceptions.Any(e => e.Kind == ExceptionKind.Ill && e.From <= _week.Week.EndsOn && e.To >= _week.Week.StartsOn);
 
@@ -107,16 +114,19 @@ internal sealed class PlainChangeSearch
     /// <summary>Less was ridden than was planned, or more, and a finding says so.</summary>
     private bool HoursAre(string what) => _before.Single(f => f.Rule == "weekly-hours") is { WouldHaveKept: { } kept } && kept.EndsWith($" {what}.", StringComparison.Ordinal);
 
+    private bool IsTooMuch => HoursAre("less") || new Background(_week).JustBack
+        || _before.Any(f => f is { Rule: "return-to-riding", WouldHaveKept: { } easier } && easier.Contains("t most", StringComparison.Ordinal)) || _before.Any(f => f.Rule is "weekly-growth" or "longest-ride-jump" && f.Verdict == Verdict.Watch);
+
     private IEnumerable<Edit> LeftOut(RideFigures ride) => IsEasy(ride) && !HoursAre("more") ? [new Edit(ChangeKind.LeaveOut, ride, null, ride.Date)] : [];
 
-    private IEnumerable<Edit> RiddenLong(RideFigures ride) => ride.IsHard && MayLengthen(ride.Date) && !HoursAre("less")
+    private IEnumerable<Edit> RiddenLong(RideFigures ride) => ride.IsHard && MayLengthen(ride.Date) && !IsTooMuch
         ? [new Edit(ChangeKind.RideLong, ride, Easy(ride, Math.Max(ride.DurationSeconds, LongSeconds)), ride.Date)]
         : [];
 
     private IEnumerable<Edit> Lengthened(RideFigures ride)
     {
         var added = LongSeconds - ride.DurationSeconds;
-        if (!IsEasy(ride) || added <= 0 || added > ride.DurationSeconds / 2 || HoursAre("less") || !MayLengthen(ride.Date))
+        if (!IsEasy(ride) || added <= 0 || added > ride.DurationSeconds / 2 || IsTooMuch || !MayLengthen(ride.Date))
             yield break;
         yield return new Edit(ChangeKind.Lengthen, ride, ride with
         {
@@ -153,7 +163,7 @@ internal sealed class PlainChangeSearch
         new(kind, ride, ride with { StartsAt = date.At(ride.StartsAt.TimeOfDay).WithOffset(ride.StartsAt.Offset) }, date);
 
     private List<RideFigures> Then(Edit[] edits) =>
-        [.. _rides.Select(r => edits.FirstOrDefault(e => e.Was.File == r.File) is { } edit ? edit.Now : r).OfType<RideFigures>()];
+        [.. _week.Week.Rides.Select(r => edits.FirstOrDefault(e => e.Was.File == r.File) is { } edit ? edit.Now : r).OfType<RideFigures>()];
 
     private bool IsSensible(Edit[] edits)
     {
@@ -180,12 +190,13 @@ internal sealed class PlainChangeSearch
     {
         var minutes = day.Sum(r => Math.Round(r.DurationSeconds / 60));
         var most = SameWeekday(edit.To).Max(d => Math.Round(d.Rides.Sum(r => r.DurationSeconds) / 60));
+        if (edit.To != edit.Was.Date && edit.Now!.DurationSeconds >= 7200 && day.Exists(r => r.IsHard && r.File != edit.Was.File))
+            return false;
         if (_week.Plan.Rider.MinutesFree is { } free)
             return free.ContainsKey(edit.To.DayOfWeek) ? minutes <= free[edit.To.DayOfWeek] : minutes <= 0;
         if (edit.Kind == ChangeKind.RideLong)
             return edit.Now!.DurationSeconds <= 1.5 * edit.Was.DurationSeconds || minutes <= most;
-        return edit.Kind == ChangeKind.Lengthen || edit.Now!.DurationSeconds < 7200
-            || (minutes <= most && !day.Exists(r => r.IsHard && r.File != edit.Was.File));
+        return edit.Kind == ChangeKind.Lengthen || edit.Now!.DurationSeconds < 7200 || minutes <= most;
     }
 
     private List<string> KeepsOf(Edit[] edits)
@@ -195,6 +206,8 @@ internal sealed class PlainChangeSearch
         var changed = WeekFacts.Build(days, _week.Week.LoadBefore, _week.Week.FirstRideOn, _week.Week.Exception, _week.Week.DaysThatCount);
         var after = RuleBook.Standard.Judge(new WeekUnderReview(changed, _week.Past, _week.Plan));
         var pairs = _before.Zip(after).ToList();
+        if (_lead == "long-ride-first" && LongRide.IsMissing(new JudgedWeek(new WeekUnderReview(changed, _week.Past, _week.Plan))))
+            return [];
         return pairs.Exists(p => Array.IndexOf(BestToWorst, p.Second.Verdict) > Array.IndexOf(BestToWorst, p.First.Verdict))
             ? []
             : [.. pairs.Where(p => p.First.Verdict == Verdict.Broken && p.Second.Verdict == Verdict.Kept).Select(p => p.First.Rule).Where(r => Watched.Contains(r) || r == _lead)];

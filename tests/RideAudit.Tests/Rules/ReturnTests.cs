@@ -82,7 +82,7 @@ public sealed class ReturnTests
 
     [Fact]
     public void Without_days_out_there_is_no_return_to_judge() =>
-        Assert.Equal("no three days out in a row lie just behind the rider", Judge([], On(0, RideKind.High)).Reason);
+        Assert.Equal("there were no three days out in a row to come back from", Judge([], On(0, RideKind.High)).Reason);
 
     private static Finding Judge(PlanException[] exceptions, params RideFigures[] rides) =>
         Sample.Judge("return-to-riding", Sample.Review(rides, Sample.Plan(6, exceptions: exceptions)));

@@ -23,7 +23,7 @@ public class SessionWordsTests
     public void With_threshold_heart_rate_alone_it_is_told_in_beats_and_short_efforts_by_feel()
     {
         Assert.StartsWith("15 min easy (123 to 136 bpm); 4 × 4 min at 171 to 173 bpm", Words(FourFours, 60, HeartRate), StringComparison.Ordinal);
-        Assert.Contains("8 × 1 min at feel 10 of 10", Words("15 min easy, 8 x 1 min 130-138 %, 2 min easy between, easy to the end", 60, HeartRate), StringComparison.Ordinal);
+        Assert.Contains("8 × 1 min at feel 8 to 9 of 10", Words("15 min easy, 8 x 1 min 130-138 %, 2 min easy between, easy to the end", 60, HeartRate), StringComparison.Ordinal);
     }
 
     [Fact]

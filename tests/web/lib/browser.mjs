@@ -43,6 +43,7 @@ export async function open(page, url) {
 export async function drop(page, ...paths) {
   await outdate(page);
   const session = await page.context().newCDPSession(page);
+  await page.locator('#drop').scrollIntoViewIfNeeded();
   const box = await page.locator('#drop').boundingBox();
   const at = { x: box.x + Math.min(60, box.width / 2), y: box.y + Math.min(20, box.height / 2) };
   const data = { items: [], files: paths, dragOperationsMask: 1 };

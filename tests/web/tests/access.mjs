@@ -85,5 +85,5 @@ check('What has come is said to those who listen', () => withDemo({}, async (pag
   assert.equal(await page.textContent('#said'), await page.textContent('#headline'));
   const { rides } = (await reviewed(demo, '--as-of', '2026-06-22')).document;
   const tuesday = rides.find(r => r.starts_at.startsWith('2026-06-16'));
-  assert.ok((await page.getAttribute('.spacing svg', 'aria-label')).includes(`Tue 16: high 55 min, ${tuesday.stress} points.`));
+  assert.ok((await page.getAttribute('.spacing svg', 'aria-label')).replaceAll('\u00a0', ' ').includes(`Tue 16: high 55 min, ${tuesday.stress} points.`));
 }));

@@ -1,35 +1,11 @@
 import { cp, mkdir, readFile, readdir, writeFile } from 'node:fs/promises';
 import { execFileSync } from 'node:child_process';
 import { join } from 'node:path';
-import { drop, judged, launch, lookBackFrom, open, outdate, saved } from '../lib/browser.mjs';
+import { drop, judged, outdate, saved } from '../lib/browser.mjs';
 import { assert, check } from '../lib/check.mjs';
 import { rideaudit, reviewed } from '../lib/native.mjs';
-import { demo, root, site, work, worked } from '../lib/places.mjs';
-import { serve } from '../lib/server.mjs';
-
-/** Opens the site, runs something on it, and holds that nothing went wrong in the page. */
-async function onSite(use, options) {
-  const host = await serve(site);
-  const browser = await launch(options);
-  try {
-    const page = await browser.page();
-    await open(page, host.url);
-    await use(page, host);
-    assert.deepEqual(page.faults, []);
-  } finally {
-    await browser.close();
-    await host.close();
-  }
-}
-
-async function reviewOf(page, folder, asOf) {
-  await drop(page, folder);
-  await judged(page);
-  if (asOf) {
-    await lookBackFrom(page, asOf);
-    await judged(page);
-  }
-}
+import { demo, root, work, worked } from '../lib/places.mjs';
+import { onSite, reviewOf } from '../lib/visit.mjs';
 
 async function same(page, native) {
   assert.ok((await saved(page, '#save-json')).bytes.equals(native.json), 'the JSON differs from the terminal program’s');
@@ -70,6 +46,15 @@ check('Ten worked riders give the terminal program’s JSON and PDF, byte for by
   }
 }));
 
+check('What became of the plan is told for every session, as the terminal program tells it', () => onSite(async page => {
+  const { week } = (await reviewed(demo, '--as-of', '2026-06-22')).document;
+  assert.ok(week.planned_and_ridden.length > 4);
+  await reviewOf(page, demo, '2026-06-22');
+  const rows = await page.$$eval('[aria-labelledby="planned"] tbody tr', list => list.map(r => r.textContent));
+  assert.equal(rows.length, week.planned_and_ridden.length);
+  week.planned_and_ridden.forEach(({ sentence, rides }, i) => [sentence, ...rides].forEach(text => assert.ok(rows[i].includes(text), text)));
+}));
+
 check('A finding leads to its ride, and the pages’ own links lead on', () => onSite(async page => {
   await reviewOf(page, demo, '2026-06-22');
   await page.click('#of-rule-hard-day-spacing a');
@@ -87,6 +72,37 @@ check('The pages are drawn in their own fonts, and page one is saved as a pictur
   assert.deepEqual([...bytes.subarray(1, 4)], [...Buffer.from('PNG')]);
   assert.deepEqual([bytes.readUInt32BE(16), bytes.readUInt32BE(20)], [1786, 2526]);
   assert.ok(await page.evaluate(() => document.fonts.size > 0 && [...document.fonts].every(f => f.status === 'loaded')));
+}));
+
+check('The card is as tall as the terminal program’s, and shows the same', () => onSite(async page => {
+  const file = join(work, 'card.png');
+  await rideaudit('review', demo, '--as-of', '2026-06-22', '--no-pdf', '--png', file, '--quiet');
+  const native = await readFile(file);
+  await reviewOf(page, demo, '2026-06-22');
+  const { bytes } = await saved(page, '#save-card');
+  assert.deepEqual([bytes.readUInt32BE(16), bytes.readUInt32BE(20)], [1080, native.readUInt32BE(20)]);
+  assert.equal(native.readUInt32BE(16), 1080);
+  // Two rasterisers blend the edges of letters differently; a letter that is missing or moved is a spot of many pixels.
+  const { share, worst } = await page.evaluate(async ([ours, theirs]) => {
+    const [a, b] = await Promise.all([ours, theirs].map(async text => {
+      const picture = await createImageBitmap(new Blob([Uint8Array.from(atob(text), c => c.charCodeAt(0))], { type: 'image/png' }));
+      const canvas = new OffscreenCanvas(picture.width, picture.height);
+      const context = canvas.getContext('2d');
+      context.drawImage(picture, 0, 0);
+      return context.getImageData(0, 0, picture.width, picture.height).data;
+    }));
+    const spots = new Map();
+    let sum = 0;
+    for (let i = 0; i < a.length; i += 4) {
+      const difference = Math.abs(a[i] - b[i]) + Math.abs(a[i + 1] - b[i + 1]) + Math.abs(a[i + 2] - b[i + 2]);
+      sum += difference;
+      const spot = `${Math.floor(i / 4 % 1080 / 24)} ${Math.floor(i / 4 / 1080 / 24)}`;
+      if (difference > 450) spots.set(spot, (spots.get(spot) ?? 0) + 1);
+    }
+    return { share: sum / (a.length / 4 * 765), worst: Math.max(0, ...spots.values()) };
+  }, [bytes.toString('base64'), native.toString('base64')]);
+  assert.ok(share < 0.005, `the cards differ by ${share} of all light`);
+  assert.ok(worst < 40, `in one spot of 24 by 24 pixels ${worst} are ink on one card and paper on the other`);
 }));
 
 check('Files that are no rides are named with their reasons, and the rest is judged', () => onSite(async page => {

@@ -1,36 +1,11 @@
 import { cp, mkdir, readFile, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
-import { drop, judged, launch, lookBackFrom, open, outdate, saved } from '../lib/browser.mjs';
+import { drop, judged, launch, open, outdate, saved } from '../lib/browser.mjs';
 import { assert, check } from '../lib/check.mjs';
 import { reviewed } from '../lib/native.mjs';
 import { demo, site, work } from '../lib/places.mjs';
 import { serve } from '../lib/server.mjs';
-
-async function withDemo(use, folder = demo) {
-  const host = await serve(site);
-  const browser = await launch();
-  try {
-    const page = await browser.page();
-    await open(page, host.url);
-    await drop(page, folder);
-    await judged(page);
-    await lookBackFrom(page, '2026-06-22');
-    await judged(page);
-    await use(page, host);
-    assert.deepEqual(page.faults, []);
-  } finally {
-    await browser.close();
-    await host.close();
-  }
-}
-
-/** Answers a question of the form and waits for the week to be judged again. */
-async function answer(page, id, value) {
-  await outdate(page);
-  await page.fill(id, value).catch(() => page.selectOption(id, value));
-  await page.dispatchEvent(id, 'change');
-  await judged(page);
-}
+import { answer, withDemo } from '../lib/visit.mjs';
 
 check('An answer judges again as the terminal program would with the saved rider file, and the file keeps its other lines', () => withDemo(async page => {
   await answer(page, '#rider-power_w', '262');
@@ -64,17 +39,17 @@ check('Without a rider file the first threshold is in force from the first rideâ
 });
 
 check('Days out are added and taken out as a table', () => withDemo(async page => {
-  const rows = await page.locator('#rider tbody tr').count();
+  const rows = await page.locator('#days-out tbody tr').count();
   await page.click('#rider button:text-is("Add days")');
-  const row = page.locator('#rider tbody tr').last();
+  const row = page.locator('#days-out tbody tr').last();
   await row.locator('input').nth(1).fill('2026-06-21');
   await outdate(page);
   await row.locator('input').first().fill('2026-06-15');
   await page.waitForFunction(() => document.querySelector('#review article .quiet').textContent.includes('excepted'));
   await judged(page);
   assert.match((await saved(page, '#save-rider')).bytes.toString('utf8'), /\[\[exception\]\]\nfrom = 2026-06-15\nto = 2026-06-21\nkind = "lighter"\n/);
-  await page.locator('#rider button:text-is("Take out")').last().click();
-  await page.waitForFunction(n => document.querySelectorAll('#rider tbody tr').length === n, rows);
+  await page.locator('#days-out button:text-is("Take out")').last().click();
+  await page.waitForFunction(n => document.querySelectorAll('#days-out tbody tr').length === n, rows);
 }));
 
 check('A time zone reads the files again', () => withDemo(async page => {
@@ -122,12 +97,14 @@ check('What was dropped is forgotten with the tab, unless it is kept', () => wit
 }));
 
 check('A note written here is on page one and is saved', () => withDemo(async page => {
-  await answer(page, '#rider-note', 'Well held on Thursday.');
+  await page.click('#rider-note-add');
+  await answer(page, '#rider-note-0', 'Well held on Thursday.');
   assert.equal(await page.textContent('.pre'), 'Well held on Thursday.');
-  assert.equal((await saved(page, '#save-note')).bytes.toString('utf8'), 'Well held on Thursday.');
+  const note = await saved(page, '.save-note');
+  assert.deepEqual([note.name, note.bytes.toString('utf8')], ['note-2026-06-15.md', 'Well held on Thursday.']);
   const folder = join(work, 'noted');
   await cp(demo, folder, { recursive: true });
-  await writeFile(join(folder, 'note.md'), 'Well held on Thursday.');
+  await writeFile(join(folder, note.name), note.bytes);
   const native = await reviewed(folder, '--as-of', '2026-06-22', '--paper', 'letter');
   await page.selectOption('#paper', 'letter');
   assert.ok((await saved(page, '#save-pdf')).bytes.equals(native.pdf));
@@ -146,5 +123,25 @@ check('A note with a date stands in its own week, one without in the latest, as 
     assert.equal(await page.textContent('.pre'), 'A week for the long ride.');
     const native = await reviewed(folder, '--as-of', '2026-06-22', '--week', '2026-06-08');
     assert.ok((await saved(page, '#save-json')).bytes.equals(native.json));
+  }, folder);
+});
+
+check('Columns of a CSV file that were not understood can be named, and the files are read again', async () => {
+  const folder = join(work, 'columns');
+  await cp(demo, folder, { recursive: true });
+  const ride = (await readFile(join(demo, '2026-06-20-steady.csv'), 'utf8')).replaceAll('2026-06-20', '2026-06-18').split('\n');
+  const header = ride[0].split(',');
+  const own = header.map((_, i) => `Spalte ${i + 1}`);
+  await writeFile(join(folder, '2026-06-18-own.csv'), [own.join(','), ...ride.slice(1)].join('\n'));
+  await withDemo(async page => {
+    assert.match(await page.textContent('#columns'), /2026-06-18-own\.csv \(Spalte 1, Spalte 2/);
+    assert.match(await page.textContent('#week-rides'), /4$/);
+    await answer(page, '#rider-csv-time', own[0]);
+    await answer(page, '#rider-csv-power', own[header.findIndex(h => /power/i.test(h))]);
+    assert.match(await page.textContent('#week-rides'), /5$/);
+    const { bytes } = await saved(page, '#save-rider');
+    assert.match(bytes.toString('utf8'), /\[csv\]\n(time|power) = "Spalte \d"\n(time|power) = "Spalte \d"\n/);
+    await writeFile(join(folder, 'rider.toml'), bytes);
+    assert.ok((await saved(page, '#save-json')).bytes.equals((await reviewed(folder, '--as-of', '2026-06-22')).json));
   }, folder);
 });

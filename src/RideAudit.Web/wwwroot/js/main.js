@@ -1,18 +1,21 @@
+import { drawActions } from './actions.js';
+import { weeksAhead } from './ahead.js';
 import { start } from './client.js';
 import { drawDesk } from './desk.js';
 import { el, part, present, say } from './dom.js';
 import { chosen, dropped, inReadingOrder, riders } from './drop.js';
 import { forget, keep, kept } from './keep.js';
-import { picture, sheets } from './pages.js';
+import { drawNotes } from './notes.js';
+import { sheets } from './pages.js';
 import { drawReview, rideTable } from './review.js';
 import { drawRider } from './rider.js';
-import { save } from './save.js';
 import { count, date } from './words.js';
 
 const bundle = globalThis.rideauditBundle ?? null;
 const zone = Intl.DateTimeFormat().resolvedOptions().timeZone || 'UTC';
 const state = { all: [], files: [], desk: null, folder: null, asOf: '', week: '', weeks: [], review: null, paper: 'a4', keeps: false, turn: 0 };
 const program = start(bundle, tell);
+const ahead = weeksAhead(program, state, attempt, () => judge({ plan: false }));
 
 function today() {
   const now = new Date();
@@ -54,18 +57,25 @@ async function take(files) {
     trouble('There was no file in what was dropped. Drop a folder, or use the button to choose one.');
     return;
   }
-  // A rider file or a note by itself belongs to the rides that are here already.
-  const texts = files.every(f => /\.(toml|md)$/i.test(f.name));
-  state.all = texts && state.files.length > 0 ? [...state.files.filter(o => !files.some(f => f.name === o.name)), ...files] : files;
+  // A rider file, a note or a plan table by itself belongs to the rides that are here already, and to what was written beside them.
+  const joins = state.files.length > 0 && await areTexts(files);
+  const again = joins ? { rider: !files.some(f => /\.toml$/i.test(f.name)), plan: !files.some(f => /\.csv$/i.test(f.name)), notes: !files.some(f => /\.md$/i.test(f.name)) } : null;
+  state.all = joins ? [...state.files.filter(o => !files.some(f => f.name === o.name)), ...files] : files;
   state.week = '';
   state.desk = riders(state.all);
   if (state.keeps) await keep(state.all).catch(() => {});
   if (state.desk) await readDesk();
-  else await readRider(state.all, null);
+  else await readRider(state.all, joins ? state.folder : null, again);
 }
 
-async function readFiles(files, showEarly) {
-  return program.call('read', { files: inReadingOrder(files).map(({ name, file }) => ({ name, file })), zone, today: today(), asOf: state.asOf, showEarly });
+async function areTexts(files) {
+  for (const { name, file } of files)
+    if (!/\.(toml|md)$/i.test(name) && !(/\.csv$/i.test(name) && await program.call('isPlan', file))) return false;
+  return true;
+}
+
+async function readFiles(files, showEarly, again = null) {
+  return program.call('read', { files: inReadingOrder(files).map(({ name, file }) => ({ name, file })), zone, today: today(), asOf: state.asOf, showEarly, again });
 }
 
 function begin(title) {
@@ -73,19 +83,19 @@ function begin(title) {
   part('progress-title').textContent = title;
   part('bar').value = 0;
   part('progress-text').textContent = '';
-  for (const id of ['trouble', 'review', 'rider', 'desk']) show(id, false);
+  for (const id of ['trouble', 'review', 'plan', 'rider', 'desk']) show(id, false);
   show('progress', true);
   say(title);
 }
 
-async function readRider(files, folder) {
+async function readRider(files, folder, again = null) {
   state.files = files;
   state.folder = folder;
   begin(folder ? `Reading ${folder}` : `Reading ${count(files.length, 'file')}`);
-  const { stopped, done, unusable } = await readFiles(files, true);
+  const { stopped, done, unusable } = await readFiles(files, true, again);
   show('progress', false);
   if (stopped) trouble(`Stopped after ${done} of ${count(files.length, 'file')}: what follows is judged by those alone.`);
-  await judge(unusable, true);
+  await judge({ unusable, focus: true });
 }
 
 async function readDesk() {
@@ -109,7 +119,7 @@ async function readDesk() {
 }
 
 /** Judges a week of what has been read, and draws everything. */
-async function judge(unusable = null, focus = false) {
+async function judge({ unusable = null, focus = false, plan = true } = {}) {
   const turn = ++state.turn;
   const text = await program.call('review', state.asOf, state.week);
   if (turn !== state.turn) return;
@@ -123,6 +133,7 @@ async function judge(unusable = null, focus = false) {
   draw(JSON.parse(text), { firstLook: false });
   if (focus) document.getElementById('headline').focus({ preventScroll: false });
   say(state.review.summary.headline);
+  if (plan) await ahead.refresh();
   await fillLists(turn);
 }
 
@@ -147,7 +158,7 @@ function draw(review, options) {
   const opened = ['pages', 'all-rides', 'held'].filter(id => part(id)?.open);
   state.review = review;
   part('review').replaceChildren(...present([
-    actions(options), drawReview(review, options), paper(options),
+    drawActions(program, state, attempt, options, { choose, step, lookBackFrom }), drawReview(review, options), paper(options),
     el('details', { id: 'all-rides', class: 'block' }, el('summary', { text: 'All rides: being listed' })),
   ]));
   // What was open stays open: an answer changes the week, not the place of who reads it.
@@ -164,25 +175,6 @@ function paper({ firstLook }) {
   return firstLook ? null : frame;
 }
 
-function actions({ firstLook }) {
-  const asOf = el('input', { type: 'date', id: 'as-of', value: state.asOf || state.review.as_of, disabled: firstLook, on: { change: e => attempt(() => {
-    state.asOf = e.target.value;
-    state.week = '';
-    return judge();
-  }) } });
-  const button = (id, text, work) => el('button', { type: 'button', id, text, disabled: firstLook, on: { click: () => attempt(work) } });
-  return el('div', { class: 'actions row block', role: 'group', 'aria-label': 'Week and saving' },
-    el('div', {}, el('label', { for: 'week', text: 'Week' }), el('select', { id: 'week', disabled: true, on: { change: e => choose(e.target.value) } }, el('option', { text: date(state.review.week.starts_on) }))),
-    button('earlier', '← Earlier', () => step(-1)), button('later', 'Later →', () => step(1)),
-    el('div', {}, el('label', { for: 'as-of', text: 'Look back from' }), asOf),
-    button('save-pdf', 'Save the PDF', async () => save(`review-${state.review.week.starts_on}.pdf`, await program.call('pdf', state.asOf, state.week, state.paper === 'letter'), 'application/pdf')),
-    el('div', {}, el('label', { for: 'paper', text: 'Paper' }), el('select', { id: 'paper', on: { change: e => { state.paper = e.target.value; } } },
-      [['a4', 'A4'], ['letter', 'Letter']].map(([value, text]) => el('option', { value, text, selected: state.paper === value })))),
-    button('save-picture', 'Save page one as a picture', async () => save(`review-${state.review.week.starts_on}.png`, await picture(await program.call('pages', state.asOf, state.week)), 'image/png')),
-    button('save-json', 'Save the figures', async () => save(`review-${state.review.week.starts_on}.json`, await program.call('review', state.asOf, state.week), 'application/json')),
-    button('save-rider', 'Save the rider file', async () => save('rider.toml', await program.call('riderFile'), 'application/toml')));
-}
-
 function fillChooser() {
   const chooser = part('week');
   if (!chooser) return;
@@ -196,6 +188,12 @@ function fillChooser() {
 
 function choose(week) {
   state.week = week;
+  return attempt(() => judge({ plan: false }));
+}
+
+function lookBackFrom(day) {
+  state.asOf = day;
+  state.week = '';
   return attempt(judge);
 }
 
@@ -208,7 +206,11 @@ function step(by) {
 async function drawForm() {
   const rider = JSON.parse(await program.call('rider'));
   const active = document.activeElement?.id;
-  part('rider').replaceChildren(...drawRider(rider, answers => attempt(() => answered(answers))), ...writing(await program.call('note', state.asOf, state.week)), keeping());
+  const notes = JSON.parse(await program.call('notes'));
+  part('rider').replaceChildren(...drawRider(rider, answers => attempt(() => answered(answers))), drawNotes(notes, state.review?.week.starts_on ?? null, rows => attempt(async () => {
+    await program.call('setNotes', JSON.stringify(rows));
+    await judge({ plan: false });
+  })), keeping());
   show('rider', true);
   // A form that is drawn again keeps the place of who types in it.
   if (active?.startsWith('rider-')) part(active)?.focus();
@@ -216,27 +218,12 @@ async function drawForm() {
 
 async function answered(answers) {
   const rider = JSON.parse(await program.call('edit', JSON.stringify(answers)));
-  if ('time_zone' in answers.values && rider.mistakes.length === 0) {
-    say('The time zone has changed: the files are read again.');
-    const text = await program.call('riderFile');
-    const file = new File([text], 'rider.toml');
-    await readRider([...state.files.filter(f => f.name !== 'rider.toml'), { name: 'rider.toml', file }], state.folder);
+  if (rider.mistakes.length === 0 && ('time_zone' in answers.values || answers.columns)) {
+    say(answers.columns ? 'Columns were named: the files are read again.' : 'The time zone has changed: the files are read again.');
+    await readRider(state.files, state.folder, { rider: true, plan: true, notes: true });
   } else {
     await judge();
   }
-}
-
-/** The coach's note, and where it goes. */
-function writing(note) {
-  return [
-    el('div', { class: 'block' },
-      el('label', { for: 'rider-note', text: 'The coach’s note, printed on page one' }),
-      el('textarea', { id: 'rider-note', rows: 5, text: note, on: { change: e => attempt(async () => {
-        await program.call('setNote', e.target.value);
-        await judge();
-      }) } }),
-      el('button', { type: 'button', id: 'save-note', text: 'Save the note', on: { click: () => attempt(async () => save('note.md', await program.call('note', state.asOf, state.week), 'text/markdown')) } })),
-  ];
 }
 
 function keeping() {

@@ -3,7 +3,6 @@ import { ruleName } from './words.js';
 
 // The pages come as SVG made by the program. They are read as XML and only what pages are drawn with is let in.
 
-const scale = 3;
 const drawing = new Set(['svg', 'g', 'path', 'rect', 'text', 'a', 'clipPath', 'defs', 'title']);
 
 /** The pages as pictures in the page, sharp at any size, their text selectable and their links alive. */
@@ -22,12 +21,12 @@ export function sheets(drawn) {
   });
 }
 
-/** Page one as a PNG, three pixels a point. */
-export async function picture(drawn) {
+/** The first page of those drawn as a PNG, at so many pixels a point. */
+export async function picture(drawn, scale) {
   await Promise.all(bringFonts(drawn.at(-1)));
   const root = read(drawn[0]);
   const [, , width, height] = root.getAttribute('viewBox').split(' ').map(Number);
-  const canvas = el('canvas', { width: Math.round(width * scale), height: Math.round(height * scale) });
+  const canvas = el('canvas', { width: Math.ceil(width * scale), height: Math.ceil(height * scale) });
   const context = canvas.getContext('2d');
   context.scale(scale, scale);
   context.fillStyle = '#ffffff';

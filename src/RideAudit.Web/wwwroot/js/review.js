@@ -1,9 +1,6 @@
 import { el } from './dom.js';
 import { spacingLine } from './spacing.js';
-import { count, date, dayAndDate, duration, figure, percent, ruleName } from './words.js';
-
-const order = { broken: 0, watch: 1, 'not judged': 2, not_judged: 2, kept: 3 };
-const marks = { broken: '✗', watch: '!', kept: '✓' };
+import { count, date, dayAndDate, duration, figure, percent, ruleName, shortDay, verdictWords, worstFirst } from './words.js';
 
 /** The judged week. */
 export function drawReview(review, { firstLook }) {
@@ -15,6 +12,7 @@ export function drawReview(review, { firstLook }) {
     toChange(review),
     review.note && el('section', { class: 'block' }, el('h3', { text: 'The coach’s note' }), el('p', { class: 'pre', text: review.note })),
     findings(review),
+    plannedAndRidden(review),
     split(review),
     rides(review),
     thresholds(review),
@@ -74,9 +72,9 @@ function toChange({ summary, smallest_change: change }) {
 }
 
 function findings(review) {
-  const sorted = [...review.findings].sort((a, b) => order[a.verdict] - order[b.verdict]);
-  const open = sorted.filter(f => order[f.verdict] < 2);
-  const rest = sorted.filter(f => order[f.verdict] >= 2);
+  const sorted = worstFirst(review.findings);
+  const open = sorted.filter(f => f.verdict === 'broken' || f.verdict === 'watch');
+  const rest = sorted.filter(f => !open.includes(f));
   return el('section', { class: 'block', 'aria-labelledby': 'rules' },
     el('h3', { id: 'rules', text: `The rules: ${review.summary.broken} broken, ${review.summary.watch} to watch, ${review.summary.kept} kept, ${review.summary.not_judged} not judged` }),
     open.map(f => finding(f, review)),
@@ -84,9 +82,8 @@ function findings(review) {
 }
 
 function finding(found, review) {
-  const verdict = found.verdict.replace('_', ' ');
   return el('div', { class: 'finding', id: `of-rule-${found.rule}` },
-    el('p', { class: `verdict ${found.verdict}`, text: `${marks[found.verdict] ?? '·'} ${verdict}` }),
+    el('p', { class: `verdict ${found.verdict}`, text: verdictWords(found.verdict) }),
     el('div', {},
       el('h4', { class: 'visually-hidden', text: ruleName(found.rule) }),
       el('p', {}, el('strong', { text: `${ruleName(found.rule)}. ` }), found.sentence),
@@ -103,6 +100,23 @@ function links(found, review) {
     const index = review.rides.findIndex(r => r.file === file);
     return index < 0 ? el('span', { text: file }) : el('a', { href: `#of-ride-${index}`, text: file });
   }));
+}
+
+function plannedAndRidden({ week, rides: ridden }) {
+  if (week.planned_and_ridden.length === 0) return null;
+  const named = file => {
+    const index = ridden.findIndex(r => r.file === file);
+    return index < 0 ? el('span', { text: file }) : el('a', { href: `#of-ride-${index}`, text: file });
+  };
+  return el('section', { class: 'block', 'aria-labelledby': 'planned' },
+    el('h3', { id: 'planned', text: `Planned and ridden: ${figure(week.planned?.hours ?? null, 'h')} planned, ${figure(week.hours, 'h')} ridden` }),
+    week.planned?.sentence && el('p', { text: week.planned.sentence }),
+    el('div', { class: 'table' }, el('table', { class: 'cards' },
+      el('thead', {}, el('tr', {}, ['Planned', 'Ridden', 'What became of it'].map(h => el('th', { scope: 'col', text: h })))),
+      el('tbody', {}, week.planned_and_ridden.map(({ planned, rides: files, sentence, against }) => el('tr', {},
+        el('th', { scope: 'row' }, planned ? `${shortDay(planned.date)}: ${[planned.session ?? planned.kind, planned.minutes && duration(planned.minutes * 60)].filter(Boolean).join(', ')}` : 'Nothing'),
+        el('td', { 'data-label': 'Ridden' }, files.length === 0 ? '–' : files.map((f, i) => [i > 0 && ', ', named(f)])),
+        el('td', { 'data-label': 'What became of it' }, sentence, against.length > 0 && el('div', { class: 'evidence', text: `Against: ${against.map(ruleName).join(', ')}` }))))))));
 }
 
 function split({ week, summary }) {

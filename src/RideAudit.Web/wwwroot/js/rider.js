@@ -26,7 +26,7 @@ const groups = [
 /** The form of questions about the rider. `answer` is given the changed values once a field is left. */
 export function drawRider(state, answer) {
   const shown = { ...state.values };
-  const send = (values, exceptions = null) => answer({ values, exceptions });
+  const send = (values, exceptions = null, columns = null) => answer({ values, exceptions, columns });
   return present([
     el('h2', { id: 'rider-title', text: 'The rider' }),
     el('p', { class: 'quiet', text: state.is_new
@@ -40,7 +40,8 @@ export function drawRider(state, answer) {
         el('div', { class: 'fields' }, fields.map(f => field(f, shown, send))),
         title === 'Threshold' && state.thresholds.length > 1 && el('p', { class: 'hint', text: `Thresholds so far: ${state.thresholds.map(t => `${t.from}: ${[t.power_w && `${t.power_w} W`, t.heart_rate_bpm && `${t.heart_rate_bpm} bpm`].filter(Boolean).join(', ')}`).join(' · ')}` }),
         title === 'Plan' && dayChecks(shown, send))),
-      daysOut(state, send)),
+      daysOut(state, send),
+      csvColumns(state, send)),
   ]);
 }
 
@@ -101,7 +102,7 @@ function daysOut(state, send) {
       commit();
     } } })));
   const body = el('tbody', {}, rows.map(line));
-  return el('fieldset', {}, el('legend', { text: 'Days out' }),
+  return el('fieldset', { id: 'days-out' }, el('legend', { text: 'Days out' }),
     el('p', { class: 'hint', text: 'Days that the plan does not hold for: a lighter week, an event, away.' }),
     el('table', { class: 'cards' }, el('thead', {}, el('tr', {}, ['From', 'To', 'Kind', ''].map(h => el(h ? 'th' : 'td', { scope: h ? 'col' : null, text: h })))), body),
     el('p', {}, el('button', { type: 'button', text: 'Add days', on: { click: () => {
@@ -109,4 +110,18 @@ function daysOut(state, send) {
       body.append(line(rows[rows.length - 1], rows.length - 1));
       body.lastElementChild.querySelector('input').focus();
     } } })));
+}
+
+// Asked about only where a CSV file was not understood, or an answer is written already.
+function csvColumns({ csv_columns: known, csv_files: files }, send) {
+  if (files.length === 0 && known.every(c => c.header === '')) return null;
+  const headers = [...new Set(files.flatMap(f => f.headers))].filter(h => h.trim());
+  return el('fieldset', { id: 'columns' }, el('legend', { text: 'Columns of CSV files' }),
+    files.length > 0 && el('p', { class: 'hint', text: `Not understood: ${files.map(f => `${f.file} (${f.headers.join(', ')})`).join('; ')}. If it is a ride, name its columns; a ride needs a time and one of the others. An answer reads the files again.` }),
+    el('datalist', { id: 'csv-headers' }, headers.map(h => el('option', { value: h }))),
+    el('div', { class: 'fields' }, known.map(({ channel, header }) => el('div', {},
+      el('label', { for: `rider-csv-${channel}`, text: `Column of ${channel.replace('_', ' ')}` }),
+      el('input', { type: 'text', id: `rider-csv-${channel}`, value: header, list: 'csv-headers', autocomplete: 'off', on: { change: e => {
+        if (e.target.value !== header) send({}, null, { [channel]: e.target.value });
+      } } })))));
 }

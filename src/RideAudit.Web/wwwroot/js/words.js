@@ -29,14 +29,14 @@ export function shortDay(iso) {
 /** 1 h 05, 55 min */
 export function duration(seconds) {
   const minutes = Math.round(seconds / 60);
-  return minutes < 60 ? `${minutes} min` : `${Math.floor(minutes / 60)} h ${String(minutes % 60).padStart(2, '0')}`;
+  return minutes < 60 ? `${minutes}\u00a0min` : `${Math.floor(minutes / 60)}\u00a0h\u00a0${String(minutes % 60).padStart(2, '0')}`;
 }
 
 /** A number with its unit, or a dash where it is not known. */
 export function figure(value, unit = '') {
   if (value === null || value === undefined) return '–';
   const text = String(value).replace('-', '−');
-  return unit ? `${text} ${unit}` : text;
+  return unit ? `${text}\u00a0${unit}` : text;
 }
 
 /** 72 % of 0.7214 */
@@ -48,6 +48,19 @@ export function percent(share) {
 export function ruleName(id) {
   const words = id.replaceAll('-', ' ');
   return words[0].toUpperCase() + words.slice(1);
+}
+
+const order = { broken: 0, watch: 1, not_judged: 2, kept: 3 };
+const marks = { broken: '✗', watch: '!', kept: '✓' };
+
+/** ✗ broken */
+export function verdictWords(verdict) {
+  return `${marks[verdict] ?? '·'} ${verdict.replace('_', ' ')}`;
+}
+
+/** Findings, broken ones first. */
+export function worstFirst(findings) {
+  return [...findings].sort((a, b) => order[a.verdict] - order[b.verdict]);
 }
 
 /** 1 file, 2 files */

@@ -17,9 +17,10 @@ const calls = {
 
   prepare: () => bridge.Prepare(),
 
-  async read({ files, zone, today, asOf, showEarly }) {
+  async read({ files, zone, today, asOf, showEarly, again }) {
     stopped = false;
-    bridge.Open(zone, today, files.some(f => /(^|\/)rider\.toml$|\.zip$/i.test(f.name)));
+    if (again) bridge.OpenAgain(again.rider, again.plan, again.notes);
+    else bridge.Open(zone, today, files.some(f => /(^|\/)rider\.toml$|\.zip$/i.test(f.name)));
     const bytes = files.reduce((sum, f) => sum + f.file.size, 0);
     const begun = performance.now();
     let done = 0, read = 0, told = 0, shown = !showEarly || files.length < early.files + early.left;
@@ -53,8 +54,16 @@ const calls = {
   rider: () => bridge.Rider(),
   edit: answers => bridge.Edit(answers),
   riderFile: () => bridge.RiderFile(),
-  note: (asOf, week) => bridge.Note(asOf, week),
-  setNote: text => bridge.SetNote(text),
+  notes: () => bridge.Notes(),
+  setNotes: rows => bridge.SetNotes(rows),
+  card: (asOf, week) => bridge.Card(asOf, week),
+  isPlan: async file => bridge.IsPlan(new Uint8Array(await file.arrayBuffer())),
+  plan: asOf => bridge.Plan(asOf),
+  changePlan: change => bridge.ChangePlan(change),
+  planTable: table => bridge.PlanTable(table),
+  check: (asOf, weeks) => bridge.Check(asOf, weeks),
+  layOut: (asOf, weeks) => bridge.LayOut(asOf, weeks),
+  takeOver: () => bridge.TakeOver(),
   unusable: () => bridge.Unusable(),
   openDesk: () => bridge.OpenDesk(),
   toDesk: (folder, asOf) => bridge.ToDesk(folder, asOf),

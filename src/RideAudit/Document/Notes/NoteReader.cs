@@ -25,7 +25,7 @@ public static partial class NoteReader
             }
             Close();
             if (heading.Success)
-                paragraphs.Add(new NoteParagraph(null, [new NoteSpan(string.Concat(Spans(heading.Groups[1].Value).Select(s => s.Text)), NoteWeight.Strong)]));
+                paragraphs.Add(new NoteParagraph(null, [new NoteSpan(string.Concat(Spans(HeadingOf(heading.Groups[1].Value)).Select(s => s.Text)), NoteWeight.Strong)]));
             if (!item.Success)
                 continue;
             marker = MarkerOf(item.Groups[1].Value);
@@ -58,6 +58,9 @@ public static partial class NoteReader
         return text.ToString();
     }
 
+    // Hashes may close a heading as well.
+    private static string HeadingOf(string line) => line.TrimEnd().TrimEnd('#').TrimEnd() is { Length: > 0 } heading ? heading : line.TrimEnd();
+
     private static string MarkerOf(string marker) => char.IsDigit(marker[0]) ? marker : "•";
 
     private static IEnumerable<NoteSpan> Spans(string text)
@@ -80,12 +83,13 @@ public static partial class NoteReader
     [GeneratedRegex(@"^\s*([-*+]|\d{1,3}[.)])\s+(\S.*)$")]
     private static partial Regex Item();
 
-    [GeneratedRegex(@"^\s*#{1,6}\s+(\S.*?)\s*#*$")]
+    [GeneratedRegex(@"^\s*#{1,6}\s+(\S.*)$")]
     private static partial Regex Heading();
 
-    [GeneratedRegex(@"\[([^\]\n]+)\]\([^)\n]*\)")]
+    [GeneratedRegex(@"\[([^\]\n]{1,500})\]\([^)\n]{0,2000}\)")]
     private static partial Regex Link();
 
-    [GeneratedRegex(@"(\*\*|__)(?=\S)(?<strong>.+?)(?<=\S)\1|`(?<code>[^`]+)`|(?<!\w)([*_])(?=\S)(?<light>.+?)(?<=\S)\2(?!\w)")]
+    // Longer stretches stay as they are written: each mark that nothing closes would be sought to the note's end.
+    [GeneratedRegex(@"(\*\*|__)(?=\S)(?<strong>.{1,500}?)(?<=\S)\1|`(?<code>[^`]{1,500})`|(?<!\w)([*_])(?=\S)(?<light>.{1,500}?)(?<=\S)\2(?!\w)")]
     private static partial Regex Emphasised();
 }

@@ -58,7 +58,7 @@ internal static class CsvReading
         var missing = Has(columns, CsvChannel.Time)
             ? ("no data column", "no power, heart rate, cadence, speed, altitude or distance")
             : ("no time column", "no column of seconds or timestamps");
-        return FileContent.Unusable(name, missing.Item1, $"This CSV file has {missing.Item2} among its columns ({Shown(first)}): if it is a ride, name the columns under [csv] in the rider file.");
+        return FileContent.Unusable(name, missing.Item1, [.. first], $"This CSV file has {missing.Item2} among its columns ({Shown(first)}): if it is a ride, name the columns under [csv] in the rider file.");
     }
 
     /// <summary>The first row is the header, but for files that begin with lines about themselves.</summary>

@@ -7,6 +7,9 @@ namespace RideAudit.Ingest.Csv;
 /// <summary>Takes plan tables out from among the CSV files, before anything could take one for a log of ridden rides.</summary>
 internal static class PlanTables
 {
+    /// <summary>What a row that cannot be used is called among the notices.</summary>
+    public const string Unreadable = "unreadable plan row";
+
     // A header that is longer than this is none that anybody wrote.
     private const int LongestHeader = 4096;
     private const int MostTold = 30;
@@ -16,7 +19,7 @@ internal static class PlanTables
     {
         if (bytes.Length > RiderTexts.LargestBytes || !PlanTableReader.IsPlan(HeaderOf(bytes)))
             return null;
-        return new FileContent { File = name, Plan = PlanTableReader.Read(TextBytes.Reader(bytes).ReadToEnd(), name) };
+        return new FileContent { File = name, Plan = PlanTableReader.Read(TextBytes.Reader(bytes).ReadToEnd(), name) with { ByteOrderMark = !TextBytes.IsPlainUtf8(bytes) } };
     }
 
     /// <summary>What is wrong with the tables, a notice a row, each with line and column.</summary>
@@ -26,9 +29,9 @@ internal static class PlanTables
         foreach (var file in table.Mistakes.GroupBy(m => m.File))
         {
             foreach (var mistake in file.Take(MostTold))
-                yield return new FileNotice(mistake.File, "unreadable plan row", null, Sentence(mistake), empty.Contains(mistake.File));
+                yield return new FileNotice(mistake.File, Unreadable, null, Sentence(mistake), empty.Contains(mistake.File));
             if (file.Count() > MostTold)
-                yield return new FileNotice(file.Key, "unreadable plan row", null, $"{Shown.Capital(Shown.Count(file.Count() - MostTold, "more mistake"))} in this plan table.", false);
+                yield return new FileNotice(file.Key, Unreadable, null, $"{Shown.Capital(Shown.Count(file.Count() - MostTold, "more mistake"))} in this plan table.", false);
         }
     }
 

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using RideAudit.Fit;
 using RideAudit.Fit.Messages;
 using RideAudit.Ingest.Tracks;
+using RideAudit.Units;
 
 namespace RideAudit.Ingest.Fit;
 
@@ -25,6 +26,12 @@ internal sealed class FitClock
     public bool EventsCount => !_repair.IsAmbiguous;
 
     public ImmutableArray<string> Remarks => _repair.Remarks;
+
+    /// <summary>Records, with or without a usable time.</summary>
+    public int Records => _repair.Seconds.Length;
+
+    /// <summary>Unix seconds of all records; null where one has no usable time, or where the file's name gave the date.</summary>
+    public long[]? AllSeconds => _shift == 0 && _repair.HasAllTimes ? _repair.Seconds : null;
 
     /// <summary>Unix seconds of a record.</summary>
     /// <param name="record">Its place among the records.</param>
@@ -50,6 +57,7 @@ internal sealed class FitClock
     /// <returns>Null when the clock was never set and the file's name has no date.</returns>
     public static FitClock? Of(FitPart part, string name, IngestContext context, FitClock? before)
     {
+        using var phase = Phase.Begin("clock");
         var times = part.Records.Timestamps;
         var seconds = new long[times.Length];
         for (var i = 0; i < times.Length; i++)

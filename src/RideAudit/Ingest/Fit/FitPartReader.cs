@@ -21,7 +21,7 @@ internal sealed class FitPartReader(string name, FitPart part, FitClock clock, I
     {
         var sport = FitSports.Of(session?.Sport ?? part.Sport?.Sport, session?.SubSport ?? part.Sport?.SubSport);
         var track = FitTracks.Of(part, clock, session, window, withPower: sport != RideSport.EBike);
-        var gridded = GridBuilder.Build(track);
+        var gridded = GridBuilder.Build(track, context.KeepsAll);
         if (gridded.Grid.Length == 0)
             return FromTotals(session, sport);
         var start = Instant.FromUnixTimeSeconds(gridded.StartSecond);
@@ -89,8 +89,20 @@ internal sealed class FitPartReader(string name, FitPart part, FitClock clock, I
 
     private IEnumerable<string> Remarks(RideSport sport, FitSession? session)
     {
-        var power = part.Records.PowerFacts;
+        foreach (var sentence in PowerRemarks(sport))
+            yield return sentence;
+        if (session is null)
+            yield return "The recording has no summary of its own; times come from its records.";
+        if (session?.Sport is null && part.Sport?.Sport is null)
+            yield return "The recording does not say what sport it is: it is taken as a ride.";
+    }
+
+    private IEnumerable<string> PowerRemarks(RideSport sport)
+    {
         var hasDeveloper = part.Records.DeveloperPower.Length > 0;
+        if (sport != RideSport.EBike && !hasDeveloper && part.Records.Power.ContainsAnyInRange(float.Epsilon, float.PositiveInfinity))
+            yield break;
+        var power = part.Records.PowerFacts;
         if (sport == RideSport.EBike && (power.Values > 0 || hasDeveloper))
             yield return TrackRemarks.EBike;
         else if (hasDeveloper && (power.Values == 0 || power.IsAllZero))
@@ -99,9 +111,5 @@ internal sealed class FitPartReader(string name, FitPart part, FitClock clock, I
             yield return TrackRemarks.AllZero;
         else if (hasDeveloper && power.Invalid + power.Absent > 0)
             yield return TrackRemarks.DeveloperInGaps;
-        if (session is null)
-            yield return "The recording has no summary of its own; times come from its records.";
-        if (session?.Sport is null && part.Sport?.Sport is null)
-            yield return "The recording does not say what sport it is: it is taken as a ride.";
     }
 }

@@ -1,16 +1,21 @@
 using RideAudit.Fit;
 using RideAudit.Rides;
+using RideAudit.Units;
 
 namespace RideAudit.Ingest.Fit;
 
 /// <summary>Turns a decoded FIT file into recordings: one a session, one a part where there is no session.</summary>
 internal static class FitRideReader
 {
-    private static readonly FitDecodeOptions Settings = FitDecodeOptions.Default with { MaxRecords = ReadLimits.MostRows };
-
-    public static FileContent Read(string name, byte[] bytes, IngestContext context)
+    private static readonly FitDecodeOptions Settings = FitDecodeOptions.Default with
     {
-        var file = FitDecoder.Decode(bytes, Settings);
+        MaxRecords = ReadLimits.MostRows,
+        Channels = FitChannels.Power | FitChannels.HeartRate | FitChannels.Cadence | FitChannels.Speed | FitChannels.Distance,
+    };
+
+    public static FileContent Read(string name, ReadOnlySpan<byte> bytes, IngestContext context)
+    {
+        using var file = Decoded(bytes);
         if (file.Rejection is { } rejection)
             return RideEndings.Promise(name)
                 ? FileContent.Unusable(name, FitNotices.Problem(rejection), FitNotices.Sentence(rejection))
@@ -36,6 +41,12 @@ internal static class FitRideReader
             Recordings = [.. recordings.Select((r, i) => i == 0 ? r : r with { File = $"{name}#{i + 1}" })],
             Notices = [.. FitNotices.Of(name, file, clock, recordings, partsWithoutDate: notices.Count)],
         };
+    }
+
+    private static FitFile Decoded(ReadOnlySpan<byte> bytes)
+    {
+        using var decoding = Phase.Begin("decoding");
+        return FitDecoder.Decode(bytes, Settings);
     }
 
     /// <summary>A part whose kind is not told and that holds records is an activity too.</summary>

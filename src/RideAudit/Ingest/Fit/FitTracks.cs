@@ -14,29 +14,35 @@ internal static class FitTracks
     /// <param name="withPower">False where the power is not the rider's.</param>
     public static Track Of(FitPart part, FitClock clock, FitSession? session, FitSessions.Window window, bool withPower)
     {
-        var (rows, seconds) = Inside(part.Records.Count, clock, window);
+        var (rows, seconds) = Inside(clock, window);
         var records = part.Records;
         return new Track
         {
             Seconds = seconds,
-            PowerW = withPower ? Power(records, rows) : null,
+            PowerW = withPower ? Power(records, rows) : [],
             HeartRateBpm = Pick(records.HeartRate, rows),
-            CadenceRpm = Pick(records.Cadence, rows),
-            SpeedMps = Pick(records.SpeedMps, rows),
-            DistanceM = Distance(part, clock, rows, window),
+            CadenceRpm = records.Declared.HasFlag(FitChannels.Cadence) ? Pick(records.Cadence, rows) : [],
+            SpeedMps = records.Declared.HasFlag(FitChannels.Speed) ? Pick(records.SpeedMps, rows) : [],
+            DistanceM = records.Declared.HasFlag(FitChannels.Distance) ? Distance(part, clock, rows, window) : [],
             TimerEvents = clock.EventsCount ? Timer(part, clock, window) : [],
             StoredTimerSeconds = session?.TotalTimerSeconds,
             StoredElapsedSeconds = session?.TotalElapsedSeconds,
         };
     }
 
-    private static (int[] Rows, long[] Seconds) Inside(int records, FitClock clock, FitSessions.Window window)
+    /// <summary>The records that belong to the session; null for all of them, as in most files.</summary>
+    private static (int[]? Rows, long[] Seconds) Inside(FitClock clock, FitSessions.Window window)
     {
-        var (rows, seconds, count) = (new int[records], new long[records], 0);
-        for (var i = 0; i < records; i++)
+        if (window == FitSessions.Window.All && clock.AllSeconds is { } all)
+            return (null, all);
+        var (rows, seconds) = (new List<int>(), new List<long>());
+        for (var i = 0; i < clock.Records; i++)
             if (clock.TryGetSecond(i, out var second) && window.Holds(second))
-                (rows[count], seconds[count++]) = (i, second);
-        return count == records ? (rows, seconds) : (rows[..count], seconds[..count]);
+            {
+                rows.Add(i);
+                seconds.Add(second);
+            }
+        return ([.. rows], [.. seconds]);
     }
 
     /// <summary>Events by time, never by place: some devices write them all at the end.</summary>
@@ -56,24 +62,24 @@ internal static class FitTracks
     }
 
     /// <summary>Native power; where there is none, that of a developer field. A native field of zeros alone is no sensor.</summary>
-    private static float[] Power(RecordChannels records, int[] rows)
+    private static ReadOnlySpan<float> Power(RecordChannels records, int[]? rows)
     {
-        var power = Pick(records.Power, rows);
-        var developer = records.DeveloperPower;
+        var native = Pick(records.Power, rows);
+        var developer = Pick(records.DeveloperPower, rows);
         if (developer.IsEmpty)
-            return power;
+            return native;
+        var power = native.ToArray();
         var isDead = !Array.Exists(power, p => p > 0);
         for (var i = 0; i < power.Length; i++)
             if (isDead || float.IsNaN(power[i]))
-                power[i] = developer[rows[i]];
+                power[i] = developer[i];
         return power;
     }
 
-    private static float[] Pick(ReadOnlySpan<float> channel, int[] rows)
+    private static ReadOnlySpan<float> Pick(ReadOnlySpan<float> channel, int[]? rows)
     {
-        // All of them, as in most files, or one stretch: no row is looked up.
-        if (rows.Length > 0 && rows[^1] - rows[0] == rows.Length - 1)
-            return channel.Slice(rows[0], rows.Length).ToArray();
+        if (rows is null || channel.IsEmpty)
+            return channel;
         var picked = new float[rows.Length];
         for (var i = 0; i < picked.Length; i++)
             picked[i] = channel[rows[i]];
@@ -81,19 +87,21 @@ internal static class FitTracks
     }
 
     /// <summary>Distance from the session's own start: most devices count on from the session before, some begin again.</summary>
-    private static float[] Distance(FitPart part, FitClock clock, int[] rows, FitSessions.Window window)
+    private static ReadOnlySpan<double> Distance(FitPart part, FitClock clock, int[]? rows, FitSessions.Window window)
     {
         var distances = part.Records.DistanceM;
+        if (rows is null)
+            return distances;
         var before = 0.0;
         for (var i = 0; window.From != long.MinValue && i < distances.Length; i++)
             if (!double.IsNaN(distances[i]) && clock.TryGetSecond(i, out var second) && second < window.From)
                 before = distances[i];
-        var picked = new float[rows.Length];
         foreach (var row in rows)
             if (distances[row] < before)
                 before = 0;
+        var picked = new double[rows.Length];
         for (var i = 0; i < picked.Length; i++)
-            picked[i] = (float)(distances[rows[i]] - before);
+            picked[i] = distances[rows[i]] - before;
         return picked;
     }
 }

@@ -34,16 +34,26 @@ internal sealed class ClockRepair
     {
         Seconds = seconds;
         _ranOver = ranOver;
+        if (IsOneSoundClock(seconds))
+        {
+            (_runs, _shifts) = ([ClockRun.Of(seconds)], [0]);
+            HasAllTimes = true;
+            return;
+        }
         _runs = Runs();
         if (DropStrays())
             _runs = Runs();
         _shifts = new long[_runs.Count];
         ShiftRuns();
         CountStepsBack();
+        HasAllTimes = Array.IndexOf(seconds, NoTime) < 0;
     }
 
     /// <summary>Each row's time after repair, s; <see cref="NoTime"/> for a row without a usable one.</summary>
     public long[] Seconds { get; }
+
+    /// <summary>True when every row has a usable time.</summary>
+    public bool HasAllTimes { get; }
 
     /// <summary>True when a clock was set back: a time near that moment can then belong to either clock.</summary>
     public bool IsAmbiguous { get; private set; }
@@ -62,6 +72,17 @@ internal sealed class ClockRepair
             if (best < 0 || _runs[i].DistanceTo(second) <= _runs[best].DistanceTo(second))
                 best = i;
         return best < 0 ? second : second + _shifts[best];
+    }
+
+    /// <summary>As nearly all clocks are: every row has a time, none is before the last, and no gap could be a clock being set. Nothing is to be repaired.</summary>
+    private static bool IsOneSoundClock(ReadOnlySpan<long> seconds)
+    {
+        if (seconds.IsEmpty || seconds[0] == NoTime)
+            return false;
+        for (var i = 1; i < seconds.Length; i++)
+            if ((ulong)(seconds[i] - seconds[i - 1]) > RunningJumpSeconds)
+                return false;
+        return true;
     }
 
     private List<ClockRun> Runs()
@@ -174,6 +195,17 @@ internal sealed class ClockRepair
 
         /// <summary>The latest.</summary>
         public long High { get; private set; }
+
+        /// <summary>All rows, in order of time.</summary>
+        public static ClockRun Of(long[] seconds) => new()
+        {
+            To = seconds.Length,
+            Count = seconds.Length,
+            First = seconds[0],
+            Last = seconds[^1],
+            Low = seconds[0],
+            High = seconds[^1],
+        };
 
         public void Take(int row, long second)
         {

@@ -52,7 +52,7 @@ internal sealed class SampleRows
             HeartRateBpm = Column(SampleRow.Channel.HeartRate),
             CadenceRpm = Column(SampleRow.Channel.Cadence),
             SpeedMps = Column(SampleRow.Channel.Speed),
-            DistanceM = Column(SampleRow.Channel.Distance),
+            DistanceM = Column(SampleRow.Channel.Distance) is { } distance ? Array.ConvertAll(distance, m => (double)m) : null,
             StoredTimerSeconds = storedTimerSeconds,
         };
     }

@@ -25,11 +25,11 @@ internal static class TrackRecording
     {
         var remarks = new List<string>(said);
         var track = rows.ToTrack(zero, storedTimerSeconds, remarks);
-        if (sport == RideSport.EBike && track.PowerW is not null)
+        if (sport == RideSport.EBike && !track.PowerW.IsEmpty)
             remarks.Add(TrackRemarks.EBike);
-        else if (track.PowerW is not null && Array.TrueForAll(track.PowerW, p => p is not > 0))
+        else if (!track.PowerW.IsEmpty && !track.PowerW.ContainsAnyInRange(float.Epsilon, float.PositiveInfinity))
             remarks.Add(TrackRemarks.AllZero);
-        var gridded = GridBuilder.Build(track);
+        var gridded = GridBuilder.Build(track, context.KeepsAll);
         if (gridded.Grid.Length == 0)
             return null;
         var start = Instant.FromUnixTimeSeconds(gridded.StartSecond);

@@ -24,6 +24,9 @@ public enum PlanColumn
     /// <summary>What to ride, in the grammar of blocks.</summary>
     Blocks,
 
+    /// <summary>What the day is excepted for.</summary>
+    Exception,
+
     /// <summary>Who wrote the row.</summary>
     MadeBy,
 }

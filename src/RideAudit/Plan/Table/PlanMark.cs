@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text;
+using RideAudit.Formatting;
 
 namespace RideAudit.Plan.Table;
 
@@ -28,6 +29,8 @@ internal static class PlanMark
             session.Note,
             session.Stress?.ToString("0.#", CultureInfo.InvariantCulture),
             session.Blocks?.ToString());
+        if (session.Exception is { } exception)
+            text += "\n" + Words.Of(exception);
         return Encoding.UTF8.GetBytes(text).Aggregate(Basis, (sum, letter) => unchecked((sum ^ letter) * Prime));
     }
 }

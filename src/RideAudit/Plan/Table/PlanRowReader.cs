@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using NodaTime;
+using RideAudit.Formatting;
 using RideAudit.Plan.Blocks;
 using RideAudit.Plan.Toml;
 
@@ -25,6 +26,7 @@ internal sealed class PlanRowReader(PlanSheet sheet, PlanDates dates)
         // A row with a broken stress or broken blocks still plans a day, a kind and a length.
         var stress = ReadStress(row);
         var blocks = ReadBlocks(row);
+        var exception = ReadException(row);
         if (date is not { } day || kind is not { } what || !readable)
             return row;
         var session = new PlannedSession
@@ -36,6 +38,7 @@ internal sealed class PlanRowReader(PlanSheet sheet, PlanDates dates)
             Note = Text(row, PlanColumn.Note),
             Stress = stress,
             Blocks = blocks,
+            Exception = exception,
         };
         return row with { Session = session with { MadeHere = PlanMark.Is(Text(row, PlanColumn.MadeBy), session) } };
     }
@@ -102,6 +105,17 @@ internal sealed class PlanRowReader(PlanSheet sheet, PlanDates dates)
         foreach (var mistake in mistakes)
             Add(row, PlanColumn.Blocks, $"{mistake.Found} at letter {mistake.Column}", mistake.Allowed, mistake.Nearest);
         return blocks;
+    }
+
+    private ExceptionKind? ReadException(PlanRow row)
+    {
+        if (Text(row, PlanColumn.Exception) is not { } text)
+            return null;
+        if (Words.Find<ExceptionKind>(text.ToLowerInvariant()) is { } exception)
+            return exception;
+        string[] allowed = [.. Enum.GetValues<ExceptionKind>().Select(Words.Of)];
+        Add(row, PlanColumn.Exception, Found(text), $"{Shown.List(allowed)}, or nothing", NearestName.Of(text, allowed));
+        return null;
     }
 
     // Points of stress and minutes never reach a thousand with a separator: a comma is always the decimal one.

@@ -28,6 +28,7 @@ public sealed class PlanTable
     /// <remarks>
     /// Two rows of one date and name are one session written twice: the first counts, the second is a mistake.
     /// Rows without a name are each a session of their own within one table (two commutes); in two tables they are the same when their kind is.
+    /// Rest and riding on one day are a mistake, unless one of them is the program's: it gives way to the row made by hand.
     /// </remarks>
     /// <param name="sheets">The tables, in the order in which their rows count.</param>
     public static PlanTable Merge(IEnumerable<PlanSheet> sheets)
@@ -41,6 +42,9 @@ public sealed class PlanTable
             {
                 if (row.Session is not { } session)
                     continue;
+                if (kept.Exists(k => Yields(session, k.Session)))
+                    continue;
+                kept.RemoveAll(k => Yields(k.Session, session));
                 if (kept.Find(k => k.Session.Date == session.Date && Clash(k, session, sheet) is not null) is { Session: not null } there)
                     mistakes.Add(sheet.MistakeAt(row, PlanColumn.Date, Clash(there, session, sheet)!, $"one row a session (the first is in {there.Sheet.Name})"));
                 else
@@ -58,6 +62,19 @@ public sealed class PlanTable
     /// <param name="startsOn">The week's first day.</param>
     public ImmutableArray<PlannedSession> Week(LocalDate startsOn) =>
         [.. Enumerable.Range(0, 7).SelectMany(day => _byDate[startsOn.PlusDays(day)])];
+
+    /// <summary>What the rows except days for, beside the rider file: events, and days that a row says are lighter, away or ill.</summary>
+    /// <param name="anewFrom">From this day on rows made by the program do not count, because they are laid out anew; null: all count.</param>
+    internal IEnumerable<PlanException> Exceptions(LocalDate? anewFrom = null) => Sessions
+        .Where(s => !(s.MadeHere && s.Date >= anewFrom))
+        .Select(s => (s.Date, Kind: s.Kind == PlannedKind.Event ? ExceptionKind.Event : s.Exception))
+        .Where(s => s.Kind is not null)
+        .Distinct()
+        .Select(s => new PlanException(s.Date, s.Date, s.Kind!.Value));
+
+    /// <summary>Where one row rests and the other rides, the row of the program gives way to the one made by hand.</summary>
+    private static bool Yields(PlannedSession row, PlannedSession other) =>
+        row.MadeHere && !other.MadeHere && row.Date == other.Date && row.IsRest != other.IsRest;
 
     private static string? Clash((PlannedSession Session, PlanSheet Sheet) there, PlannedSession session, PlanSheet sheet)
     {

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using CsvHelper;
+using RideAudit.Formatting;
 
 namespace RideAudit.Plan.Table;
 
@@ -39,7 +40,7 @@ public static class PlanTableWriter
     public static (PlanSheet Sheet, ImmutableArray<PlannedSession> LeftOut) Update(
         PlanSheet sheet, ImmutableArray<PlannedSession> sessions, NodaTime.LocalDate from, NodaTime.LocalDate to)
     {
-        sheet = WithColumns(sheet);
+        sheet = WithColumns(sheet, sessions.Any(s => s.Exception is not null));
         var byHand = sheet.Rows.Where(r => r.Session is { MadeHere: false }).Select(r => r.Session!.Date).ToHashSet();
         var asked = sessions.Where(s => s.Date >= from && s.Date <= to).OrderBy(s => s.Date).ToList();
         var rows = sheet.Rows.Where(r => r.Session is not { MadeHere: true } old || old.Date < from || old.Date > to).ToList();
@@ -52,9 +53,9 @@ public static class PlanTableWriter
         return (sheet with { Rows = [.. rows] }, [.. asked.Where(s => byHand.Contains(s.Date))]);
     }
 
-    private static PlanSheet WithColumns(PlanSheet sheet)
+    private static PlanSheet WithColumns(PlanSheet sheet, bool anyExcepted)
     {
-        foreach (var column in Enum.GetValues<PlanColumn>().Where(c => !sheet.Columns.ContainsKey(c)))
+        foreach (var column in Enum.GetValues<PlanColumn>().Where(c => !sheet.Columns.ContainsKey(c) && (anyExcepted || c != PlanColumn.Exception)))
             sheet = sheet with { Header = sheet.Header.Add(PlanHeader.NameOf(column)), Columns = sheet.Columns.Add(column, sheet.Header.Length) };
         return sheet;
     }
@@ -83,6 +84,7 @@ public static class PlanTableWriter
         PlanColumn.Note => session.Note ?? "",
         PlanColumn.Stress => Number(session.Stress, decimalComma),
         PlanColumn.Blocks => session.Blocks?.ToString() ?? "",
+        PlanColumn.Exception => Words.OrNull(session.Exception) ?? "",
         _ => PlanMark.Of(session),
     };
 

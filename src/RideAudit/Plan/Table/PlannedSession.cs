@@ -27,6 +27,9 @@ public sealed record PlannedSession
     /// <summary>What to ride; null where the row names no blocks.</summary>
     public SessionBlocks? Blocks { get; init; }
 
+    /// <summary>What its day is excepted for, as in the rider file; null for an ordinary day. The day of an <see cref="PlannedKind.Event"/> is an event without it.</summary>
+    public ExceptionKind? Exception { get; init; }
+
     /// <summary>The row was written by this program and not touched by hand since: it may be replaced.</summary>
     public bool MadeHere { get; init; }
 

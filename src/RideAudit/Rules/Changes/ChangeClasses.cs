@@ -17,8 +17,8 @@ internal sealed class ChangeClasses
     private readonly WeekEdit _edit;
     private readonly KeySessions _keys;
     private readonly List<(RideFigures Ride, int Day)> _rides = [];
-    private readonly bool _tooFewHours;
-    private readonly bool _tooManyHours;
+    private readonly bool _asksForMore;
+    private readonly bool _refusesMore;
 
     public ChangeClasses(WeekUnderReview review)
     {
@@ -28,11 +28,13 @@ internal sealed class ChangeClasses
         _edit = new WeekEdit(_week, _limits, _room);
         _keys = new KeySessions(_week);
         var judged = new JudgedWeek(review);
-        var isOff = WeeklyHours.IsOff(judged);
-        _tooFewHours = isOff && _week.Hours < judged.PlannedHours;
-        _tooManyHours = isOff && _week.Hours > judged.PlannedHours;
+        _asksForMore = judged.AsksForMore;
+        _refusesMore = judged.RefusesMore;
         for (var day = 0; day < 7; day++)
         {
+            // A race is where it is, and ridden as it is.
+            if (_room.IsEvent(day))
+                continue;
             foreach (var ride in _week.Days[day].Rides)
                 _rides.Add((ride, day));
         }
@@ -57,7 +59,7 @@ internal sealed class ChangeClasses
     {
         for (var to = 0; to < 7; to++)
         {
-            if (to != from && _room.IsOpen(to))
+            if (to != from && _room.IsOpen(to) && _room.MayMove(ride))
                 yield return Moved(ChangeKind.Move, ride, from, to);
         }
     }
@@ -69,7 +71,7 @@ internal sealed class ChangeClasses
             for (var j = i + 1; j < _rides.Count; j++)
             {
                 var (a, b) = (_rides[i], _rides[j]);
-                if (a.Day != b.Day && _room.IsOpen(a.Day) && _room.IsOpen(b.Day)
+                if (a.Day != b.Day && _room.IsOpen(a.Day) && _room.IsOpen(b.Day) && _room.MayMove(a.Ride) && _room.MayMove(b.Ride)
                     && Changed(Moved(ChangeKind.Swap, a.Ride, a.Day, b.Day), Moved(ChangeKind.Swap, b.Ride, b.Day, a.Day)) is { } candidate)
                     yield return candidate;
             }
@@ -82,23 +84,23 @@ internal sealed class ChangeClasses
             yield return new RideEdit(ChangeKind.Ease, ride, ChangedRide.Eased(ride, _limits), day, day);
     }
 
-    /// <remarks>Nothing is left out of a week that had too few hours, nor lengthened in one that had too many: the review would say both.</remarks>
+    /// <remarks>Nothing is left out of a week that had too few hours, nor lengthened in one that had too many or grew too fast: the review would say both.</remarks>
     private IEnumerable<RideEdit> LeftOut(RideFigures ride, int day)
     {
-        if (IsEasy(ride) && !_tooFewHours)
+        if (IsEasy(ride) && !_asksForMore)
             yield return new RideEdit(ChangeKind.LeaveOut, ride, null, day, day);
     }
 
     private IEnumerable<RideEdit> Lengthened(RideFigures ride, int day)
     {
         var seconds = ChangedRide.LongRideSeconds(_limits);
-        if (IsEasy(ride) && ride.DurationSeconds < seconds && seconds <= (1 + MostLengthening) * ride.DurationSeconds && !_tooManyHours && _room.MayBeLonger(day))
+        if (IsEasy(ride) && ride.DurationSeconds < seconds && seconds <= (1 + MostLengthening) * ride.DurationSeconds && !_refusesMore && _room.MayBeLonger(day))
             yield return new RideEdit(ChangeKind.Lengthen, ride, ChangedRide.Lengthened(ride, _limits), day, day);
     }
 
     private IEnumerable<RideEdit> RiddenLong(RideFigures ride, int day)
     {
-        if (ride.IsHard && !_tooManyHours && _room.MayBeLonger(day))
+        if (ride.IsHard && !_refusesMore && _room.MayBeLonger(day))
             yield return new RideEdit(ChangeKind.RideLong, ride, ChangedRide.AsLongRide(ride, _limits), day, day);
     }
 

@@ -26,7 +26,7 @@ internal sealed class ChangeJudge
     public int Gain(WeekFacts changed)
     {
         var week = new JudgedWeek(changed, _background);
-        if (_lead.Decide(week).Verdict != Verdict.Kept)
+        if (!_lead.IsCured(week))
             return 0;
         var kept = 0;
         foreach (var (rule, before, counts) in _rules)

@@ -20,6 +20,7 @@ internal sealed class RidingDays
     private readonly Rider _rider;
     private readonly bool _ill;
     private readonly bool[] _mayAsk = new bool[7];
+    private readonly bool[] _events = new bool[7];
     private readonly bool[] _ridden = new bool[7];
     private readonly double[] _mostMinutes = new double[7];
 
@@ -34,6 +35,7 @@ internal sealed class RidingDays
         for (var day = 0; day < 7; day++)
         {
             _mayAsk[day] = day < _week.DaysThatCount && calendar.MayAskForMore(_week.Days[day].Date);
+            _events[day] = calendar.KindOn(_week.Days[day].Date) == ExceptionKind.Event;
             _ridden[day] = before.IsEmpty;
             LookAt(_week.Days[day], day);
             for (var back = 1; back <= Math.Min(WeeksLookedAt, before.Length); back++)
@@ -49,6 +51,15 @@ internal sealed class RidingDays
     /// <param name="day">The day, 0 first.</param>
     public bool MayBeLonger(int day) => _mayAsk[day] && !_ill;
 
+    /// <summary>Whether a ride is one that stands: the event itself.</summary>
+    /// <param name="day">Its day, 0 first.</param>
+    public bool IsEvent(int day) => _events[day];
+
+    /// <summary>Whether a ride may be put on another day: not the longest ride of a day on which one stands every week.</summary>
+    /// <param name="ride">The ride.</param>
+    public bool MayMove(RideFigures ride) =>
+        !_rider.FixedRides.Any(f => f.Day == ride.Date.DayOfWeek) || _week.Rides.Any(r => r.Date == ride.Date && r.DurationSeconds > ride.DurationSeconds);
+
     /// <summary>Whether an edited day has room for what the edit puts there.</summary>
     /// <param name="edit">The edit, which asks for time on its new day.</param>
     /// <param name="rides">All rides of that day, the edited one among them.</param>
@@ -63,12 +74,15 @@ internal sealed class RidingDays
             minutes += AsShown.Minutes(ride.DurationSeconds);
             hard |= ride.IsHard && !ReferenceEquals(ride, now);
         }
+        var moves = edit.Kind is ChangeKind.Move or ChangeKind.Swap;
+        var isLong = AsShown.Minutes(now.DurationSeconds) >= LongFromMinutes;
+        if (moves && isLong && hard)
+            return false;
         if (_rider.MinutesFree is { } free)
             return minutes <= free.GetValueOrDefault(WeekdayOf(edit.To));
-        var isLong = AsShown.Minutes(now.DurationSeconds) >= LongFromMinutes;
         return edit.Kind switch
         {
-            ChangeKind.Move or ChangeKind.Swap => !isLong || (!hard && minutes <= _mostMinutes[edit.To]),
+            _ when moves => !isLong || minutes <= _mostMinutes[edit.To],
             ChangeKind.RideLong => now.DurationSeconds <= edit.Was.DurationSeconds * (1 + ChangeClasses.MostLengthening) || minutes <= _mostMinutes[edit.To],
             _ => true,
         };

@@ -1,0 +1,8 @@
+namespace RideAudit.Report.Fridge;
+
+/// <summary>How to read the open blocks.</summary>
+internal static class OpenKey
+{
+    /// <summary>In a line.</summary>
+    public const string Text = "Width: time. Height: intensity ratio squared. Area: training stress to expect. Strong outline: hard. Dashes: one hour at threshold power is 100.";
+}

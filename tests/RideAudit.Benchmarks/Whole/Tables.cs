@@ -1,0 +1,159 @@
+using System.Diagnostics;
+using System.Globalization;
+using System.IO.Compression;
+using System.Runtime.InteropServices;
+using RideAudit.Benchmarks.Roster;
+
+namespace RideAudit.Benchmarks.Whole;
+
+/// <summary>Measures the program as a whole process and writes the tables of docs/performance.md.</summary>
+/// <param name="program">The native program.</param>
+/// <param name="isShort">True for a small folder and one round, written nowhere: it only shows that everything runs.</param>
+internal sealed class Tables(string program, bool isShort)
+{
+    private const string AsOf = "2035-06-01";
+    private readonly string _root = Repository();
+    private readonly string _folder = Directory.CreateTempSubdirectory("rideaudit-tables-").FullName;
+    private readonly int _rounds = isShort ? 1 : 7;
+
+    /// <summary>Measures and writes.</summary>
+    public void Write()
+    {
+        try
+        {
+            Put("machine", Machine());
+            Put("ten years", TenYears());
+            Put("linear", Linear());
+            Put("roster", Roster());
+        }
+        finally
+        {
+            Directory.Delete(_folder, recursive: true);
+        }
+    }
+
+    private void Put(string mark, string text)
+    {
+        Console.WriteLine($"{mark}\n{text}");
+        if (!isShort)
+            Page.Write(Path.Combine(_root, "docs", "performance.md"), mark, text);
+    }
+
+    private string Machine()
+    {
+        var processor = File.ReadLines("/proc/cpuinfo").FirstOrDefault(l => l.StartsWith("model name", StringComparison.Ordinal))?.Split(':')[1].Trim() ?? "unknown processor";
+        var load = File.ReadAllText("/proc/loadavg").Split(' ')[0];
+        return $"{processor}, {Environment.ProcessorCount} processors, {RuntimeInformation.OSDescription}, .NET {Environment.Version}, node {Said("node", "--version")}. "
+            + $"Load when the run began: {load}, so times on the clock say more of the neighbours than processor time does. Medians of {_rounds} rounds, the commands of a table in turn.";
+    }
+
+    private string TenYears()
+    {
+        var weeks = isShort ? 4 : 520;
+        RosterFolder.Make(Path.Combine(_folder, "ten"), 1, weeks);
+        var ten = Path.Combine(_folder, "ten", "rider-01");
+        var packed = Directory.CreateDirectory(Path.Combine(_folder, "packed")).FullName;
+        foreach (var file in Directory.GetFiles(ten))
+            Pack(file, Path.Combine(packed, Path.GetFileName(file)));
+        var demo = Path.Combine(_root, "testdata", "demo");
+        var pdf = Path.Combine(_folder, "review.pdf");
+        var contest = new Contest()
+            .Add("`cat` of ten years", "sh", "-c", $"cat {ten}/*.fit")
+            .Add("review of ten years", program, "review", ten, "--as-of", AsOf, "--no-pdf", "--quiet")
+            .Add("`gzip -dc` of ten years, packed", "sh", "-c", $"gzip -dc {packed}/*.gz")
+            .Add("review of ten years, packed", program, "review", packed, "--as-of", AsOf, "--no-pdf", "--quiet")
+            .Add("review of the demo, with its PDF", program, "review", demo, "--as-of", "2026-06-22", "--pdf", pdf, "--quiet")
+            .Add("`--help`", program, "--help")
+            .Add("`rules`", program, "rules", demo);
+        var hasOfficial = Directory.Exists(Path.Combine(_root, "tests", "crosschecks", "node_modules"));
+        if (hasOfficial)
+            contest
+                .Add("official decoder, the demo", "node", Path.Combine(_root, "tests", "crosschecks", "decode-folder.mjs"), demo)
+                .Add("official decoder, ten years", "node", Path.Combine(_root, "tests", "crosschecks", "decode-folder.mjs"), ten);
+        contest.Run(_rounds);
+        var table = Page.Table(
+            ["command", "processor, s", "on the clock, s", "peak, MB"],
+            contest.Names.Select(n => new[] { n, Seconds(contest.Median(n, r => r.Processor)), Seconds(contest.Median(n, r => r.Wall)), Whole(contest.Median(n, r => r.PeakMb)) }));
+        var rides = 5 * weeks;
+        var perRide = 1e6 * (contest.Median("review of ten years", r => r.Processor) - contest.Median("`--help`", r => r.Processor)) / rides;
+        var text = table + $"\nRatios, round by round, processor time over processor time: the review of ten years is {Times(contest, "review of ten years", "`cat` of ten years")} `cat`, "
+            + $"packed {Times(contest, "review of ten years, packed", "`gzip -dc` of ten years, packed")} unpacking alone; {Whole(perRide)} µs a ride.";
+        return hasOfficial
+            ? text + $" Against the official decoder decoding the same files and nothing else: the demo's whole review {Share(contest, "review of the demo, with its PDF", "official decoder, the demo")}, ten years {Share(contest, "review of ten years", "official decoder, ten years")} of its processor time."
+            : text + " The official decoder is not installed (`npm ci` in tests/crosschecks) and was not run.";
+    }
+
+    private string Linear()
+    {
+        int[] counts = isShort ? [5, 10, 20] : [100, 1_000, 10_000];
+        var contest = new Contest();
+        foreach (var count in counts)
+        {
+            RosterFolder.Make(Path.Combine(_folder, $"n{count}"), 1, count / 5);
+            contest.Add(Name(count), program, "review", Path.Combine(_folder, $"n{count}", "rider-01"), "--as-of", "2065-01-01", "--no-pdf", "--quiet");
+        }
+        contest.Run(_rounds);
+        var points = counts.Select(c => ((double)c, contest.Median(Name(c), r => r.Processor))).ToArray();
+        var (slope, start, fit) = Line(points);
+        return Page.Table(["rides", "processor, s", "peak, MB"], counts.Select(c => new[] { Name(c), Seconds(contest.Median(Name(c), r => r.Processor)), Whole(contest.Median(Name(c), r => r.PeakMb)) }))
+            + string.Create(CultureInfo.InvariantCulture, $"\nA straight line through them: {1e6 * slope:0} µs a ride and {1000 * start:0} ms for the start, R² = {fit:0.0000}.");
+    }
+
+    private string Roster()
+    {
+        var folder = Path.Combine(_folder, "roster");
+        RosterFolder.Make(folder, isShort ? 2 : 40, isShort ? 4 : 52);
+        string[] command = [program, "roster", folder, "--as-of", "2026-06-01", "--out", Path.Combine(_folder, "out")];
+        var contest = new Contest().Add("two cores", ["taskset", "-c", "0,1", .. command]).Add("one core", ["taskset", "-c", "0", .. command]).Run(isShort ? 1 : 3);
+        return Page.Table(
+            ["`roster`", "processor, s", "on the clock, s", "peak, MB"],
+            contest.Names.Select(n => new[] { n, Seconds(contest.Median(n, r => r.Processor)), Seconds(contest.Median(n, r => r.Wall)), Whole(contest.Median(n, r => r.PeakMb)) }))
+            + string.Create(CultureInfo.InvariantCulture, $"\nOn the clock two cores are {contest.Ratio("one core", "two cores", r => r.Wall):0.00} times as fast as one.");
+    }
+
+    private static (double Slope, double Start, double Fit) Line((double X, double Y)[] points)
+    {
+        var (x, y) = (points.Average(p => p.X), points.Average(p => p.Y));
+        var spread = points.Sum(p => (p.X - x) * (p.X - x));
+        var slope = points.Sum(p => (p.X - x) * (p.Y - y)) / spread;
+        var left = points.Sum(p => Math.Pow(p.Y - y - slope * (p.X - x), 2));
+        return (slope, y - slope * x, 1 - left / points.Sum(p => (p.Y - y) * (p.Y - y)));
+    }
+
+    private static void Pack(string file, string target)
+    {
+        if (!file.EndsWith(".fit", StringComparison.Ordinal))
+        {
+            File.Copy(file, target);
+            return;
+        }
+        using var packed = new GZipStream(File.Create(target + ".gz"), CompressionLevel.Optimal);
+        packed.Write(File.ReadAllBytes(file));
+    }
+
+    private static string Name(int rides) => rides.ToString("#,0", CultureInfo.InvariantCulture);
+
+    private static string Seconds(double value) => value.ToString("0.00", CultureInfo.InvariantCulture);
+
+    private static string Whole(double value) => value.ToString("0", CultureInfo.InvariantCulture);
+
+    private static string Times(Contest contest, string name, string other) =>
+        string.Create(CultureInfo.InvariantCulture, $"{contest.Ratio(name, other, r => r.Processor):0.0} ×");
+
+    private static string Share(Contest contest, string name, string other) =>
+        string.Create(CultureInfo.InvariantCulture, $"1/{contest.Ratio(other, name, r => r.Processor):0}");
+
+    private static string Said(string program, string argument)
+    {
+        using var process = Process.Start(new ProcessStartInfo(program, argument) { RedirectStandardOutput = true })!;
+        return process.StandardOutput.ReadToEnd().Trim();
+    }
+
+    private static string Repository()
+    {
+        var folder = AppContext.BaseDirectory;
+        while (!File.Exists(Path.Combine(folder, "RideAudit.sln")))
+            folder = Path.GetDirectoryName(folder) ?? throw new InvalidOperationException("Run this inside the repository.");
+        return folder;
+    }
+}
