@@ -14,12 +14,13 @@ export function drawDesk(roster, open) {
         el('thead', {}, el('tr', {}, heads.map((h, i) => el('th', { scope: 'col', class: i > 2 ? 'n' : null, text: h })))),
         el('tbody', {}, roster.riders.map(rider => {
           const cells = [
-            needs[rider.need] ?? rider.need, rider.why,
+            needs[rider.need] ?? `– ${rider.need.replace('_', ' ')}`, rider.why,
             rider.hours === null ? '–' : `${rider.hours} of ${figure(rider.planned_hours)} h`, percent(rider.low_share), figure(rider.stress), figure(rider.ramp_per_week),
           ];
           return el('tr', {},
             el('th', { scope: 'row' }, el('button', { type: 'button', class: 'plain', text: rider.label, on: { click: () => open(rider.folder) } })),
             cells.map((text, i) => el('td', { class: i > 1 ? 'n' : null, 'data-label': heads[i + 1], title: i === 0 ? rider.broken.map(ruleName).join(', ') : null, text })));
         })))),
-  ];
+    roster.shared?.length > 0 && el('p', {}, 'Shared by several riders: ', roster.shared.map(s => `${s.name} (${s.verdict}, ${s.riders.length} riders)`).join('; '), '.'),
+  ].filter(Boolean);
 }

@@ -54,7 +54,7 @@ function key() {
 function keyFigures({ week, rider }) {
   const pair = (name, value, small) => el('div', {}, el('dt', { text: name }), el('dd', {}, value, small && el('small', { text: small })));
   return el('dl', { class: 'keys' },
-    pair('Hours', figure(week.hours, 'h'), rider.planned_hours !== null && `of ${rider.planned_hours} h planned`),
+    pair('Hours', figure(week.hours, 'h'), (week.planned?.hours ?? rider.planned_hours) !== null && `of ${figure(week.planned?.hours ?? rider.planned_hours, 'h')} planned`),
     pair('Rides', String(week.ride_count)),
     pair('Training stress', figure(week.stress), week.stress_mean_before !== null && `mean of the weeks before ${week.stress_mean_before}`),
     pair('Chronic load', figure(week.chronic_load), `ramp ${figure(week.ramp_per_week)} a week`),
