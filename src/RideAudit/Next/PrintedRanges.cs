@@ -49,7 +49,7 @@ internal sealed class PrintedRanges
     {
         var width = ride.Minutes >= LongFrom ? 10 : ride.Minutes >= MiddleFrom ? 5 : ride.Kind == PlannedKind.Recovery ? 10 : 5;
         var minutes = ride.Minutes + sign * (int)(width * share);
-        minutes = Math.Clamp(minutes, Math.Min(DayFrame.LeastRide, ride.Minutes), Math.Max(ride.Minutes, day.Free));
+        minutes = Math.Clamp(minutes, Math.Min(DayFrame.LeastRide, ride.Minutes), Math.Max(ride.Minutes, Math.Min(day.Free, frame.Aim.MostMinutes)));
         // An easy hour counts as rest to the rules, a minute more does not; the long ride is as long as it is asked to be.
         var short60 = (int)frame.Limits.ShortDayMinutes;
         if (ride.Minutes <= short60)

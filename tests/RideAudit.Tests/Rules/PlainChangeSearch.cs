@@ -206,8 +206,6 @@ internal sealed class PlainChangeSearch
         var changed = WeekFacts.Build(days, _week.Week.LoadBefore, _week.Week.FirstRideOn, _week.Week.Exception, _week.Week.DaysThatCount);
         var after = RuleBook.Standard.Judge(new WeekUnderReview(changed, _week.Past, _week.Plan));
         var pairs = _before.Zip(after).ToList();
-        if (_lead == "long-ride-first" && LongRide.IsMissing(new JudgedWeek(new WeekUnderReview(changed, _week.Past, _week.Plan))))
-            return [];
         return pairs.Exists(p => Array.IndexOf(BestToWorst, p.Second.Verdict) > Array.IndexOf(BestToWorst, p.First.Verdict))
             ? []
             : [.. pairs.Where(p => p.First.Verdict == Verdict.Broken && p.Second.Verdict == Verdict.Kept).Select(p => p.First.Rule).Where(r => Watched.Contains(r) || r == _lead)];

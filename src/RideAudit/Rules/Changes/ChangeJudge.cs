@@ -8,14 +8,17 @@ internal sealed class ChangeJudge
 {
     private readonly Background _background;
     private readonly Rule _lead;
+    private readonly bool _inFull;
     private readonly Measured[] _rules;
 
     /// <summary>Judges changes of a week.</summary>
     /// <param name="review">The week as ridden.</param>
     /// <param name="book">The rules.</param>
     /// <param name="lead">The rule that a change must keep.</param>
-    public ChangeJudge(WeekUnderReview review, RuleBook book, Rule lead)
+    /// <param name="inFull">The change must give the week what the rule asks for, and not only keep its letter.</param>
+    public ChangeJudge(WeekUnderReview review, RuleBook book, Rule lead, bool inFull = false)
     {
+        _inFull = inFull;
         _lead = lead;
         _background = new Background(review);
         var week = new JudgedWeek(review.Week, _background);
@@ -26,7 +29,7 @@ internal sealed class ChangeJudge
     public int Gain(WeekFacts changed)
     {
         var week = new JudgedWeek(changed, _background);
-        if (!_lead.IsCured(week))
+        if (_inFull ? !_lead.IsCured(week) : _lead.Decide(week).Verdict != Verdict.Kept)
             return 0;
         var kept = 0;
         foreach (var (rule, before, counts) in _rules)

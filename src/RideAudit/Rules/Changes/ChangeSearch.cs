@@ -40,7 +40,7 @@ internal static class ChangeSearch
     /// <param name="book">The rules.</param>
     internal static string? OneRide(WeekUnderReview week, Rule rule, IReadOnlyCollection<string> taken, RuleBook book)
     {
-        var judge = new ChangeJudge(week, book, rule);
+        var judge = new ChangeJudge(week, book, rule, inFull: true);
         foreach (var candidates in new ChangeClasses(week).OneRide(taken))
         {
             if (Best(candidates, judge) is { } best)
