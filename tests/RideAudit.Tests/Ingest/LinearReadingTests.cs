@@ -14,7 +14,7 @@ public sealed class LinearReadingTests
 
     private static readonly Dictionary<string, (string Name, Func<int, byte[]> Make, int Size)> Rides = new()
     {
-        ["records"] = ("a.fit", n => new FitSketch { Seconds = n }.Bytes(), 3000),
+        ["records"] = ("a.fit", n => new FitSketch { Seconds = n }.Bytes(), 20_000),
         ["rows"] = ("a.csv", n => Text("timestamp,power\n", n, i => $"{XmlSketch.At(i)},200\n"), 4000),
         ["rows that step back"] = ("a.csv", n => Text("timestamp,power\n", n, i => $"{XmlSketch.At(i % 2 * 5_000_000 + i)},200\n"), 4000),
         ["cells that are no numbers"] = ("a.csv", n => Text("timestamp,power\n", n, i => $"{XmlSketch.At(i)},x{i}\n"), 4000),
@@ -44,7 +44,7 @@ public sealed class LinearReadingTests
                 intake.Finish();
             },
             size);
-        Assert.InRange(growth, 1, MostGrowth);
+        Assert.InRange(growth, 0, MostGrowth);
     }
 
     [Theory]
@@ -54,7 +54,7 @@ public sealed class LinearReadingTests
     [InlineData("", "k# = 1\n")]
     [InlineData("label = \"", "x")]
     public void Twice_the_rider_file_takes_about_twice_the_work(string start, string repeated) => Assert.InRange(
-        Work.GrowthOf(n => Text(start, n, i => Numbered(repeated, i)), bytes => RiderFileReader.Read(Encoding.UTF8.GetString(bytes), "rider.toml"), 4000), 1, MostGrowth);
+        Work.GrowthOf(n => Text(start, n, i => Numbered(repeated, i)), bytes => RiderFileReader.Read(Encoding.UTF8.GetString(bytes), "rider.toml"), 4000), 0, MostGrowth);
 
     [Theory]
     [InlineData("date,kind,minutes,session\n", "2026-05-05,endurance,60,s#\n")]
@@ -63,7 +63,7 @@ public sealed class LinearReadingTests
     [InlineData("date,kind,minutes,blocks\n2026-05-05,high,60,\"", "2 x (")]
     [InlineData("date,kind,minutes,blocks\n2026-05-05,high,60,\"", "1 min easy, ")]
     public void Twice_the_plan_table_takes_about_twice_the_work(string start, string repeated) => Assert.InRange(
-        Work.GrowthOf(n => Text(start, n, i => Numbered(repeated, i)), bytes => PlanTableReader.Read(Encoding.UTF8.GetString(bytes), "plan.csv"), 3000), 1, MostGrowth);
+        Work.GrowthOf(n => Text(start, n, i => Numbered(repeated, i)), bytes => PlanTableReader.Read(Encoding.UTF8.GetString(bytes), "plan.csv"), 3000), 0, MostGrowth);
 
     private static string Numbered(string text, int i) => text.Replace("#", i.ToString(CultureInfo.InvariantCulture), StringComparison.Ordinal);
 
