@@ -19,6 +19,14 @@ internal sealed class CleanPower
     /// <summary>Power on the grid, W, NaN where missing.</summary>
     public PackedSamples Samples { get; }
 
+    /// <summary>The same in an array of its own.</summary>
+    public float[] InFull()
+    {
+        var samples = new float[Samples.Count];
+        Samples.CopyTo(0, samples);
+        return samples;
+    }
+
     /// <summary>Seconds of impossible power left out.</summary>
     public int Spikes { get; }
 

@@ -22,10 +22,9 @@ public static class HeldRepeats
     /// <param name="ride">The ride.</param>
     public static ImmutableArray<HeldRepeat> Of(FittedSession planned, RideFigures ride)
     {
-        if (ride is not { Power.Samples: { } packed, Threshold.Power: var threshold } || Meant(planned, threshold) is not { IsEmpty: false } meant)
+        if (ride is not { Power: { } power, Threshold.Power: var threshold } || Meant(planned, threshold) is not { IsEmpty: false } meant)
             return [];
-        var samples = new float[packed.Count];
-        packed.CopyTo(0, samples);
+        var samples = power.InFull();
         var starts = Starts(meant, samples);
         ImmutableArray<HeldRepeat> found = [.. meant.Select((m, i) => Ridden(m, i < starts.Length ? starts[i] : null, samples, threshold))];
         return meant.All(m => m.IsLike(meant[0])) ? [.. found.Where(r => r.RiddenW is not null), .. found.Where(r => r.RiddenW is null)] : found;
