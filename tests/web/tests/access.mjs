@@ -68,11 +68,11 @@ check('Everything can be reached and used by keyboard, with the focus to be seen
   assert.equal(await page.evaluate(() => document.activeElement.id), 'headline');
   await review();
   const reached = new Set();
-  for (let i = 0; i < 120; i++) {
+  for (let i = 0; i < 200; i++) {
     await page.keyboard.press('Tab');
     reached.add(await page.evaluate(() => document.activeElement.id || document.activeElement.textContent.slice(0, 30)));
   }
-  for (const id of ['week', 'earlier', 'as-of', 'save-pdf', 'save-picture', 'save-rider', 'rider-label', 'rider-power_w', 'keep'])
+  for (const id of ['week', 'earlier', 'as-of', 'save-pdf', 'save-card', 'save-picture', 'save-rider', 'plan-week', 'plan-2026-06-23-0-kind', 'lay-out', 'rider-label', 'rider-power_w', 'rider-note-add', 'keep'])
     assert.ok(reached.has(id), `${id} is not reached by Tab`);
 }));
 

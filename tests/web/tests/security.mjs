@@ -70,6 +70,8 @@ check('Hostile names, labels and notes are shown as text and do nothing', async 
   const rider = await readFile(join(demo, 'rider.toml'), 'utf8');
   await writeFile(join(folder, 'rider.toml'), rider.replace('"Rider A"', `'${markup}'`));
   await writeFile(join(folder, 'note.md'), `A note with ${markup} and [a link](javascript:window.hurt=1)`);
+  await writeFile(join(folder, 'plan.csv'), `date,kind,minutes,session,note\n2026-06-23,high,60,"${markup.replaceAll('"', '""')}","${markup.replaceAll('"', '""')}"\n2026-06-24,"${markup.replaceAll('"', '""')}",60,,\n`);
+  await writeFile(join(folder, '2026-06-19-columns.csv'), `"${markup.replaceAll('"', '""')}",b\n1,2\n`);
   await cp(join(demo, '2026-06-21-tempo.fit'), join(folder, '2026-06-14-<img src=x onerror=window.hurt=1>&amp;.fit'));
   await writeFile(join(folder, '"><svg onload=window.hurt=1>.fit'), 'no ride');
   const host = await serve(site);
@@ -88,6 +90,10 @@ check('Hostile names, labels and notes are shown as text and do nothing', async 
     assert.ok((await page.textContent('#review article .quiet')).includes(markup));
     assert.equal(await page.inputValue('#rider-label'), markup);
     assert.ok((await page.textContent('.pre')).includes(markup));
+    assert.equal(await page.inputValue('#plan-2026-06-23-0-session'), markup);
+    assert.ok((await page.textContent('#columns')).includes('<img src=x'));
+    await page.click('#lay-out');
+    await page.waitForSelector('#laid-out');
     assert.equal(await page.evaluate(() => window.hurt ?? null), null);
     assert.equal(await page.locator('main img, main script, main [onerror], main [onload], a[href^="javascript"]').count(), 0);
     assert.deepEqual(page.faults, []);
