@@ -29,7 +29,7 @@ internal sealed class RulesSection(ReviewDocument review, SourceMarks marks, Fon
         {
             Block[] lines = [.. Lines(finding)];
             Span[] mark = [new Span(marks.Of(finding.Rule), Styles.Quiet)];
-            yield return new FindingHead(finding, mark, fonts, width, Indent) 
+            yield return new FindingHead(finding, mark, fonts, width, Indent)
             {
                 SpaceBefore = 4,
                 KeepWithNext = lines.Length > 0,

@@ -18,7 +18,7 @@ public sealed class FolderTests
         ["Figures"] = ["Units", "Rides", "Plan", "Formatting"],
         ["Weeks"] = ["Units", "Figures", "Plan", "Formatting"],
         ["Sessions"] = ["Units", "Plan", "Rides", "Figures", "Formatting"],
-        ["Held"] = ["Units", "Figures", "Sessions", "Plan", "Formatting"],
+        ["Held"] = ["Units", "Rides", "Figures", "Sessions", "Plan", "Formatting"],
         ["Rules"] = ["Units", "Figures", "Weeks", "Plan", "Formatting"],
         ["Document"] = ["Units", "Rides", "Figures", "Weeks", "Plan", "Held", "Rules", "Formatting"],
         ["Next"] = ["Units", "Figures", "Weeks", "Plan", "Rules", "Formatting", "Document", "Review", "Rides", "Ingest", "Sessions", "Held"],

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using NodaTime;
+using RideAudit.Document.Layouts;
 using RideAudit.Figures;
 using RideAudit.Plan;
 using RideAudit.Plan.Blocks;
@@ -9,7 +10,6 @@ using RideAudit.Tests.Demo;
 using RideAudit.Tests.Simulation;
 using RideAudit.Weeks;
 using Ridden = RideAudit.Tests.Simulation.Session;
-using RideAudit.Document.Layouts;
 
 namespace RideAudit.Tests.Next;
 
