@@ -19,7 +19,7 @@ public sealed record RiderEntry
     /// <summary>IANA name.</summary>
     public required string TimeZone { get; init; }
 
-    /// <summary>Planned hours, h; null when neither given nor derivable.</summary>
+    /// <summary>Hours asked of the reviewed week, h: those of its plan table, of its dates or of an ordinary week, less in a week planned lighter; null when neither given nor derivable.</summary>
     [JsonConverter(typeof(Rounded.To2))]
     public double? PlannedHours { get; init; }
 
