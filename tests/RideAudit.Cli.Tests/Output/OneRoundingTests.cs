@@ -20,10 +20,11 @@ public sealed class OneRoundingTests
 
     [Theory]
     [MemberData(nameof(Riders))]
-    public void The_weeks_figures_read_the_same_on_the_page_in_the_summary_and_in_the_plain_text(string rider)
+    public void The_figures_of_week_and_rides_read_the_same_on_the_page_in_the_summary_and_in_the_plain_text(string rider)
     {
         var rides = Repository.Path("testdata", "worked", rider);
-        var week = Document(rides).Week;
+        var review = Document(rides);
+        var week = review.Week;
         using var folder = new TempFolder();
         using var shell = new TestShell(folder: folder.Path);
         Assert.Equal(0, shell.Run("review", rides, "--as-of", AsOf, "--pdf", "review.pdf"));
@@ -33,6 +34,8 @@ public sealed class OneRoundingTests
         string[] figures = week.RideCount == 0
             ? [Shown.Number(week.ChronicLoad, 0)]
             : [Shown.Number(week.Hours, 1), Shown.Number(week.Stress, 0), Shown.Number(week.ChronicLoad, 0), Shown.Length(week.LongestRideSeconds)];
+        string[] ofRides = [.. review.Rides.SelectMany(r => new[] { Shown.Length(r.DurationSeconds), r.Stress is { } stress ? Shown.Number(stress, 0) : "–" })];
+        Assert.All([said[0], said[2]], s => Assert.All(ofRides, f => Assert.Contains(Bare(f), Bare(s), StringComparison.Ordinal)));
         Assert.All(said, s => Assert.All(figures, f => Assert.Contains(Bare(f), Bare(s), StringComparison.Ordinal)));
     }
 
