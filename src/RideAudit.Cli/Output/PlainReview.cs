@@ -42,8 +42,6 @@ internal static class PlainReview
 
     private static void Split(Page page, ReviewDocument document)
     {
-        if (document.Week.SplitBySession is { } sessions)
-            page.Text($"By session: easy {Shown.Share(sessions.Easy)}, hard {Shown.Share(sessions.Hard)}.");
         page.Text(document.Summary.SplitSentence);
         if (DataWords.Cuts(document) is { Length: > 0 } cuts)
             page.Text($"Bands: {cuts}.");

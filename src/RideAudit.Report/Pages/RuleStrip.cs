@@ -20,8 +20,6 @@ internal sealed class RuleStrip(ReviewDocument review, SourceMarks marks, FontSe
     private const float NameRoom = 106;
     private const float Cell = 17;
     private const float Gap = 12;
-    private const int MostInWords = 13;
-    private const int MostWords = 9;
 
     private IEnumerable<Finding> Others => review.Findings.Where(finding => finding.Verdict is Verdict.Kept or Verdict.NotJudged);
 
@@ -67,20 +65,9 @@ internal sealed class RuleStrip(ReviewDocument review, SourceMarks marks, FontSe
 
     private float WordsAt => NameRoom + (Cell * Math.Max(1, Weeks.Length)) + Gap;
 
-    private string Words(Finding finding) =>
-        finding.Verdict == Verdict.NotJudged ? "not judged: " + (finding.Reason ?? finding.Sentence).TrimEnd('.') : Figure(finding);
-
-    // A kept rule's figure in the fewest words: what held, else the sentence's first part, where either holds one; else the verdict.
-    private string Figure(Finding finding)
-    {
-        var part = finding.Sentence.Split([", ", "; ", ": "], StringSplitOptions.None)[0].TrimEnd('.');
-        string?[] candidates = [finding.Held, part];
-        return candidates.FirstOrDefault(text => text is not null && HoldsFigure(text) && text.Count(char.IsWhiteSpace) < MostWords && Styles.SmallInk.Measure(fonts, text) <= width - WordsAt)
-            ?? Formatting.Words.Of(finding.Verdict);
-    }
-
-    private static bool HoldsFigure(string text) =>
-        text.Any(char.IsDigit) || Enumerable.Range(0, MostInWords).Any(count => text.StartsWith(Shown.InWords(count) + " ", StringComparison.OrdinalIgnoreCase));
+    private static string Words(Finding finding) => finding.Verdict == Verdict.NotJudged
+        ? "not judged: " + (finding.Reason ?? finding.Sentence).TrimEnd('.')
+        : finding.Figure ?? Formatting.Words.Of(finding.Verdict);
 
     /// <summary>First days of the weeks, every other one.</summary>
     private sealed class Heads(RuleStrip strip) : Block

@@ -20,10 +20,12 @@ internal sealed class SessionChoice(WeekFrame frame)
     private static readonly LocalDate Monday = new(2020, 1, 6);
     private static readonly SessionPurpose[] High = [SessionPurpose.LongIntervals, SessionPurpose.ShortIntervals];
 
-    // Every fourth time sprints, for riders of some experience: variety, and a step that intervals do not train.
+    // Every fourth time sprints, for riders of some experience who ride high sessions already: variety, and a step that intervals do not train.
     private static readonly SessionPurpose[] HighWithSprints = [SessionPurpose.LongIntervals, SessionPurpose.ShortIntervals, SessionPurpose.LongIntervals, SessionPurpose.Sprints];
     private static readonly SessionPurpose[] Threshold = [SessionPurpose.Threshold, SessionPurpose.SweetSpot, SessionPurpose.OverUnders];
     private readonly Dictionary<(PlannedKind, int, int, int), StockRide?> _chosen = [];
+
+    private bool RodeHigh => frame.Past.TakeLast(WeeksOfWork).Any(w => w.Rides.Any(r => r.Kind == RideKind.High));
 
     private int Week => Period.DaysBetween(Monday, frame.StartsOn) / 7;
 
@@ -56,7 +58,7 @@ internal sealed class SessionChoice(WeekFrame frame)
             var next = own[(Week + ordinal) % own.Length];
             return frame.Stock.Of(next, Math.Min(room, Math.Max(next.Minutes, FittedSession.LeastMinutes(next.Blocks))));
         }
-        var purposes = kind != PlannedKind.High ? Threshold : frame.Rider.Experience == Experience.New ? High : HighWithSprints;
+        var purposes = kind != PlannedKind.High ? Threshold : frame.Rider.Experience == Experience.New || !RodeHigh ? High : HighWithSprints;
         for (var i = 0; i < purposes.Length; i++)
         {
             if (Step(purposes[(Week + ordinal + i) % purposes.Length], room, back + (frame.IsLighter ? LighterStepsBack : 0)) is { } session)

@@ -48,7 +48,7 @@ internal sealed class WeekMinutes(WeekFrame frame, SessionChoice choice)
             if (ride is null)
                 return false;
             sizes.Hard[i] = ride;
-            sizes.Set(i, ride.Minutes, Math.Max(ride.Minutes, Math.Min(MostHard, frame.Days[i].MostMinutes)));
+            sizes.Set(i, ride.Minutes, Math.Max(ride.Minutes, Math.Min(MostHard, Math.Min(frame.Days[i].MostMinutes, frame.Aim.MostMinutes))));
         }
         return true;
     }

@@ -10,10 +10,10 @@ internal static class SplitWords
 
     public static string Of(WeekEntry week)
     {
+        var sessions = week.SplitBySession is { } session ? $"by session {Shown.Share(session.Easy)} easy, {Shown.Share(session.Hard)} hard" : null;
         if (week.SplitByTime is not { } time)
-            return "No ride of this week has a band, so there is no intensity split.";
+            return sessions is null ? "No ride of this week has a band, so there is no intensity split." : $"No ride of this week has a band, so there is no split by time; {sessions}.";
         var byTime = $"By time {Shown.Share(time.Low)} low, {Shown.Share(time.Middle)} middle, {Shown.Share(time.High)} high";
-        var bySession = week.SplitBySession is { } session ? $"; by session {Shown.Share(session.Easy)} easy, {Shown.Share(session.Hard)} hard" : "; no session has a kind";
         var structure = week.Structure switch
         {
             _ when week.RideCount < FewestRidesOfAStructure => "",
@@ -22,6 +22,6 @@ internal static class SplitWords
             { } word when week.PolarizationIndex is { } index => $" In structure the week is {Words.Of(word)} (polarization index {Shown.Number(index, 2)}, Treff et al. 2019), which is no verdict.",
             { } word => $" In structure the week is {Words.Of(word)}, which is no verdict.",
         };
-        return $"{byTime}{bySession}: one counts minutes, the other what a ride was for (Sylta, Tønnessen and Seiler 2014).{structure}";
+        return $"{byTime}; {sessions ?? "no session has a kind"}: one counts minutes, the other what a ride was for (Sylta, Tønnessen and Seiler 2014).{structure}";
     }
 }

@@ -52,6 +52,7 @@ internal sealed class ChronicRamp : Rule<ChronicRamp.Reading>
         Advice = $"Let chronic load rise by no more than {Shown.Points(week.Limits.RampWatch)} a week.",
         Headline = "training load rising fast",
         Held = $"ramp {Shown.Signed(reading.Ramp)}",
+        Figure = $"{Shown.Signed(reading.Ramp)} points",
         Occurrences = verdict == Verdict.Kept ? [] : [Describe(reading, VerdictOf(reading, week.Limits))],
     };
 

@@ -58,6 +58,7 @@ internal sealed class EnduranceVolume : Rule<EnduranceVolume.Reading>
             Advice = $"{(CanBeAdded(reading, week) ? "Ride the easy hours" : "Ride more of the hours easy")}: {Shown.Number(reading.Low, 1)} of {Shown.Hours(reading.Asked)}.",
             Headline = "too few easy hours",
             Held = $"{Shown.Number(reading.Low, 1)} easy hours",
+            Figure = $"{Shown.Hours(reading.Low)} easy",
             Occurrences = verdict == Verdict.Kept ? [] : [Describe(reading)],
         };
     }

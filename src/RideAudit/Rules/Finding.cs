@@ -56,6 +56,10 @@ public sealed record Finding
     [JsonIgnore]
     public string? Held { get; init; }
 
+    /// <summary>Its figure of the week in the fewest words, for a row of a table; null when it was not kept, and where the verdict says it all.</summary>
+    [JsonIgnore]
+    public string? Figure { get; init; }
+
     /// <summary>Its place among the week's findings.</summary>
     [JsonIgnore]
     public Standing Standing { get; init; } = new();

@@ -55,6 +55,7 @@ internal sealed class GrowthIsEndurance : Rule<GrowthIsEndurance.Reading>
                 Sentence = $"{Shown.Hours(week.Week.Hours)} against a mean of {Shown.Hours(reading.MeanBefore)}: "
                     + $"hours did not grow by more than {Shown.Share(week.Limits.GrowthShare)}.",
                 Held = held,
+                Figure = "no growth",
             };
         }
         return new RuleWords
@@ -65,6 +66,7 @@ internal sealed class GrowthIsEndurance : Rule<GrowthIsEndurance.Reading>
             Advice = "Grow by easy hours first.",
             Headline = "growth by intensity instead of endurance",
             Held = held,
+            Figure = $"{Shown.Length(reading.Added * 3600)} more than before",
             Occurrences = verdict == Verdict.Kept ? [] : [Describe(reading)],
         };
     }

@@ -60,6 +60,7 @@ internal sealed class HardDayCount : Rule<HardDayCount.Reading>
                 : $"Keep to {Shown.Count(limits.HighDaysAtMost, "hard day")} a week.",
             Headline = reading.Hard > reading.Days ? $"{Shown.Count(reading.Hard, "hard session")} on {Shown.Count(reading.Days, "day")}" : Shown.Count(reading.Hard, "hard day"),
             Held = reading.Hard > 0 && !LongRideFirst.Asks(week) ? "number of hard days" : null,
+            Figure = Counted(reading),
             Occurrences = verdict == Verdict.Kept ? [] : [Describe(reading, [.. week.Week.Days.Where(d => d.IsHard)])],
         };
     }

@@ -61,6 +61,7 @@ internal sealed class IntensitySplit : Rule<IntensitySplit.Reading>
             Advice = $"Ride about {Shown.Share(reading.Intended)} of the {(reading.ByTime ? "time" : "sessions")} easy.",
             Headline = reading.ByTime ? "too much time above easy" : "too many hard sessions for the easy ones",
             Held = "intensity split",
+            Figure = $"{Shown.Share(reading.Share)} easy, {Shown.Share(reading.Intended)} intended",
             Occurrences = verdict == Verdict.Kept ? [] : [Describe(reading, VerdictOf(reading.Share, reading.Intended, week.Limits.SplitTolerance))],
         };
     }

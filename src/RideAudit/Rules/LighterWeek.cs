@@ -51,6 +51,7 @@ internal sealed class LighterWeek : Rule<LighterWeek.Reading>
         Advice = "Plan a lighter week soon.",
         Headline = "no lighter week for a while",
         Held = week.Week.Exception is ExceptionKind.Lighter || !WeeklyHours.IsOff(week) ? "a lighter week lately" : null,
+        Figure = $"the lightest had {Shown.Hours(reading.Lightest.Hours)}, {Shown.Share(reading.Share)} of the others",
         Occurrences = verdict == Verdict.Kept ? [] : [Describe(reading, verdict)],
     };
 

@@ -79,7 +79,7 @@ internal sealed class LongRide : Rule<LongRide.Reading>
         var asked = week.Limits.LongRideHours * 3600;
         var (ride, day) = (reading.Ride, Shown.Weekday(reading.Ride.Date));
         if (verdict == Verdict.Kept)
-            return Kept(reading, asked) with { Held = LongestRideJump.IsWatched(week) ? null : $"long ride {Shown.Length(reading.Seconds)}" };
+            return Kept(reading, asked) with { Held = LongestRideJump.IsWatched(week) ? null : $"long ride {Shown.Length(reading.Seconds)}", Figure = Shown.Length(reading.Seconds) };
         var isLong = KindOfRide.MeetsLength(ride.DurationSeconds, week.Limits);
         return new RuleWords
         {

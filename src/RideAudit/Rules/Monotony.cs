@@ -51,6 +51,7 @@ internal sealed class Monotony : Rule<Monotony.Reading>
             Advice = "Let hard days and easy days differ more.",
             Headline = "every day much like the last",
             Held = $"monotony {Shown.Number(reading.Monotony, 1)}",
+            Figure = Shown.Number(reading.Monotony, 1),
             Occurrences = verdict == Verdict.Kept ? [] : [Describe(reading, VerdictOf(reading.Monotony, week.Limits))],
         };
     }

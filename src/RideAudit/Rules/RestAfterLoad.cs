@@ -68,6 +68,7 @@ internal sealed class RestAfterLoad : Rule<RestAfterLoad.Reading>
                     ? $"{pair} were the heaviest two days in a row ({amount}), and rest or recovery followed."
                     : $"No two days in a row were heavy enough to ask for rest{(reading.Stress > 0 ? $" ({amount} at most)" : "")}.",
                 Held = "rest after load",
+                Figure = reading.Stress > 0 ? $"{Shown.Points(reading.Stress)} in the heaviest two days" : null,
             };
         }
         string first = Shown.Weekday(week.Week.Days[reading.End + 1].Date), second = Shown.Weekday(week.Week.Days[reading.End + 2].Date);

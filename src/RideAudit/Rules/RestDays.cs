@@ -55,6 +55,7 @@ internal sealed class RestDays : Rule<RestDays.Reading>
             Advice = $"Leave {Shown.Count(asked, "day")} for rest or recovery.",
             Headline = Shown.Count(reading.Days, "rest day"),
             Held = Shown.Count(reading.Days, "rest or recovery day"),
+            Figure = Shown.Count(reading.Days, "day"),
             Occurrences = verdict == Verdict.Kept ? [] : [Describe(reading, week.Week)],
         };
     }

@@ -46,6 +46,7 @@ internal abstract class Rule<TReading> : Rule
             Advice = call.IsWanting ? words.Advice : null,
             Headline = call.IsWanting ? words.Headline : null,
             Held = call.Verdict == Verdict.Kept ? words.Held : null,
+            Figure = call.Verdict == Verdict.Kept ? words.Figure : null,
             Standing = words.Leads ? Standing with { Rank = Standing.FirstOfWhatWasMissed } : Standing,
             Spans = [.. SpansOf(reading, week, call.Verdict).Select(s => call.Softened ? s with { Verdict = Soften(s.Verdict) } : s)],
         };

@@ -20,6 +20,9 @@ internal sealed record RuleWords
     /// <summary>What held, a few words; null where there was nothing to hold.</summary>
     public string? Held { get; init; }
 
+    /// <summary>Its figure of a kept week in the fewest words, for a row of a table; null where the verdict says it all.</summary>
+    public string? Figure { get; init; }
+
     /// <summary>Nothing else that was missed in the week says as much.</summary>
     public bool Leads { get; init; }
 

@@ -52,6 +52,7 @@ internal sealed class ThresholdFresh : Rule<ThresholdFresh.Reading>
             {
                 Sentence = $"The best 20 minutes of {Shown.Count(week.Limits.FreshDays, "day")}, {Shown.Watts(reading.BestW)} on {date}, do not say that the {inForce} in force are too low.",
                 Held = "threshold power not too low",
+                Figure = $"best 20 minutes {Shown.Watts(reading.BestW)}, {inForce} in force",
             };
         return new RuleWords
         {

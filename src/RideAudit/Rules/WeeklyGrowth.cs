@@ -46,7 +46,14 @@ internal sealed class WeeklyGrowth : Rule<WeeklyGrowth.Reading>
     {
         var sentence = $"{Shown.Hours(reading.Hours)}, {Against(reading)} the mean of {Shown.Count(week.Limits.GrowthWeeks, "ordinary week")} before ({Shown.Hours(reading.MeanBefore)}).";
         if (verdict == Verdict.Kept)
-            return new RuleWords { Sentence = sentence, Held = week.IsLongerThanTheLast && !ChronicRamp.IsSteep(week) && !LongestRideJump.IsWatched(week) ? "growth in small steps" : null };
+            {
+            return new RuleWords
+            {
+                Sentence = sentence,
+                Held = week.IsLongerThanTheLast && !ChronicRamp.IsSteep(week) && !LongestRideJump.IsWatched(week) ? "growth in small steps" : null,
+                Figure = $"{Shown.Hours(reading.Hours)}, {Shown.Hours(reading.MeanBefore)} the mean before",
+            };
+        }
         return new RuleWords
         {
             Sentence = sentence + $" Studies found no effect of growing by {Shown.Percent(10)} as such and a weak signal beyond {Shown.Percent(30)}, and those were runners.",

@@ -70,6 +70,7 @@ internal sealed class WeeklyHours : Rule<WeeklyHours.Reading>
                 ? $"{Shown.Hours(reading.Hours)} against a usual {Shown.Hours(reading.Planned)}"
                 : $"{Shown.Hours(reading.Hours)} of {Shown.Hours(reading.Planned)} planned",
             Held = $"{Shown.Hours(reading.Hours)} ridden",
+            Figure = Shown.Hours(reading.Hours),
             Leads = verdict == Verdict.Broken && reading.ShareOfPlan is < 0.5 or > 1.5,
             Occurrences = verdict == Verdict.Kept ? [] : [Describe(reading, verdict)],
         };

@@ -46,6 +46,21 @@ public class NextTests
         Assert.Contains("Planned for the week of 22 June 2026", check.Out, StringComparison.Ordinal);
     }
 
+    // Ten commutes of 25 minutes a week: the next step is neither an hour and a half of hard riding nor all out.
+    [Fact]
+    public void A_rider_of_short_easy_rides_is_asked_for_no_jump_and_no_sprints()
+    {
+        using var folder = new TempFolder();
+        var ended = RealProgram.Run(folder.Path, "next", Repository.Path("testdata", "worked", "commuter"), "--as-of", "2026-05-11", "--format", "json");
+        Assert.Equal((0, ""), (ended.Code, ended.Error));
+        using var document = JsonDocument.Parse(ended.Out);
+        var sessions = document.RootElement.GetProperty("weeks").EnumerateArray().SelectMany(w => w.GetProperty("days").EnumerateArray())
+            .SelectMany(d => d.GetProperty("sessions").EnumerateArray()).ToList();
+        Assert.NotEmpty(sessions);
+        Assert.All(sessions, s => Assert.DoesNotContain("all out", s.GetProperty("sentence").GetString(), StringComparison.Ordinal));
+        Assert.All(sessions, s => Assert.InRange(s.GetProperty("minutes_to").GetInt32(), 0, 89));
+    }
+
     [Fact]
     public void A_number_of_weeks_that_is_none_is_wrong_use()
     {
