@@ -19,7 +19,7 @@ internal sealed class FridgePages : IPages
     private readonly NextDocument _document;
     private readonly FontSet _fonts;
     private readonly CautionFooter _footer;
-    private readonly OpenScale _scale;
+    private readonly WeekScale _scale;
     private readonly List<(Block Head, string? Place, List<Placed> Blocks)> _pages = [];
     private readonly List<OutlineLine> _outline = [];
 

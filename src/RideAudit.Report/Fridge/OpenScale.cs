@@ -1,21 +1,16 @@
 using RideAudit.Document.Layouts;
+using RideAudit.Report.Look;
 
 namespace RideAudit.Report.Fridge;
 
 /// <summary>The scale that the weeks of a document share, so that they can be laid beside each other.</summary>
-/// <param name="Hours">Hours that a day is wide: those of the longest day, and no fewer than on a review’s page one.</param>
-/// <param name="Tallest">Height of the tallest block as a multiple of threshold power’s, 1 or more.</param>
-internal readonly record struct OpenScale(double Hours, double Tallest)
+internal static class OpenScale
 {
-    private const double QuietestDayHours = 2.75;
-
     /// <summary>The scale of a document's weeks.</summary>
-    public static OpenScale Of(NextDocument document)
+    public static WeekScale Of(NextDocument document)
     {
         var days = document.Weeks.SelectMany(w => w.Days).ToList();
-        return new OpenScale(
-            days.Select(d => d.Minutes / 60.0).Append(QuietestDayHours).Max(),
-            days.SelectMany(d => d.Sessions).Select(HeightOf).Append(1).Max());
+        return WeekScale.Of(days.Select(d => d.Minutes / 60.0), days.SelectMany(d => d.Sessions).Select(HeightOf));
     }
 
     /// <summary>Height of a session's block: points an hour as a share of threshold's hundred; 0 where length or stress is unknown.</summary>

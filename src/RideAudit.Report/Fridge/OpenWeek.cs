@@ -17,7 +17,7 @@ internal sealed class OpenWeek : Block
     private static readonly Pen Easy = new(Palette.Quiet, 0.8f);
     private static readonly Pen Hard = new(Palette.Ink, 1.5f);
     private readonly NextWeekEntry _week;
-    private readonly OpenScale _scale;
+    private readonly WeekScale _scale;
     private readonly float _width;
     private readonly float _depth;
     private readonly bool _isSmall;
@@ -27,7 +27,7 @@ internal sealed class OpenWeek : Block
     /// <param name="width">Width of the seven days, pt.</param>
     /// <param name="depth">Height with captions, pt.</param>
     /// <param name="isSmall">One of several weeks on a page.</param>
-    public OpenWeek(NextWeekEntry week, OpenScale scale, float width, float depth, bool isSmall)
+    public OpenWeek(NextWeekEntry week, WeekScale scale, float width, float depth, bool isSmall)
     {
         (_week, _scale, _width, _depth, _isSmall) = (week, scale, width, depth, isSmall);
     }

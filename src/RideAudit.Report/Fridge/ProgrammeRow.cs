@@ -19,7 +19,7 @@ internal sealed class ProgrammeRow : Block
     private readonly List<TextLine> _text;
     private readonly float _width;
 
-    public ProgrammeRow(NextWeekEntry week, OpenScale scale, FontSet fonts, float width)
+    public ProgrammeRow(NextWeekEntry week, WeekScale scale, FontSet fonts, float width)
     {
         _week = week;
         _width = width;

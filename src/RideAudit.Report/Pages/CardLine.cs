@@ -13,7 +13,6 @@ internal sealed class CardLine : Block
 {
     private const float BlocksDepth = 180;
     private const float SpanDepth = 30;
-    private const double QuietestDayHours = 2.75;
     private readonly ReviewDocument _review;
     private readonly FontSet _fonts;
     private readonly float _dayWidth;
@@ -28,10 +27,9 @@ internal sealed class CardLine : Block
     {
         (_review, _fonts) = (review, fonts);
         _dayWidth = width / 7;
-        var busiest = review.Week.Days.Max(day => Math.Max(day.Hours, PlannedBlocks.Of(day).Sum(session => session.Minutes ?? 0) / 60.0));
-        _hourWidth = (float)(_dayWidth / Math.Max(QuietestDayHours, busiest));
-        var tallest = review.Rides.Select(RideBlock.HeightShare).Concat(review.Week.Days.SelectMany(PlannedBlocks.Of).Select(session => session.IntensityRatio!.Value * session.IntensityRatio.Value)).Append(1).Max();
-        _unit = (float)(BlocksDepth / tallest);
+        var scale = SpacingLine.ScaleOf(review);
+        _hourWidth = (float)(_dayWidth / scale.Hours);
+        _unit = (float)(BlocksDepth / scale.Tallest);
         _regular = new TextStyle(Weight.Regular, size, Palette.Quiet);
         _strong = new TextStyle(Weight.SemiBold, size, Palette.Ink);
     }

@@ -14,6 +14,9 @@ internal sealed class PlannedBlocks(float hourWidth, float unit)
     /// <summary>The sessions of a day that can be drawn: those with a length and a stress.</summary>
     public static IEnumerable<PlannedSessionEntry> Of(DayEntry day) => day.Planned.Where(session => session is { Minutes: > 0, IntensityRatio: not null });
 
+    /// <summary>Height of a session that can be drawn, as a share of threshold's: intensity ratio squared.</summary>
+    public static double HeightShare(PlannedSessionEntry session) => session.IntensityRatio!.Value * session.IntensityRatio.Value;
+
     /// <summary>Draws a day's sessions side by side around its middle.</summary>
     public void Draw(Surface surface, DayEntry day, float centre, float baseline)
     {
@@ -21,7 +24,7 @@ internal sealed class PlannedBlocks(float hourWidth, float unit)
         var left = centre - (sessions.Sum(Width) / 2);
         foreach (var session in sessions)
         {
-            float top = baseline - (unit * (float)(session.IntensityRatio!.Value * session.IntensityRatio.Value)), right = left + Width(session);
+            float top = baseline - (unit * (float)HeightShare(session)), right = left + Width(session);
             surface.Line(left, baseline, left, top, Outline);
             surface.Line(left, top, right, top, Outline);
             surface.Line(right, top, right, baseline, Outline);

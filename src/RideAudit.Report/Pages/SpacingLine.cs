@@ -11,7 +11,7 @@ using RideAudit.Weeks;
 namespace RideAudit.Report.Pages;
 
 /// <summary>The week on one baseline: each ride a block whose width is time, height intensity ratio squared, area training stress.</summary>
-/// <remarks>One hour is the day's width ÷ max(2.75, the busiest day's hours), so no day overruns. Bands inside a block are sorted.</remarks>
+/// <remarks>Bands inside a block are sorted.</remarks>
 internal sealed class SpacingLine : Block
 {
     private const float KeyWidth = 66;
@@ -20,7 +20,6 @@ internal sealed class SpacingLine : Block
     private const float CaptionDepth = 46;
     private const float OtherDepth = 12;
     private const float LabelDepth = 15;
-    private const double QuietestDayHours = 2.75;
     private readonly ReviewDocument _review;
     private readonly FontSet _fonts;
     private readonly float _width;
@@ -39,14 +38,18 @@ internal sealed class SpacingLine : Block
         _width = width;
         _depth = depth;
         _dayWidth = (width - KeyWidth) / 7;
-        var busiest = review.Week.Days.Select(day => Math.Max(RidesOf(day).Sum(ride => ride.DurationSeconds) / 3600.0, PlannedBlocks.Of(day).Sum(session => session.Minutes ?? 0) / 60.0)).DefaultIfEmpty(0).Max();
-        _hourWidth = (float)(_dayWidth / Math.Max(QuietestDayHours, busiest));
+        var scale = ScaleOf(review);
+        _hourWidth = (float)(_dayWidth / scale.Hours);
         var spans = review.Week.Spans.IsEmpty ? NoSpans : DeepSpans;
-        var tallest = review.Rides.Select(RideBlock.HeightShare).Concat(review.Week.Days.SelectMany(PlannedBlocks.Of).Select(session => session.IntensityRatio!.Value * session.IntensityRatio.Value)).Append(1).Max();
         _captions = CaptionDepth + (review.Week.Days.Any(day => day.OtherActivityHours > 0 && !day.Rides.IsEmpty) ? OtherDepth : 0);
         var arrows = ChangeMarks.Moves(review) ? ChangeMarks.Depth : 0;
-        _unit = (float)((depth - spans - _captions - LabelDepth - arrows) / tallest);
+        _unit = (float)((depth - spans - _captions - LabelDepth - arrows) / scale.Tallest);
     }
+
+    /// <summary>The scale of the week as ridden and as planned.</summary>
+    public static WeekScale ScaleOf(ReviewDocument review) => WeekScale.Of(
+        review.Week.Days.Select(day => Math.Max(day.Hours, PlannedBlocks.Of(day).Sum(session => session.Minutes!.Value) / 60.0)),
+        review.Rides.Select(RideBlock.HeightShare).Concat(review.Week.Days.SelectMany(PlannedBlocks.Of).Select(PlannedBlocks.HeightShare)));
 
     /// <inheritdoc/>
     public override Tag? Tag => Drawing.Tag.Figure;

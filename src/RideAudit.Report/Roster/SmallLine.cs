@@ -21,7 +21,6 @@ internal sealed class SmallLine(IReadOnlyList<SmallWeek> weeks)
     private const float Gap = 7;
     private const float BlocksDepth = 25;
     private const float DateDepth = 13;
-    private const double QuietestDayHours = 2.75;
     private const double UnknownShare = 0.5;
 
     /// <summary>Draws the weeks, the last one at the right.</summary>
@@ -31,8 +30,9 @@ internal sealed class SmallLine(IReadOnlyList<SmallWeek> weeks)
     public void Draw(Surface surface, float x, float y)
     {
         SmallWeek.Day[] ridden = [.. weeks.SelectMany(week => week.Days).Where(day => day.Hours > 0)];
-        var hour = (float)(WeekWidth / 7 / ridden.Select(day => day.Hours).Append(QuietestDayHours).Max());
-        var unit = (float)(BlocksDepth / ridden.Select(Share).Append(1).Max());
+        var scale = WeekScale.Of(ridden.Select(day => day.Hours), ridden.Select(Share));
+        var hour = (float)(WeekWidth / 7 / scale.Hours);
+        var unit = (float)(BlocksDepth / scale.Tallest);
         for (var i = 0; i < weeks.Count; i++)
         {
             var left = x + Width - ((weeks.Count - i) * (WeekWidth + Gap)) + Gap;

@@ -46,7 +46,7 @@ internal sealed class WeeklyGrowth : Rule<WeeklyGrowth.Reading>
     {
         var sentence = $"{Shown.Hours(reading.Hours)}, {Against(reading)} the mean of {Shown.Count(week.Limits.GrowthWeeks, "ordinary week")} before ({Shown.Hours(reading.MeanBefore)}).";
         if (verdict == Verdict.Kept)
-            {
+        {
             return new RuleWords
             {
                 Sentence = sentence,
