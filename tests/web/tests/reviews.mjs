@@ -141,14 +141,14 @@ check('Three riders give the desk in the terminal program’s order, and each op
   await page.clock.setFixedTime(new Date('2026-05-11T12:00:00+01:00'));
   await drop(page, riders);
   await page.waitForSelector('#desk:not([hidden]) tbody tr');
-  const shown = await page.$$eval('#desk tbody tr', rows => rows.map(r => [...r.children].slice(0, 3).map(c => c.textContent)));
-  assert.deepEqual(shown.map(r => r[0]), native.riders.map(r => r.label));
-  assert.deepEqual(shown.map(r => r[2]), native.riders.map(r => r.why));
-  for (const [label] of shown) {
+  const named = r => (r.label === r.folder ? r.label : `${r.label} (${r.folder})`);
+  assert.deepEqual(await page.$$eval('#desk-matrix tbody th', list => list.map(h => h.textContent)), native.riders.map(named));
+  assert.deepEqual(await page.$$eval('#desk .why', list => list.map(p => p.textContent)), native.riders.map(r => r.why));
+  for (const rider of native.riders) {
     await outdate(page);
-    await page.click(`#desk button:text-is("${label}")`);
+    await page.click(`#desk-matrix button:text-is("${named(rider)}")`);
     await judged(page);
-    assert.ok((await page.textContent('#review article .quiet')).startsWith(label));
+    assert.ok((await page.textContent('#review article .quiet')).startsWith(rider.label));
   }
 }));
 

@@ -9,7 +9,7 @@ import { drawNotes } from './notes.js';
 import { sheets } from './pages.js';
 import { drawReview, rideTable } from './review.js';
 import { drawRider } from './rider.js';
-import { count, date } from './words.js';
+import { count, date, hours } from './words.js';
 
 const bundle = globalThis.rideauditBundle ?? null;
 const zone = Intl.DateTimeFormat().resolvedOptions().timeZone || 'UTC';
@@ -109,7 +109,8 @@ async function readDesk() {
   }
   show('progress', false);
   const roster = JSON.parse(await program.call('desk', state.asOf));
-  part('desk').replaceChildren(...drawDesk(roster, folder => attempt(async () => {
+  const screen = JSON.parse(await program.call('deskScreen', state.asOf));
+  part('desk').replaceChildren(...drawDesk(roster, screen, folder => attempt(async () => {
     await readRider(state.desk.find(r => r.folder === folder).files, folder);
     show('desk', true);
   })));
@@ -179,7 +180,7 @@ function fillChooser() {
   const chooser = part('week');
   if (!chooser) return;
   const current = state.review.week.starts_on;
-  chooser.replaceChildren(...[...state.weeks].reverse().map(w => el('option', { value: w.starts_on, selected: w.starts_on === current, text: `${date(w.starts_on)} · ${w.hours} h` })));
+  chooser.replaceChildren(...[...state.weeks].reverse().map(w => el('option', { value: w.starts_on, selected: w.starts_on === current, text: `${date(w.starts_on)} · ${hours(w.hours)}` })));
   chooser.disabled = false;
   const at = state.weeks.findIndex(w => w.starts_on === current);
   part('earlier').disabled = at <= 0;
