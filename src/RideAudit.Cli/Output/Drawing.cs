@@ -8,8 +8,6 @@ namespace RideAudit.Cli.Output;
 /// <summary>The review as a PDF and as a picture, the roster's overview, and weeks to come.</summary>
 internal static class Drawing
 {
-    private static readonly Lock OneAtATime = new();
-
     /// <summary>All pages.</summary>
     public static void WritePdf(Stream stream, ReviewDocument document, ReviewTraces traces, PageOptions options) =>
         Into(stream, buffer => ReviewPdf.Write(document, buffer, options, traces));
@@ -29,8 +27,7 @@ internal static class Drawing
     private static void Into(Stream stream, Action<Stream> draw)
     {
         using var buffer = new MemoryStream();
-        lock (OneAtATime)
-            draw(buffer);
+        draw(buffer);
         buffer.WriteTo(stream);
     }
 }

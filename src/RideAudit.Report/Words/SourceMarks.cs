@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Text.RegularExpressions;
 using RideAudit.Document;
 using RideAudit.Formatting;
 using RideAudit.Rules;
@@ -7,7 +6,7 @@ using RideAudit.Rules;
 namespace RideAudit.Report.Words;
 
 /// <summary>Says of a finding what it rests on, by a mark: a ring for common practice without a source, else the number of its source.</summary>
-internal sealed partial class SourceMarks
+internal sealed class SourceMarks
 {
     /// <summary>Stands for common practice without a source.</summary>
     public const string Practice = "°";
@@ -15,6 +14,7 @@ internal sealed partial class SourceMarks
     private const string Bare = "common practice, no source";
 
     private readonly List<string> _sources = [];
+    private readonly List<string> _inShort = [];
     private readonly HashSet<string> _inFull = new(StringComparer.Ordinal);
     private readonly Dictionary<string, string> _marks = new(StringComparer.Ordinal);
 
@@ -31,7 +31,10 @@ internal sealed partial class SourceMarks
 
             var source = Shown.Sentence(finding.Source);
             if (!_sources.Contains(source))
+            {
                 _sources.Add(source);
+                _inShort.Add(Shown.Sentence(finding.SourceInShort ?? finding.Source));
+            }
             _marks[finding.Rule] = $"[{Shown.Number(_sources.IndexOf(source) + 1)}]";
             if (finding.Verdict is Verdict.Broken or Verdict.Watch)
                 _inFull.Add(source);
@@ -41,21 +44,7 @@ internal sealed partial class SourceMarks
     /// <summary>The numbered sources, first to last: those of broken and watched rules in full, the others by author and year.</summary>
     /// <param name="allInFull">All of them in full.</param>
     public ImmutableArray<string> Numbered(bool allInFull) =>
-        [.. _sources.Select((source, place) => $"[{Shown.Number(place + 1)}]{Shown.Joint}{(allInFull || _inFull.Contains(source) ? source : Short(source))}")];
-
-    // Author and year of each study, and what must not be lost with the rest: that they ran, that practice sets the limits, that it is from memory.
-    private static string Short(string source)
-    {
-        string[] studies = [.. Study().Matches(source).Select(match => match.Value.Trim())];
-        if (studies.Length == 0)
-            return source;
-        var lead = source.Contains("runners", StringComparison.OrdinalIgnoreCase) ? "Runners: "
-            : source.Contains("common practice", StringComparison.OrdinalIgnoreCase) ? "Common practice; " : "";
-        return $"{lead}{string.Join("; ", studies)}{(source.Contains("from memory", StringComparison.OrdinalIgnoreCase) ? " (from memory)" : "")}.";
-    }
-
-    [GeneratedRegex(@"\p{Lu}[\p{L}’-]+(?:(?:, | and )\p{Lu}[\p{L}’-]+)*(?: et al\.)? \d{4}|\p{Lu}\p{L}+ and \p{Lu}\p{L}+(?=, \p{Lu})")]
-    private static partial Regex Study();
+        [.. _sources.Select((source, place) => $"[{Shown.Number(place + 1)}]{Shown.Joint}{(allInFull || _inFull.Contains(source) ? source : _inShort[place])}")];
 
     /// <summary>A rule rests on common practice.</summary>
     public bool AnyPractice => _marks.ContainsValue(Practice);

@@ -22,6 +22,8 @@ internal sealed class ChronicRamp : Rule<ChronicRamp.Reading>
     public override string Source =>
         "common practice for the limits; the load is the time-constant form of Banister, Calvert, Savage and Bach 1975, Aust J Sports Med 7:57 (from memory)";
 
+    public override string? SourceInShort => "Common practice; Banister, Calvert, Savage and Bach 1975 (from memory)";
+
     public override ImmutableArray<string> LimitNames => ["ramp_watch", "ramp_broken", "stress_unknown_share_at_most"];
 
     protected override Needs Needs => Needs.Rides | Needs.FinishedWeek | Needs.NoEvent;

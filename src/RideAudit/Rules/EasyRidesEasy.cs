@@ -23,6 +23,8 @@ internal sealed class EasyRidesEasy : Rule<EasyRidesEasy.Reading>
     public override string Source =>
         "common practice; Seiler, Haugen and Kuffel 2007, Med Sci Sports Exerc 39:1366, found recovery within minutes below the first threshold and slower above it";
 
+    public override string? SourceInShort => "Common practice; Seiler, Haugen and Kuffel 2007";
+
     public override ImmutableArray<string> LimitNames => ["easy_watch_ratio", "easy_broken_ratio", "easy_watch_min", "easy_broken_min", "threshold_least_share", "easy_least_min"];
 
     protected override Needs Needs => Needs.Rides;

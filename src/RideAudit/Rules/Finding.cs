@@ -44,6 +44,10 @@ public sealed record Finding
     /// <summary>The source, or "common practice, no source".</summary>
     public required string Source { get; init; }
 
+    /// <summary>The source by author and year, for a page that has no room for it in full; null where it is short as it is.</summary>
+    [JsonIgnore]
+    public string? SourceInShort { get; init; }
+
     /// <summary>What to do about it, one short sentence; null when it was kept or not judged, and where another finding asks for the same.</summary>
     [JsonIgnore]
     public string? Advice { get; init; }

@@ -34,6 +34,8 @@ internal sealed class HardDaySpacing : Rule<HardDaySpacing.Reading>
         "common practice; Stanley, Peake and Buchheit 2013, Sports Med 43:1259, put the heart’s full recovery from high intensity at 48 h or more "
         + "(from memory); Seiler, Haugen and Kuffel 2007, Med Sci Sports Exerc 39:1366, followed it for 4 h only and give no such figure";
 
+    public override string? SourceInShort => "Common practice; Stanley, Peake and Buchheit 2013; Seiler, Haugen and Kuffel 2007 (from memory)";
+
     public override ImmutableArray<string> LimitNames => ["high_min", "bouts_at_least", "threshold_min", "near_threshold_share_percent", "near_threshold_min"];
 
     protected override Needs Needs => Needs.Rides | Needs.NoEvent;

@@ -27,6 +27,8 @@ internal sealed class IntensitySplit : Rule<IntensitySplit.Reading>
         + "Sylta, Tønnessen and Seiler 2014, Int J Sports Physiol Perform 9:100 (why time and sessions differ); "
         + "the shares of time by weekly hours are common practice";
 
+    public override string? SourceInShort => "Common practice; Seiler 2010; Stöggl and Sperlich 2014; Sylta, Tønnessen and Seiler 2014";
+
     public override ImmutableArray<string> LimitNames =>
         ["intended_low_share", "split_tolerance", "intended_easy_session_share", "split_sessions_at_least"];
 

@@ -25,6 +25,8 @@ internal sealed class LongestRideJump : Rule<LongestRideJump.Reading>
     public override string Source =>
         "a study of runners, not of cyclists: Frandsen et al. 2025, Br J Sports Med 59:1203 (single sessions far longer than the longest of 30 days)";
 
+    public override string? SourceInShort => "Runners: Frandsen et al. 2025";
+
     public override ImmutableArray<string> LimitNames => ["jump_ratio", "jump_least_min", "jump_days"];
 
     protected override Needs Needs => Needs.Rides | Needs.NoEvent;

@@ -22,6 +22,8 @@ internal sealed class Monotony : Rule<Monotony.Reading>
     public override string Source =>
         "Foster 1998, Med Sci Sports Exerc 30:1164 (daily mean over standard deviation; thresholds are individual there); the limits 1.5 and 2.0 from memory";
 
+    public override string? SourceInShort => "Foster 1998 (from memory)";
+
     public override ImmutableArray<string> LimitNames =>
         ["monotony_watch", "monotony_broken", "monotony_least_stress", "stress_unknown_share_at_most"];
 

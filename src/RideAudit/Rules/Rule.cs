@@ -30,6 +30,9 @@ internal abstract class Rule : IRule
 
     public abstract string Source { get; }
 
+    /// <summary>The source by author and year, and what must not be lost with the rest: that they ran, that practice sets the limits, that it is from memory; null where it is short as it is.</summary>
+    public virtual string? SourceInShort => null;
+
     /// <summary>Names of the limits it uses, as in the rider file.</summary>
     public abstract ImmutableArray<string> LimitNames { get; }
 

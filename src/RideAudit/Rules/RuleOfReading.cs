@@ -43,6 +43,7 @@ internal abstract class Rule<TReading> : Rule
             Occurrences = call.Softened ? [.. words.Occurrences.Select(o => o with { Verdict = Soften(o.Verdict) })] : words.Occurrences,
             Evidence = Evidence,
             Source = Source,
+            SourceInShort = SourceInShort,
             Advice = call.IsWanting ? words.Advice : null,
             Headline = call.IsWanting ? words.Headline : null,
             Held = call.Verdict == Verdict.Kept ? words.Held : null,

@@ -24,6 +24,8 @@ internal sealed class ThresholdFresh : Rule<ThresholdFresh.Reading>
         "Allen and Coggan, Training and Racing with a Power Meter (95 % of the best 20 minutes; from memory); "
         + "Karsten et al. 2021, Front Physiol, found it 7 ± 13 W off critical power: an estimate";
 
+    public override string? SourceInShort => "Allen and Coggan; Karsten et al. 2021 (from memory)";
+
     public override ImmutableArray<string> LimitNames => ["fresh_margin", "fresh_days"];
 
     protected override Needs Needs => Needs.Rides | Needs.FinishedWeek | Needs.NotIll;

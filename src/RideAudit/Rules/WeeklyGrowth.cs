@@ -22,6 +22,8 @@ internal sealed class WeeklyGrowth : Rule<WeeklyGrowth.Reading>
         "studies of runners, not of cyclists: Buist et al. 2008, Am J Sports Med 36:33 (growing by 10 % a week as such made no difference); "
         + "Nielsen et al. 2014, J Orthop Sports Phys Ther (a weak signal beyond 30 %)";
 
+    public override string? SourceInShort => "Runners: Buist et al. 2008; Nielsen et al. 2014";
+
     public override ImmutableArray<string> LimitNames => ["growth_ratio", "growth_weeks", "lighter_week_share"];
 
     protected override Needs Needs => Needs.Rides | Needs.FinishedWeek | Needs.NoEvent;

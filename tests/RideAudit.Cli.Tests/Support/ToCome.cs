@@ -1,9 +1,11 @@
+using System.Collections.Immutable;
 using NodaTime;
 using RideAudit.Document;
 using RideAudit.Document.Layouts;
 using RideAudit.Formatting;
 using RideAudit.Plan;
 using RideAudit.Plan.Blocks;
+using RideAudit.Testing.Samples;
 using RideAudit.Weeks;
 
 namespace RideAudit.Cli.Tests.Support;
@@ -42,17 +44,8 @@ internal static class ToCome
         ],
     };
 
-    private static NextDayEntry Day(int day, DayKind kind, params NextSessionEntry[] sessions) => new() { Date = Monday.PlusDays(day), Kind = kind, Sessions = [.. sessions] };
+    private static NextDayEntry Day(int day, DayKind kind, params ImmutableArray<NextSessionEntry> sessions) => SampleToCome.Day(Monday, day, kind, sessions);
 
-    private static NextSessionEntry Session(PlannedKind kind, string? name, int minutes, double? stress, string? blocks, string sentence) => new()
-    {
-        Kind = kind,
-        Session = name,
-        Minutes = minutes,
-        MinutesFrom = minutes,
-        MinutesTo = minutes,
-        ExpectedStress = stress,
-        Blocks = blocks is null ? null : SessionBlocks.Read(blocks, out _),
-        Sentence = sentence,
-    };
+    private static NextSessionEntry Session(PlannedKind kind, string? name, int minutes, double? stress, string? blocks, string sentence) =>
+        SampleToCome.Session(kind, name, minutes, stress, sentence) with { Blocks = blocks is null ? null : SessionBlocks.Read(blocks, out _) };
 }

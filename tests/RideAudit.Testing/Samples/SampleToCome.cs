@@ -116,10 +116,13 @@ public static class SampleToCome
     private static Finding Finding(string rule, Verdict verdict, string sentence) =>
         SampleReviews.Middle().Findings[0] with { Rule = rule, Verdict = verdict, Sentence = sentence };
 
-    private static NextDayEntry Day(LocalDate monday, int day, DayKind kind, params ImmutableArray<NextSessionEntry> sessions) =>
+    /// <summary>A day of a week to come.</summary>
+    /// <param name="day">Days after the Monday.</param>
+    public static NextDayEntry Day(LocalDate monday, int day, DayKind kind, params ImmutableArray<NextSessionEntry> sessions) =>
         new() { Date = monday.PlusDays(day), Kind = kind, Sessions = sessions };
 
-    private static NextSessionEntry Session(PlannedKind kind, string? name, int minutes, double? stress, string sentence) => new()
+    /// <summary>A session of one exact length.</summary>
+    public static NextSessionEntry Session(PlannedKind kind, string? name, int minutes, double? stress, string sentence) => new()
     {
         Kind = kind,
         Session = name,
