@@ -99,3 +99,26 @@ for (const [width, options] of [[1280, {}], [390, { viewport: { width: 390, heig
     await judged(page);
     assert.equal(await page.evaluate(() => document.activeElement.id), 'headline');
   }, options));
+
+check('Hostile labels, folders and notes on the desk are text and do nothing', async () => {
+  const at = join(work, 'hostile-desk');
+  const markup = '<img src=x onerror="window.hurt=1"><script>window.hurt=1</script>';
+  await rm(at, { recursive: true, force: true });
+  await cp(demo, join(at, '"><svg onload=window.hurt=1>'), { recursive: true });
+  await cp(demo, join(at, 'other'), { recursive: true });
+  const rider = await readFile(join(demo, 'rider.toml'), 'utf8');
+  await writeFile(join(at, '"><svg onload=window.hurt=1>/rider.toml'), rider.replace('"Rider A"', `'${markup}'`));
+  await writeFile(join(at, 'other/note.md'), markup);
+  await writeFile(join(at, 'other/event.csv'), `date,kind,minutes,session\n2026-07-05,event,300,"${markup.replaceAll('"', '""')}"\n`);
+  await onSite(async page => {
+    await page.clock.setFixedTime(new Date(`${day}T12:00:00+01:00`));
+    await drop(page, at);
+    await page.waitForSelector('#desk:not([hidden]) #desk-matrix', { timeout: 120_000 });
+    const shown = await page.textContent('#desk');
+    assert.ok(shown.includes(`${markup} ("><svg onload=window.hurt=1>)`));
+    assert.ok(shown.includes(`Note: ${markup}`));
+    assert.ok(shown.includes(`Next event: ${markup}`));
+    assert.equal(await page.evaluate(() => window.hurt ?? null), null);
+    assert.equal(await page.locator('#desk img, #desk script, #desk [onload], #desk [onerror]').count(), 0);
+  });
+});

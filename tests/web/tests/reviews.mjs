@@ -5,7 +5,7 @@ import { drop, judged, outdate, saved } from '../lib/browser.mjs';
 import { assert, check } from '../lib/check.mjs';
 import { rideaudit, reviewed } from '../lib/native.mjs';
 import { demo, root, work, worked } from '../lib/places.mjs';
-import { onSite, reviewOf } from '../lib/visit.mjs';
+import { answer, onSite, reviewOf } from '../lib/visit.mjs';
 
 async function same(page, native) {
   assert.ok((await saved(page, '#save-json')).bytes.equals(native.json), 'the JSON differs from the terminal program’s');
@@ -177,4 +177,17 @@ check('Reading can be stopped, and what was read is judged', () => onSite(async 
   await drop(page, long);
   await judged(page);
   assert.match(await page.textContent('#trouble'), /^Stopped after \d+ of 161 files/);
+}));
+
+check('The list of all rides is asked for when it is opened, has every ride, and stays open when an answer changes it', () => onSite(async page => {
+  await reviewOf(page, demo, '2026-06-22');
+  const said = Number((await page.textContent('#all-rides summary')).match(/^All rides: (\d+)$/)[1]);
+  assert.ok(said > 70);
+  assert.equal(await page.locator('#all-rides tbody tr').count(), 0);
+  await page.click('#all-rides summary');
+  await page.waitForSelector('#all-rides tbody tr');
+  assert.equal(await page.locator('#all-rides tbody tr').count(), said);
+  const before = await page.textContent('#all-rides tbody tr');
+  await answer(page, '#rider-power_w', '200');
+  await page.waitForFunction(text => (document.querySelector('#all-rides tbody tr')?.textContent ?? text) !== text, before);
 }));

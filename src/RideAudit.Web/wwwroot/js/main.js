@@ -88,10 +88,10 @@ function begin(title) {
   say(title);
 }
 
-async function readRider(files, folder, again = null) {
+async function readRider(files, folder, again = null, why = '') {
   state.files = files;
   state.folder = folder;
-  begin(folder ? `Reading ${folder}` : `Reading ${count(files.length, 'file')}`);
+  begin(`${why}${why ? 'reading' : 'Reading'} ${folder ?? count(files.length, 'file')}${why ? ' again' : ''}`);
   const { stopped, done, unusable } = await readFiles(files, true, again);
   show('progress', false);
   if (stopped) trouble(`Stopped after ${done} of ${count(files.length, 'file')}: what follows is judged by those alone.`);
@@ -144,15 +144,16 @@ async function fillLists(turn) {
   if (turn !== state.turn) return;
   state.weeks = weeks;
   fillChooser();
-  const list = JSON.parse(await program.call('rides', state.asOf)).rides;
-  if (turn !== state.turn) return;
   const all = part('all-rides');
-  all.replaceChildren(el('summary', { text: `All rides: ${list.length}` }));
-  const fill = () => {
-    if (all.open && all.childElementCount === 1) all.append(rideTable([...list].reverse(), { ids: false, caption: 'Every ride before the date looked back from, latest first.' }));
-  };
+  all.replaceChildren(el('summary', { text: `All rides: ${weeks.reduce((sum, w) => sum + w.ride_count, 0)}` }));
+  // A long list is asked for when it is opened: an answer does not wait for it.
+  const fill = () => attempt(async () => {
+    if (!all.open || all.childElementCount > 1) return;
+    const list = JSON.parse(await program.call('rides', state.asOf)).rides;
+    if (turn === state.turn && all.childElementCount === 1) all.append(rideTable(list.reverse(), { ids: false, caption: 'Every ride before the date looked back from, latest first.' }));
+  });
   all.addEventListener('toggle', fill);
-  fill();
+  await fill();
 }
 
 function draw(review, options) {
@@ -220,8 +221,7 @@ async function drawForm() {
 async function answered(answers) {
   const rider = JSON.parse(await program.call('edit', JSON.stringify(answers)));
   if (rider.mistakes.length === 0 && ('time_zone' in answers.values || answers.columns)) {
-    say(answers.columns ? 'Columns were named: the files are read again.' : 'The time zone has changed: the files are read again.');
-    await readRider(state.files, state.folder, { rider: true, plan: true, notes: true });
+    await readRider(state.files, state.folder, { rider: true, plan: true, notes: true }, answers.columns ? 'Columns were named: ' : 'The time zone has changed: ');
   } else {
     await judge();
   }
