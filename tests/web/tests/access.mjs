@@ -65,8 +65,8 @@ check('Everything can be reached and used by keyboard, with the focus to be seen
   }
   for (const id of ['week', 'earlier', 'as-of', 'save-pdf', 'save-card', 'save-picture', 'save-rider', 'plan-week', 'plan-2026-06-23-0-kind', 'lay-out', 'rider-label', 'rider-power_w', 'rider-note-add', 'keep'])
     assert.ok(reached.has(id), `${id} is not reached by Tab`);
-  await page.focus('#later');
-  for (let i = 0; i < 9 && await page.evaluate(() => document.activeElement.id) !== 'save-pdf'; i++) await page.keyboard.press('Tab');
+  await page.focus('#earlier');
+  for (let i = 0; i < 15 && await page.evaluate(() => document.activeElement.id) !== 'save-pdf'; i++) await page.keyboard.press('Tab');
   const [download] = await Promise.all([page.waitForEvent('download'), page.keyboard.press('Enter')]);
   assert.equal(download.suggestedFilename(), 'review-2026-06-15.pdf');
 }));

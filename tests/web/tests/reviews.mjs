@@ -191,3 +191,29 @@ check('The list of all rides is asked for when it is opened, has every ride, and
   await answer(page, '#rider-power_w', '200');
   await page.waitForFunction(text => (document.querySelector('#all-rides tbody tr')?.textContent ?? text) !== text, before);
 }));
+
+check('Greek and Cyrillic are drawn as the terminal program draws them; other scripts are named in the pages with a font that has them', async () => {
+  const labelled = async (name, label) => {
+    const folder = join(work, name);
+    await cp(demo, folder, { recursive: true });
+    await writeFile(join(folder, 'rider.toml'), (await readFile(join(demo, 'rider.toml'), 'utf8')).replace('"Rider A"', `"${label}"`));
+    return folder;
+  };
+  const drawn = async page => {
+    await page.click('#pages summary');
+    await page.waitForSelector('.page-sheet svg');
+    return (await page.$$eval('.page-sheet svg', sheets => sheets.map(s => s.textContent).join(' '))).replaceAll('\u00a0', ' ').replaceAll(/\s+/g, ' ');
+  };
+  await onSite(async page => {
+    const folder = await labelled('greek', 'Αναβάτης Ездок');
+    await reviewOf(page, folder, '2026-06-22');
+    await same(page, await reviewed(folder, '--as-of', '2026-06-22'));
+    assert.ok((await drawn(page)).includes('Αναβάτης Ездок'));
+  });
+  await onSite(async page => {
+    await reviewOf(page, await labelled('japanese', '乗り手 راكب'), '2026-06-22');
+    assert.ok((await page.textContent('#review article .quiet')).includes('乗り手 راكب'));
+    const text = await drawn(page);
+    for (const words of ['[Chinese or Japanese]', '[Arabic]', 'IPAexGothic', 'Text in Arabic script is not set by this program']) assert.ok(text.includes(words), words);
+  });
+});
