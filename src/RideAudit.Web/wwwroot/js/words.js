@@ -35,8 +35,8 @@ export function shortDate(iso) {
 /** 1 h, 2 h 5 min, 55 min */
 export function duration(seconds) {
   const minutes = Math.round(seconds / 60);
-  const hours = Math.floor(minutes / 60);
-  return [hours > 0 && `${hours}\u00a0h`, (hours === 0 || minutes % 60 > 0) && `${minutes % 60}\u00a0min`].filter(Boolean).join('\u00a0');
+  const whole = Math.floor(minutes / 60);
+  return [whole > 0 && `${whole}\u00a0h`, (whole === 0 || minutes % 60 > 0) && `${minutes % 60}\u00a0min`].filter(Boolean).join('\u00a0');
 }
 
 /** A number with its unit, or a dash where it is not known; with so many decimals, or those it has. */
