@@ -3,6 +3,7 @@ using RideAudit.Formatting;
 using RideAudit.Report.Fonts;
 using RideAudit.Report.Pages;
 using RideAudit.Report.Pdf;
+using RideAudit.Units;
 
 namespace RideAudit.Report;
 
@@ -28,8 +29,13 @@ public static class ReviewPdf
     }
 
     /// <summary>As <see cref="Write(ReviewDocument, Stream, PageOptions, ReviewTraces)"/>, with given fonts.</summary>
-    internal static void Write(ReviewDocument review, Stream output, PageOptions options, FontSet fonts, ReviewTraces? traces = null) =>
-        output.Write(PdfMaker.Make(new ReviewPages(review, options, fonts, traces), fonts, Title(review), review.Summary.Headline, review.AsOf));
+    internal static void Write(ReviewDocument review, Stream output, PageOptions options, FontSet fonts, ReviewTraces? traces = null)
+    {
+        var laying = Phase.Begin("laying out pages");
+        var pages = new ReviewPages(review, options, fonts, traces);
+        laying?.Dispose();
+        output.Write(PdfMaker.Make(pages, fonts, Title(review), review.Summary.Headline, review.AsOf));
+    }
 
     /// <summary>The document's title.</summary>
     internal static string Title(ReviewDocument review) => $"{review.Rider.Label}, week of {Shown.FullDate(review.Week.StartsOn)}";

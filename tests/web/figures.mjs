@@ -48,7 +48,7 @@ const host = await serve(site);
 const seconds = from => ((performance.now() - from) / 1000).toFixed(1);
 const row = (...cells) => console.log(`| ${cells.join(' | ')} |`);
 const { files, plain, packed } = sizes(site);
-console.log(`${files} files, ${(plain / 1e6).toFixed(2)} MB, with Brotli ${(packed / 1e6).toFixed(2)} MB; load of the machine ${readFileSync('/proc/loadavg', 'utf8').split(' ')[0]}`);
+console.log(`${files} files, ${(plain / 1e6).toFixed(2)} MB, with Brotli ${(packed / 1e6).toFixed(2)} MB; load of the machine ${readFileSync('/proc/loadavg', 'utf8').split(' ')[0]}.\n`);
 row('what', 'wall, s', 'processor, s', 'own memory, MB', 'with shared libraries, MB');
 row('---', '---:', '---:', '---:', '---:');
 for (const folder of folders) {

@@ -8,17 +8,23 @@ namespace RideAudit.Cli.Output;
 /// <summary>The review as a PDF and as a picture, the roster's overview, and weeks to come.</summary>
 internal static class Drawing
 {
-    private static readonly Lock OneAtATime = new();
-
     /// <summary>All pages.</summary>
     public static void WritePdf(Stream stream, ReviewDocument document, ReviewTraces traces, PageOptions options) =>
         Into(stream, buffer => ReviewPdf.Write(document, buffer, options, traces));
 
     /// <summary>The card for a phone.</summary>
-    public static void WriteCard(Stream stream, ReviewDocument document) => Into(stream, buffer => ReviewPicture.WriteCard(document, buffer));
+    public static void WriteCard(Stream stream, ReviewDocument document)
+    {
+        PackedLibrary.Prepare();
+        Into(stream, buffer => ReviewPicture.WriteCard(document, buffer));
+    }
 
     /// <summary>Page one.</summary>
-    public static void WritePageOne(Stream stream, ReviewDocument document, PageOptions options) => Into(stream, buffer => ReviewPicture.WritePageOne(document, buffer, options));
+    public static void WritePageOne(Stream stream, ReviewDocument document, PageOptions options)
+    {
+        PackedLibrary.Prepare();
+        Into(stream, buffer => ReviewPicture.WritePageOne(document, buffer, options));
+    }
 
     /// <summary>A roster's overview.</summary>
     public static void WriteRoster(Stream stream, RosterDocument roster, PageOptions options) => Into(stream, buffer => RosterPdf.Write(roster, buffer, options));
@@ -29,8 +35,7 @@ internal static class Drawing
     private static void Into(Stream stream, Action<Stream> draw)
     {
         using var buffer = new MemoryStream();
-        lock (OneAtATime)
-            draw(buffer);
+        draw(buffer);
         buffer.WriteTo(stream);
     }
 }

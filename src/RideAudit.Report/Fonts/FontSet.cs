@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text;
+using RideAudit.Units;
 
 namespace RideAudit.Report.Fonts;
 
@@ -83,6 +84,9 @@ internal sealed class FontSet(SystemFonts system)
         _ => element,
     };
 
-    private static Face Load(string file) => Face.Open(InterPackage.Read(file))
-        ?? throw new InvalidDataException($"{file} of the font package cannot be read as a font.");
+    private static Face Load(string file)
+    {
+        using var phase = Phase.Begin("fonts");
+        return Face.Open(InterPackage.Read(file)) ?? throw new InvalidDataException($"{file} of the font package cannot be read as a font.");
+    }
 }

@@ -5,6 +5,7 @@ using RideAudit.Formatting;
 using RideAudit.Report.Drawing;
 using RideAudit.Report.Flow;
 using RideAudit.Report.Fonts;
+using RideAudit.Units;
 
 namespace RideAudit.Report.Pdf;
 
@@ -35,7 +36,9 @@ internal sealed class PdfMaker
         int[] leaves = [.. Enumerable.Range(0, pages.Count).Select(page => maker.AddPage(pages, page, set, tree, resources))];
         var kids = string.Join(' ', leaves.Select(PdfObjects.To));
         maker._objects.Set(tree, $"<</Type/Pages/Count {PdfObjects.Whole(leaves.Length)}/Kids [{kids}]>>");
+        var cutting = Phase.Begin("cutting fonts");
         var used = string.Concat(maker._fonts.Values.Select(font => $"/{font.Resource} {PdfObjects.To(font.Write(maker._objects))}"));
+        cutting?.Dispose();
         maker._objects.Set(resources, $"<</Font <<{used}>>>>");
         var day = Day.Format(date);
         var information = maker._objects.Add(
@@ -49,8 +52,11 @@ internal sealed class PdfMaker
     private int AddPage(IPages pages, int index, FontSet set, int tree, int resources)
     {
         var page = new PdfPage(set, pages.Sheet.Height, Embedded);
-        pages.Draw(index, page);
+        using (Phase.Begin("drawing"))
+            pages.Draw(index, page);
+        var packing = Phase.Begin("packing pages");
         var content = _objects.AddStream(Encoding.Latin1.GetBytes(page.Content));
+        packing?.Dispose();
         var links = page.Links.Count == 0 ? "" : $"/Annots [{string.Join('\n', page.Links)}]";
         var leaf = _objects.Reserve();
         _objects.Set(

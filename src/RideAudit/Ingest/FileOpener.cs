@@ -71,6 +71,12 @@ internal sealed class FileOpener(IngestContext context, ReadLimits limits, Cance
         return content with { Again = other => Hashed(FitRideReader.Read(name, kept, other), kept) };
     }
 
+    /// <summary>Opens what was unpacked from an archive.</summary>
+    private IReadOnlyList<FileContent> Open(string name, Unpacked unpacked, ArchiveLayers layers) =>
+        ContentSniffer.KindOf(unpacked.Bytes) == FileKind.Fit && !RiderTexts.Are(name)
+            ? [Read(name, unpacked.Bytes)]
+            : Open(name, unpacked.ToArray(), layers);
+
     /// <summary>Opens content that is in memory.</summary>
     public IReadOnlyList<FileContent> Open(string name, byte[] bytes, ArchiveLayers layers)
     {

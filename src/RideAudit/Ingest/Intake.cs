@@ -162,12 +162,12 @@ public sealed class Intake
         using var budget = layers.Budget;
         if (stream.CanSeek)
             return opener.Open(name, stream, stream.Length, layers);
-        var unpacked = Unpacking.Read(stream, 0, _limits, layers.Budget);
-        return unpacked.Outcome switch
+        using var unpacked = Unpacking.Read(stream, 0, _limits, layers.Budget);
+        return unpacked.Result switch
         {
-            Unpacking.Outcome.TooLarge => [NoRide.TooLarge(name, _limits)],
-            Unpacking.Outcome.Damaged => throw new IOException(),
-            _ => opener.Open(name, new MemoryStream(unpacked.Bytes, writable: false), unpacked.Bytes.Length, layers),
+            Unpacked.Outcome.TooLarge => [NoRide.TooLarge(name, _limits)],
+            Unpacked.Outcome.Damaged => throw new IOException(),
+            _ => opener.Open(name, unpacked.ToStream(), unpacked.Length, layers),
         };
     }
 

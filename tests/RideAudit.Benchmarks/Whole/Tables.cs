@@ -25,6 +25,7 @@ internal sealed class Tables(string program, bool isShort)
             Put("ten years", TenYears());
             Put("linear", Linear());
             Put("roster", Roster());
+            Put("browser", Browser());
         }
         finally
         {
@@ -122,6 +123,33 @@ internal sealed class Tables(string program, bool isShort)
             + string.Create(CultureInfo.InvariantCulture, $"\nOn the clock two cores are {contest.Ratio("one core", "two cores", r => r.Wall):0.00} times as fast as one.");
     }
 
+    private string Browser()
+    {
+        var tests = Path.Combine(_root, "tests", "web");
+        if (!Directory.Exists(Path.Combine(tests, "node_modules")))
+            return "The page was not measured: `npm ci --ignore-scripts` in tests/web was not run.\n";
+        var site = Path.Combine(_folder, "site");
+        if (Run(program, "page", "--site", site) is null)
+            return "The page was not measured: this program was built before the page, and carries none.\n";
+        string[] folders = [Path.Combine(_root, "testdata", "demo")];
+        if (!isShort)
+        {
+            RosterFolder.Make(Path.Combine(_folder, "year"), 1, 52);
+            folders = [.. folders, Named("a year", Path.Combine(_folder, "year", "rider-01")), Named("ten years", Path.Combine(_folder, "ten", "rider-01"))];
+        }
+        return Run("node", [Path.Combine(tests, "figures.mjs"), site, .. folders]) ?? throw new InvalidOperationException("tests/web/figures.mjs failed: see above.");
+    }
+
+    private string Named(string name, string folder) => Directory.CreateSymbolicLink(Path.Combine(_folder, name), folder).FullName;
+
+    private static string? Run(string program, params string[] arguments)
+    {
+        using var process = Process.Start(new ProcessStartInfo(program, arguments) { RedirectStandardOutput = true })!;
+        var said = process.StandardOutput.ReadToEnd();
+        process.WaitForExit();
+        return process.ExitCode == 0 ? said : null;
+    }
+
     private static (double Slope, double Start, double Fit) Line((double X, double Y)[] points)
     {
         var (x, y) = (points.Average(p => p.X), points.Average(p => p.Y));
@@ -154,11 +182,7 @@ internal sealed class Tables(string program, bool isShort)
     private static string Share(Contest contest, string name, string other) =>
         string.Create(CultureInfo.InvariantCulture, $"1/{contest.Ratio(other, name, r => r.Processor):0}");
 
-    private static string Said(string program, string argument)
-    {
-        using var process = Process.Start(new ProcessStartInfo(program, argument) { RedirectStandardOutput = true })!;
-        return process.StandardOutput.ReadToEnd().Trim();
-    }
+    private static string Said(string program, string argument) => Run(program, argument)?.Trim() ?? "unknown";
 
     private static string Repository()
     {

@@ -120,6 +120,12 @@ public sealed class KindOfRideTests
         Assert.Equal(RideKind.Unrated, FiguresOf(Ride(Flat(3600, 200)), new Rider()).Kind);
     }
 
+    [Theory]
+    [InlineData(599, RideKind.None)]
+    [InlineData(600, RideKind.Unrated)]
+    public void A_ride_under_ten_minutes_has_no_kind_whatever_is_not_known_of_it(int seconds, RideKind expected) =>
+        Assert.Equal(expected, FiguresOf(Ride(null, Flat(seconds, 150))).Kind);
+
     [Fact]
     public void A_normalised_power_of_exactly_60_percent_is_recovery_at_every_threshold()
     {

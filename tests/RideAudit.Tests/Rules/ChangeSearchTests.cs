@@ -158,6 +158,31 @@ public class ChangeSearchTests
     }
 
     [Fact]
+    public void A_ride_of_a_day_on_which_one_stands_every_week_stays_there()
+    {
+        var free = Sample.Plan();
+        var club = free with { Rider = free.Rider with { FixedRides = [new FixedRide(IsoDayOfWeek.Wednesday, PlannedKind.High, 50, null)] } };
+        RideFigures[] rides = [Tuesday(RideKind.High, 75), Wednesday(RideKind.High, 50), Saturday(RideKind.Long, 150)];
+
+        Assert.Equal(Monday.PlusDays(2), Assert.Single(Find(free, rides)!.Changes).From);
+        Assert.Equal((ChangeKind.Move, Monday.PlusDays(1)), (Find(club, rides)!.Changes.Single().Kind, Find(club, rides)!.Changes.Single().From));
+    }
+
+    [Fact]
+    public void An_events_ride_is_not_touched_though_another_costs_more()
+    {
+        var plan = Sample.Plan(6.5, Experience.Regular, null, new PlanException(Monday.PlusDays(5), Monday.PlusDays(5), ExceptionKind.Event));
+        RideFigures[] others = [.. Enumerable.Range(0, 7).Where(d => d != 5).Select(d => Sample.Ride(Monday.PlusDays(d), RideKind.Endurance, 80 + d))];
+        var parade = Saturday(RideKind.Endurance, 70);
+
+        var change = Find(plan, [.. others, parade])!;
+
+        Assert.Contains("rest-days", change.Keeps);
+        Assert.NotEqual(parade.File, Assert.Single(change.Changes).Ride);
+        Assert.Equal(parade.File, Find(Sample.Plan(), [.. others, parade])!.Changes.MinBy(c => c.Ride == parade.File ? 0 : 1)!.Ride);
+    }
+
+    [Fact]
     public void An_easy_ride_is_lengthened_by_half_of_itself_at_most()
     {
         RideFigures[] others = [Tuesday(RideKind.High, 60), Saturday(RideKind.Endurance, 60), Sample.Ride(Monday.PlusDays(6), RideKind.Endurance, 60)];

@@ -2,6 +2,7 @@ using NodaTime;
 using RideAudit.Figures;
 using RideAudit.Plan;
 using RideAudit.Rules;
+using RideAudit.Rules.Changes;
 using RideAudit.Units;
 
 namespace RideAudit.Tests.Rules;
@@ -127,6 +128,20 @@ public class HardDayTests
         var with = Sample.Judge("long-ride-first", Sample.Review([.. rides, Sample.Ride(Monday.PlusDays(6), RideKind.Long, 150, 9)], Sample.Plan()));
 
         Assert.Equal((verdict, Verdict.Kept), (without.Verdict, with.Verdict));
+    }
+
+    [Fact]
+    public void Where_the_long_ride_is_missing_beside_three_hard_days_the_change_gives_the_long_ride()
+    {
+        RideFigures[] rides = [On(1, RideKind.Threshold), On(3, RideKind.Threshold), On(5, RideKind.Threshold), Sample.Ride(Monday.PlusDays(6), RideKind.Endurance, 110, 7)];
+        var review = Sample.Review(rides, Sample.Plan());
+        var findings = RuleBook.Standard.Judge(review);
+
+        var change = ChangeSearch.Find(review, findings);
+
+        Assert.Equal("long-ride-first", RuleBook.MostSerious(findings)[0].Rule);
+        Assert.Equal(ChangeKind.Lengthen, Assert.Single(change!.Changes).Kind);
+        Assert.Contains("long-ride-first", change.Keeps);
     }
 
     [Fact]

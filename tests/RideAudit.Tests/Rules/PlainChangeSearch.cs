@@ -46,12 +46,14 @@ internal sealed class PlainChangeSearch
             from first in single.SelectMany(of => of(a))
             from second in single.SelectMany(of => of(b))
             select new[] { first, second };
-        foreach (var candidates in new[] { Class(Moves), Swaps(), Class(Eased), Class(LeftOut), Class(Lengthened), Class(RiddenLong), two })
+        var classes = new[] { Class(Moves), Swaps(), Class(Eased), Class(LeftOut), Class(Lengthened), Class(RiddenLong), two };
+        // The long ride that the rule asks for first, and only where no change gives it one hard day fewer.
+        foreach (var (candidates, inFull) in classes.Select(c => (c, true)).Concat(classes.Select(c => (c, false))))
         {
             var winner = candidates
                 .Where(IsSensible)
                 .Select(c => (Candidate: c, Keeps: KeepsOf(c)))
-                .Where(c => c.Keeps.Contains(_lead))
+                .Where(c => c.Keeps.Contains(_lead) && (!inFull || _lead != "long-ride-first" || HasLongRide(c.Candidate)))
                 .OrderByDescending(c => c.Keeps.Count)
                 .ThenBy(c => KeySessions([]) - KeySessions(c.Candidate))
                 .ThenBy(c => Math.Round(c.Candidate.Sum(Cost), 6))
@@ -199,12 +201,19 @@ internal sealed class PlainChangeSearch
         return edit.Kind == ChangeKind.Lengthen || edit.Now!.DurationSeconds < 7200 || minutes <= most;
     }
 
-    private List<string> KeepsOf(Edit[] edits)
+    private ImmutableArray<Finding> After(Edit[] edits)
     {
         var then = Then(edits);
         var days = _week.Week.Days.Select(d => DayFacts.Build(d.Date, then.Where(r => r.Date == d.Date), d.OtherSeconds, _week.Plan.Limits)).ToImmutableArray();
         var changed = WeekFacts.Build(days, _week.Week.LoadBefore, _week.Week.FirstRideOn, _week.Week.Exception, _week.Week.DaysThatCount);
-        var after = RuleBook.Standard.Judge(new WeekUnderReview(changed, _week.Past, _week.Plan));
+        return RuleBook.Standard.Judge(new WeekUnderReview(changed, _week.Past, _week.Plan));
+    }
+
+    private bool HasLongRide(Edit[] edits) => After(edits).Single(f => f.Rule == "long-ride").Verdict is Verdict.Kept or Verdict.Watch;
+
+    private List<string> KeepsOf(Edit[] edits)
+    {
+        var after = After(edits);
         var pairs = _before.Zip(after).ToList();
         return pairs.Exists(p => Array.IndexOf(BestToWorst, p.Second.Verdict) > Array.IndexOf(BestToWorst, p.First.Verdict))
             ? []

@@ -12,27 +12,21 @@ internal static class GzipReader
     {
         if (layers.Gzips >= ArchiveLayers.MostGzips)
             return Refused(name, "packed too often", "This file is packed with gzip over and over: unpack it by hand.");
-        var unpacked = Unpack(bytes, work.Limits, layers.Budget);
-        if (unpacked.Outcome == Unpacking.Outcome.TooLarge)
-            return [NoRide.TooLarge(name, work.Limits)];
-        if (unpacked.Bytes.Length == 0)
-            return Refused(name, "damaged archive", "This gzip file is damaged from its beginning: copy it again from where it came.");
-        var contents = work.Open(name, unpacked.Bytes, layers with { Gzips = layers.Gzips + 1 });
-        return unpacked.Outcome == Unpacking.Outcome.Whole ? contents : [.. contents.Select(c => c.With(w => WithWarning(w, unpacked.Bytes.Length)))];
-    }
-
-    private static Unpacking.Result Unpack(byte[] bytes, ReadLimits limits, ArchiveLayers.UnpackBudget budget)
-    {
         using var stream = new GZipStream(new MemoryStream(bytes, writable: false), CompressionMode.Decompress);
-        var unpacked = Unpacking.Read(stream, 4L * bytes.Length, limits, budget);
+        using var unpacked = Unpacking.Read(stream, LengthSaid(bytes), work.Limits, layers.Budget);
+        if (unpacked.Result == Unpacked.Outcome.TooLarge)
+            return [NoRide.TooLarge(name, work.Limits)];
+        if (unpacked.Length == 0)
+            return Refused(name, "damaged archive", "This gzip file is damaged from its beginning: copy it again from where it came.");
+        var contents = work.Open(name, unpacked, layers with { Gzips = layers.Gzips + 1 });
         // A stream that is simply cut ends without complaint; the length at its end then disagrees.
-        return unpacked.Outcome == Unpacking.Outcome.Whole && !LengthAgrees(bytes, unpacked.Bytes.Length)
-            ? unpacked with { Outcome = Unpacking.Outcome.Damaged }
-            : unpacked;
+        var isWhole = unpacked.Result == Unpacked.Outcome.Whole && LengthSaid(bytes) == unpacked.Length;
+        return isWhole ? contents : [.. contents.Select(c => c.With(w => WithWarning(w, unpacked.Length)))];
     }
 
-    private static bool LengthAgrees(byte[] bytes, int unpacked) =>
-        bytes.Length >= FewestBytes && BinaryPrimitives.ReadUInt32LittleEndian(bytes.AsSpan(bytes.Length - 4)) == (uint)unpacked;
+    /// <summary>The length that the end of the file gives for what it unpacks to (modulo 2³²); −1 where it is too short to give one.</summary>
+    private static long LengthSaid(byte[] bytes) =>
+        bytes.Length >= FewestBytes ? BinaryPrimitives.ReadUInt32LittleEndian(bytes.AsSpan(bytes.Length - 4)) : -1;
 
     private static FileContent WithWarning(FileContent content, int bytes) => content.IsOfUse
         ? content with

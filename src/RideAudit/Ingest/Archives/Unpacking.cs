@@ -1,3 +1,5 @@
+using System.Buffers;
+
 namespace RideAudit.Ingest.Archives;
 
 /// <summary>Unpacks a stream with a cap on the result; of a damaged one, what came before the damage.</summary>
@@ -7,60 +9,39 @@ internal static class Unpacking
     private const int LargestPieceBytes = 1 << 20;
 
     /// <param name="packed">Gives the unpacked bytes; read to its end, its damage or the limit.</param>
-    /// <param name="expected">Bytes expected, for the first allocation only; nothing is believed.</param>
+    /// <param name="expected">Bytes expected, for the first array only; nothing is believed.</param>
     /// <param name="limits">The largest result, bytes.</param>
     /// <param name="budget">Told of every byte unpacked.</param>
-    public static Result Read(Stream packed, long expected, ReadLimits limits, ArchiveLayers.UnpackBudget budget)
+    public static Unpacked Read(Stream packed, long expected, ReadLimits limits, ArchiveLayers.UnpackBudget budget)
     {
         // Pieces and not one growing array, which would be in memory twice whenever it grows.
         var pieces = new List<byte[]>();
-        long length = 0;
+        var piece = Array.Empty<byte>();
+        var (length, filled) = (0, 0);
         try
         {
             while (true)
             {
-                var piece = new byte[Math.Clamp(expected - length, ChunkBytes, LargestPieceBytes)];
-                var read = packed.ReadAtLeast(piece, 1, throwOnEndOfStream: false);
+                if (filled == piece.Length)
+                {
+                    // One byte more, so that the end is met without another piece.
+                    piece = ArrayPool<byte>.Shared.Rent((int)Math.Clamp(expected - length + 1, ChunkBytes, LargestPieceBytes));
+                    pieces.Add(piece);
+                    filled = 0;
+                }
+                var read = packed.Read(piece, filled, piece.Length - filled);
                 if (read == 0)
-                    return new Result(Joined(pieces, length), Outcome.Whole);
+                    return Unpacked.Of(pieces, length, Unpacked.Outcome.Whole);
                 budget.Spend(read);
-                length += read;
-                if (length > limits.LargestFileBytes || budget.IsSpent)
-                    return new Result([], Outcome.TooLarge);
+                if (length > limits.LargestFileBytes - read || budget.IsSpent)
+                    return Unpacked.TooLarge(pieces);
+                (length, filled) = (length + read, filled + read);
                 budget.Hold(length);
-                pieces.Add(read == piece.Length ? piece : piece[..read]);
             }
         }
         catch (Exception e) when (e is InvalidDataException or IOException)
         {
-            return new Result(Joined(pieces, length), Outcome.Damaged);
+            return Unpacked.Of(pieces, length, Unpacked.Outcome.Damaged);
         }
-    }
-
-    private static byte[] Joined(List<byte[]> pieces, long length)
-    {
-        if (pieces.Count == 1)
-            return pieces[0];
-        var whole = new byte[length];
-        var at = 0;
-        foreach (var piece in pieces)
-        {
-            piece.CopyTo(whole, at);
-            at += piece.Length;
-        }
-        return whole;
-    }
-
-    /// <summary>What unpacking gave.</summary>
-    /// <param name="Bytes">The bytes; of a damaged stream those before the damage.</param>
-    /// <param name="Outcome">Whole, damaged on the way, or larger than is read.</param>
-    internal readonly record struct Result(byte[] Bytes, Outcome Outcome);
-
-    /// <summary>How unpacking went.</summary>
-    internal enum Outcome
-    {
-        Whole,
-        Damaged,
-        TooLarge,
     }
 }

@@ -72,13 +72,13 @@ internal static class ZipReader
     private static IReadOnlyList<FileContent> Unpack(string name, ZipArchiveEntry entry, ArchiveLayers layers, ArchiveWork work)
     {
         using var stream = entry.Open();
-        var unpacked = Unpacking.Read(stream, entry.Length, work.Limits, layers.Budget);
-        if (unpacked.Outcome == Unpacking.Outcome.TooLarge)
+        using var unpacked = Unpacking.Read(stream, entry.Length, work.Limits, layers.Budget);
+        if (unpacked.Result == Unpacked.Outcome.TooLarge)
             return layers.Budget.IsSpent ? [] : [NoRide.TooLarge(name, work.Limits)];
-        if (unpacked.Bytes.Length == 0)
-            return unpacked.Outcome == Unpacking.Outcome.Damaged ? throw new InvalidDataException() : [NoRide.Refuse(name, FileKind.Empty)];
-        var contents = work.Open(name, unpacked.Bytes, layers);
-        var isWhole = unpacked.Outcome == Unpacking.Outcome.Whole && Crc32.Of(unpacked.Bytes) == entry.Crc32;
+        if (unpacked.Length == 0)
+            return unpacked.Result == Unpacked.Outcome.Damaged ? throw new InvalidDataException() : [NoRide.Refuse(name, FileKind.Empty)];
+        var contents = work.Open(name, unpacked, layers);
+        var isWhole = unpacked.Result == Unpacked.Outcome.Whole && Crc32.Of(unpacked.Bytes) == entry.Crc32;
         return isWhole ? contents : [.. contents.Select(c => c.With(WithWarning))];
     }
 

@@ -1,3 +1,4 @@
+using System.Buffers;
 using System.Collections.Immutable;
 using RideAudit.Fit;
 using RideAudit.Fit.Messages;
@@ -7,13 +8,16 @@ using RideAudit.Units;
 namespace RideAudit.Ingest.Fit;
 
 /// <summary>The moment of each record, event and summary, after repairs: clocks that were never set, or set in mid-ride.</summary>
-internal sealed class FitClock
+/// <remarks>The times lie in a lent array, given back when disposed.</remarks>
+internal sealed class FitClock : IDisposable
 {
+    private readonly long[] _lent;
     private readonly ClockRepair _repair;
     private readonly long _shift;
 
-    private FitClock(ClockRepair repair, long shift, bool dateFromName)
+    private FitClock(long[] lent, ClockRepair repair, long shift, bool dateFromName)
     {
+        _lent = lent;
         _repair = repair;
         _shift = shift;
         DateFromName = dateFromName;
@@ -30,8 +34,8 @@ internal sealed class FitClock
     /// <summary>Records, with or without a usable time.</summary>
     public int Records => _repair.Seconds.Length;
 
-    /// <summary>Unix seconds of all records; null where one has no usable time, or where the file's name gave the date.</summary>
-    public long[]? AllSeconds => _shift == 0 && _repair.HasAllTimes ? _repair.Seconds : null;
+    /// <summary>Unix seconds of all records; nothing where one has no usable time, or where the file's name gave the date.</summary>
+    public ReadOnlySpan<long> AllSeconds => _shift == 0 && _repair.HasAllTimes ? _repair.Seconds : [];
 
     /// <summary>Unix seconds of a record.</summary>
     /// <param name="record">Its place among the records.</param>
@@ -59,18 +63,24 @@ internal sealed class FitClock
     {
         using var phase = Phase.Begin("clock");
         var times = part.Records.Timestamps;
-        var seconds = new long[times.Length];
+        var lent = ArrayPool<long>.Shared.Rent(times.Length);
+        var seconds = lent.AsMemory(0, times.Length);
         for (var i = 0; i < times.Length; i++)
-            seconds[i] = times[i] == RecordChannels.NoTime ? ClockRepair.NoTime : FitTime.ToUnixSeconds(times[i]);
+            lent[i] = times[i] == RecordChannels.NoTime ? ClockRepair.NoTime : FitTime.ToUnixSeconds(times[i]);
         var repair = ClockRepair.Of(seconds, TimerOf(part));
         if (FirstSecond(part, repair) is not { } first || IsDate(Latest(repair) ?? first))
-            return new FitClock(repair, 0, false);
+            return new FitClock(lent, repair, 0, false);
         if (before is { DateFromName: true } && Latest(before._repair) is { } end && first >= end)
-            return new FitClock(repair, before._shift, true);
+            return new FitClock(lent, repair, before._shift, true);
         if (before is { DateFromName: true } || NameDates.In(name) is not { } named)
+        {
+            ArrayPool<long>.Shared.Return(lent);
             return null;
-        return new FitClock(repair, context.AtLocal(named.At).ToUnixTimeSeconds() - first, true);
+        }
+        return new FitClock(lent, repair, context.AtLocal(named.At).ToUnixTimeSeconds() - first, true);
     }
+
+    public void Dispose() => ArrayPool<long>.Shared.Return(_lent);
 
     /// <summary>The timer ran from one moment to another when it was started before, and no stop lies between.</summary>
     private static Func<long, long, bool> TimerOf(FitPart part)
@@ -85,13 +95,11 @@ internal sealed class FitClock
     }
 
     private static long? FirstSecond(FitPart part, ClockRepair repair) =>
-        Array.FindIndex(repair.Seconds, HasTime) is >= 0 and var first
+        repair.Seconds.IndexOfAnyExcept(ClockRepair.NoTime) is >= 0 and var first
             ? repair.Seconds[first]
             : (part.Sessions.FirstOrDefault(s => s.StartTime is not null)?.StartTime is { } start ? FitTime.ToUnixSeconds(start) : null);
 
-    private static long? Latest(ClockRepair repair) => Array.FindLastIndex(repair.Seconds, HasTime) is >= 0 and var last ? repair.Seconds[last] : null;
-
-    private static bool HasTime(long second) => second != ClockRepair.NoTime;
+    private static long? Latest(ClockRepair repair) => repair.Seconds.LastIndexOfAnyExcept(ClockRepair.NoTime) is >= 0 and var last ? repair.Seconds[last] : null;
 
     private static bool IsDate(long unixSeconds) => unixSeconds >= FitTime.ToUnixSeconds(FitTime.FirstDate);
 }

@@ -30,9 +30,11 @@ internal static class FitRideReader
                 notices.Add(FitNotices.NoDate(name));
                 continue;
             }
+            clock?.Dispose();
             clock = found;
             recordings.AddRange(new FitPartReader(name, part, found, context).Recordings());
         }
+        clock?.Dispose();
         if (recordings.Count == 0)
             return new FileContent { File = name, Notices = [notices.FirstOrDefault() ?? FitNotices.NothingToUse(name, file)] };
         return new FileContent

@@ -14,7 +14,7 @@ internal static class FitTracks
     /// <param name="withPower">False where the power is not the rider's.</param>
     public static Track Of(FitPart part, FitClock clock, FitSession? session, FitSessions.Window window, bool withPower)
     {
-        var (rows, seconds) = Inside(clock, window);
+        var seconds = Inside(clock, window, out var rows);
         var records = part.Records;
         return new Track
         {
@@ -30,19 +30,22 @@ internal static class FitTracks
         };
     }
 
-    /// <summary>The records that belong to the session; null for all of them, as in most files.</summary>
-    private static (int[]? Rows, long[] Seconds) Inside(FitClock clock, FitSessions.Window window)
+    /// <summary>The seconds of the records that belong to the session.</summary>
+    /// <param name="rows">Which records these are; null for all of them, as in most files.</param>
+    private static ReadOnlySpan<long> Inside(FitClock clock, FitSessions.Window window, out int[]? rows)
     {
-        if (window == FitSessions.Window.All && clock.AllSeconds is { } all)
-            return (null, all);
-        var (rows, seconds) = (new List<int>(), new List<long>());
+        rows = null;
+        if (window == FitSessions.Window.All && clock.AllSeconds is { IsEmpty: false } all)
+            return all;
+        var (inside, seconds) = (new List<int>(), new List<long>());
         for (var i = 0; i < clock.Records; i++)
             if (clock.TryGetSecond(i, out var second) && window.Holds(second))
             {
-                rows.Add(i);
+                inside.Add(i);
                 seconds.Add(second);
             }
-        return ([.. rows], [.. seconds]);
+        rows = [.. inside];
+        return seconds.ToArray();
     }
 
     /// <summary>Events by time, never by place: some devices write them all at the end.</summary>

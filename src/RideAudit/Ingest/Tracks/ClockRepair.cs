@@ -25,18 +25,19 @@ internal sealed class ClockRepair
     /// <summary>Stands for no usable time.</summary>
     public const long NoTime = long.MinValue;
 
+    private readonly Memory<long> _seconds;
     private readonly Func<long, long, bool> _ranOver;
     private readonly List<ClockRun> _runs;
     private readonly long[] _shifts;
     private readonly List<string> _remarks = [];
 
-    private ClockRepair(long[] seconds, Func<long, long, bool> ranOver)
+    private ClockRepair(Memory<long> seconds, Func<long, long, bool> ranOver)
     {
-        Seconds = seconds;
+        _seconds = seconds;
         _ranOver = ranOver;
-        if (IsOneSoundClock(seconds))
+        if (IsOneSoundClock(Seconds))
         {
-            (_runs, _shifts) = ([ClockRun.Of(seconds)], [0]);
+            (_runs, _shifts) = ([ClockRun.Of(Seconds)], [0]);
             HasAllTimes = true;
             return;
         }
@@ -46,11 +47,11 @@ internal sealed class ClockRepair
         _shifts = new long[_runs.Count];
         ShiftRuns();
         CountStepsBack();
-        HasAllTimes = Array.IndexOf(seconds, NoTime) < 0;
+        HasAllTimes = !Seconds.Contains(NoTime);
     }
 
     /// <summary>Each row's time after repair, s; <see cref="NoTime"/> for a row without a usable one.</summary>
-    public long[] Seconds { get; }
+    public Span<long> Seconds => _seconds.Span;
 
     /// <summary>True when every row has a usable time.</summary>
     public bool HasAllTimes { get; }
@@ -60,9 +61,9 @@ internal sealed class ClockRepair
 
     public ImmutableArray<string> Remarks => [.. _remarks];
 
-    /// <param name="seconds">Times in the order of the file; the array is taken over.</param>
+    /// <param name="seconds">Times in the order of the file; they are repaired in place.</param>
     /// <param name="ranOver">Tells of two times, the earlier first, whether the timer is known to have run from one to the other; null where nothing is known.</param>
-    public static ClockRepair Of(long[] seconds, Func<long, long, bool>? ranOver = null) => new(seconds, ranOver ?? ((_, _) => false));
+    public static ClockRepair Of(Memory<long> seconds, Func<long, long, bool>? ranOver = null) => new(seconds, ranOver ?? ((_, _) => false));
 
     /// <summary>The repaired time of something that is no row, such as an event: by the clock its time is nearest to.</summary>
     public long Map(long second)
@@ -89,9 +90,10 @@ internal sealed class ClockRepair
     {
         var runs = new List<ClockRun>();
         var run = default(ClockRun);
-        for (var i = 0; i < Seconds.Length; i++)
+        var seconds = Seconds;
+        for (var i = 0; i < seconds.Length; i++)
         {
-            var second = Seconds[i];
+            var second = seconds[i];
             if (second == NoTime)
                 continue;
             if (run.Count > 0 && (second - run.Last < -StepBackSeconds || IsJump(run.Last, second)))
@@ -123,7 +125,7 @@ internal sealed class ClockRepair
                 && (isLast ? runs[k - 1].Count > FewRows : !IsJump(runs[k - 1].Last, runs[k + 1].First));
             if (runs[k].Count > FewRows || !isStray)
                 continue;
-            Array.Fill(Seconds, NoTime, runs[k].From, runs[k].To - runs[k].From);
+            Seconds[runs[k].From..runs[k].To].Fill(NoTime);
             dropped += runs[k].Count;
         }
         if (dropped > 0)
@@ -197,7 +199,7 @@ internal sealed class ClockRepair
         public long High { get; private set; }
 
         /// <summary>All rows, in order of time.</summary>
-        public static ClockRun Of(long[] seconds) => new()
+        public static ClockRun Of(ReadOnlySpan<long> seconds) => new()
         {
             To = seconds.Length,
             Count = seconds.Length,

@@ -37,7 +37,7 @@ internal sealed class SampleRows
     public Track ToTrack(long zero, double? storedTimerSeconds, List<string> remarks)
     {
         var (whole, rows) = WholeSeconds();
-        var clock = ClockRepair.Of([.. whole.Select(s => zero + s)]);
+        var clock = ClockRepair.Of(whole.Select(s => zero + s).ToArray());
         remarks.AddRange(clock.Remarks);
         var kept = Enumerable.Range(0, rows.Count).Where(i => clock.Seconds[i] != ClockRepair.NoTime).ToArray();
         float[]? Column(SampleRow.Channel channel)

@@ -23,13 +23,17 @@ internal static class ChangeSearch
         if (!broken.Any(r => r.IsChangeSought))
             return null;
         var lead = broken[0];
-        var judge = new ChangeJudge(week, book ?? RuleBook.Standard, lead);
-        foreach (var candidates in new ChangeClasses(week).InOrder)
+        // What the rule asks for comes before its letter: of three hard days without a long ride, one ridden easy is no long ride.
+        foreach (var inFull in (ReadOnlySpan<bool>)[true, false])
         {
-            if (Best(candidates, judge) is not { } best)
-                continue;
-            var keeps = judge.Keeps(best.Week);
-            return new SmallestChange(best.Changes, [.. keeps.Select(r => r.Id)], ChangeSentence.For(best.Changes, keeps, week.Week));
+            var judge = new ChangeJudge(week, book ?? RuleBook.Standard, lead, inFull);
+            foreach (var candidates in new ChangeClasses(week).InOrder)
+            {
+                if (Best(candidates, judge) is not { } best)
+                    continue;
+                var keeps = judge.Keeps(best.Week);
+                return new SmallestChange(best.Changes, [.. keeps.Select(r => r.Id)], ChangeSentence.For(best.Changes, keeps, week.Week));
+            }
         }
         return new SmallestChange([], [], ChangeSentence.None(lead));
     }
