@@ -134,4 +134,8 @@ internal static partial class Bridge
     /// <summary>The desk as JSON, those who need the coach first.</summary>
     [JSExport]
     internal static string DeskRoster(string asOf) => _desk.Json(asOf.Length > 0 ? asOf : _workshop.Today);
+
+    /// <summary>What the page shows beside the desk's figures, as JSON.</summary>
+    [JSExport]
+    internal static string DeskScreen(string asOf) => _desk.ScreenJson(asOf.Length > 0 ? asOf : _workshop.Today);
 }

@@ -1,4 +1,7 @@
+using System.Text.Json;
 using NodaTime.Text;
+using RideAudit.Document;
+using RideAudit.Report;
 using RideAudit.Review;
 
 namespace RideAudit.Web;
@@ -19,7 +22,13 @@ internal sealed class Desk
         _riders.Add(new RosterInput(folder, review, why, null) { HasRiderFile = workshop.HasRiderFile });
     }
 
-    /// <summary>The overview.</summary>
+    /// <summary>The overview, as the terminal program's JSON.</summary>
     /// <param name="asOf">The date it looks back from, ISO 8601.</param>
-    public string Json(string asOf) => Document.Json.ReviewJson.Write(RosterBuilder.Build(LocalDatePattern.Iso.Parse(asOf).Value, _riders));
+    public string Json(string asOf) => Document.Json.ReviewJson.Write(Build(asOf));
+
+    /// <summary>What the page shows beside the overview's figures, as JSON: the sentences at the top and the riders' last weeks, drawn and in words.</summary>
+    /// <param name="asOf">The date it looks back from, ISO 8601.</param>
+    public string ScreenJson(string asOf) => JsonSerializer.Serialize(RosterScreen.Of(Build(asOf)), PageJson.Default.RosterScreen);
+
+    private RosterDocument Build(string asOf) => RosterBuilder.Build(LocalDatePattern.Iso.Parse(asOf).Value, _riders);
 }

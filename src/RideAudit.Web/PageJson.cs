@@ -1,4 +1,5 @@
 using System.Text.Json.Serialization;
+using RideAudit.Report;
 
 namespace RideAudit.Web;
 
@@ -7,5 +8,6 @@ namespace RideAudit.Web;
 [JsonSerializable(typeof(RiderForm.Answers))]
 [JsonSerializable(typeof(WeeksAhead.State), TypeInfoPropertyName = "Plan")]
 [JsonSerializable(typeof(PlanSheets.RowChange))]
+[JsonSerializable(typeof(RosterScreen))]
 [JsonSerializable(typeof(NoteTable.Note[]), TypeInfoPropertyName = "Notes")]
 internal sealed partial class PageJson : JsonSerializerContext;

@@ -12,7 +12,7 @@ namespace RideAudit.Web;
 internal sealed class PlanSheets
 {
     private static readonly PlanColumn[] Edited =
-        [PlanColumn.Date, PlanColumn.Kind, PlanColumn.Minutes, PlanColumn.Session, PlanColumn.Note, PlanColumn.Stress, PlanColumn.Blocks];
+        [PlanColumn.Date, PlanColumn.Kind, PlanColumn.Minutes, PlanColumn.Session, PlanColumn.Note, PlanColumn.Stress, PlanColumn.Blocks, PlanColumn.Exception];
 
     private ImmutableArray<PlanSheet> _sheets = [];
     private bool _isEdited;

@@ -32,6 +32,7 @@ internal sealed class WeeksAhead(FolderContent content, Plan.Rider rider, Review
             [.. weeks.Select(Iso)],
             rows,
             [.. Enum.GetValues<PlannedKind>().Select(PlannedKinds.WordOf)],
+            [.. Enum.GetValues<ExceptionKind>().Select(Words.Of)],
             [.. sheets.Mistakes()]);
         return JsonSerializer.Serialize(state, PageJson.Default.Plan);
     }
@@ -57,6 +58,7 @@ internal sealed class WeeksAhead(FolderContent content, Plan.Rider rider, Review
     /// <param name="Weeks">Weeks that can be chosen.</param>
     /// <param name="Rows">Every row.</param>
     /// <param name="Kinds">The words of planned kinds.</param>
+    /// <param name="Exceptions">The words of what a day can be excepted for.</param>
     /// <param name="Mistakes">What is wrong with whole tables.</param>
-    internal sealed record State(string First, string[] Weeks, PlanSheets.Row[] Rows, string[] Kinds, string[] Mistakes);
+    internal sealed record State(string First, string[] Weeks, PlanSheets.Row[] Rows, string[] Kinds, string[] Exceptions, string[] Mistakes);
 }

@@ -1,5 +1,6 @@
 import { run } from './lib/check.mjs';
 import './tests/reviews.mjs';
+import './tests/desk.mjs';
 import './tests/rider.mjs';
 import './tests/plan.mjs';
 import './tests/security.mjs';

@@ -17,6 +17,9 @@ internal sealed class SmallLine(IReadOnlyList<SmallWeek> weeks)
     /// <summary>Depth, dates included, pt.</summary>
     public const float Depth = BlocksDepth + DateDepth;
 
+    /// <summary>Depth without dates, pt: the blocks, and the bars under them.</summary>
+    public const float UndatedDepth = BlocksDepth + 3;
+
     private const float WeekWidth = 42;
     private const float Gap = 7;
     private const float BlocksDepth = 25;
@@ -27,7 +30,8 @@ internal sealed class SmallLine(IReadOnlyList<SmallWeek> weeks)
     /// <param name="surface">The page.</param>
     /// <param name="x">Left edge of the room for four weeks.</param>
     /// <param name="y">Top.</param>
-    public void Draw(Surface surface, float x, float y)
+    /// <param name="dated">With each week's first day under it.</param>
+    public void Draw(Surface surface, float x, float y, bool dated = true)
     {
         SmallWeek.Day[] ridden = [.. weeks.SelectMany(week => week.Days).Where(day => day.Hours > 0)];
         var scale = WeekScale.Of(ridden.Select(day => day.Hours), ridden.Select(Share));
@@ -37,7 +41,8 @@ internal sealed class SmallLine(IReadOnlyList<SmallWeek> weeks)
         {
             var left = x + Width - ((weeks.Count - i) * (WeekWidth + Gap)) + Gap;
             DrawWeek(surface, weeks[i], left, y + BlocksDepth, hour, unit);
-            surface.Text(Shown.ShortDate(weeks[i].StartsOn), Styles.Tiny, left + (WeekWidth / 2), y + BlocksDepth + 10, Align.Middle);
+            if (dated)
+                surface.Text(Shown.ShortDate(weeks[i].StartsOn), Styles.Tiny, left + (WeekWidth / 2), y + BlocksDepth + 10, Align.Middle);
         }
     }
 

@@ -1,9 +1,11 @@
 using NodaTime;
 using RideAudit.Document;
 using RideAudit.Formatting;
+using RideAudit.Plan;
 using RideAudit.Report.Drawing;
 using RideAudit.Report.Look;
 using RideAudit.Rules;
+using RideAudit.Weeks;
 
 namespace RideAudit.Report.Words;
 
@@ -57,6 +59,9 @@ internal static class RosterWords
         + string.Join(" ", rider.Verdicts.GroupBy(one => one.Verdict).OrderByDescending(group => group.Key)
             .Select(group => $"{Shown.Capital(Formatting.Words.Of(group.Key))}: {string.Join(", ", group.Select(one => one.Name))}."));
 
+    /// <summary>A rider's small spacing lines in words; empty without weeks.</summary>
+    public static string Weeks(RosterEntry rider) => string.Join(" ", rider.Weeks.Select(Week));
+
     /// <summary>A need's mark and word.</summary>
     public static void DrawNeed(Surface surface, RosterEntry rider, float markAt, float wordAt, float baseline)
     {
@@ -70,6 +75,22 @@ internal static class RosterWords
         var wanting = rider.Need is RosterNeed.Broken or RosterNeed.Watch;
         return (wanting ? Styles.Strong : Styles.Body) with { Colour = wanting ? Palette.Rust : Palette.Ink };
     }
+
+    private static string Week(SmallWeek week)
+    {
+        SmallWeek.Day[] ridden = [.. week.Days.Where(day => day.Hours > 0)];
+        var lead = $"Week of {Shown.Date(week.StartsOn)}: ";
+        if (ridden.Length == 0)
+            return lead + "no ride" + Excepted(week) + ".";
+        var hard = ridden.Count(day => day.Kind is DayKind.High or DayKind.Threshold);
+        var stress = ridden.All(day => day.Stress is not null) ? $", stress {Shown.Number(ridden.Sum(day => day.Stress ?? 0))}" : "";
+        return $"{lead}{Shown.Hours(ridden.Sum(day => day.Hours))} on {Shown.Tally(ridden.Length, "day")}{stress}, "
+            + $"{(hard == 0 ? "no hard day" : Shown.Tally(hard, "hard day"))}{Excepted(week)}.";
+    }
+
+    private static string Excepted(SmallWeek week) =>
+        string.Concat(week.Days.Where(day => day.Exception is not null and not ExceptionKind.Lighter).GroupBy(day => day.Exception!.Value)
+            .Select(days => $", {Formatting.Words.Of(days.Key)} on {Shown.Tally(days.Count(), "day")}"));
 
     private static Verdict Mark(RosterNeed need) => need switch
     {

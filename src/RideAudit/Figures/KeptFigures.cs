@@ -31,8 +31,9 @@ public sealed class KeptFigures
 
     private static bool IsSame(Ride one, Ride other) =>
         one.Parts.SequenceEqual(other.Parts)
+        && one.RecordedParts.SequenceEqual(other.RecordedParts)
         && one.Remarks.SequenceEqual(other.Remarks)
-        && one == other with { Parts = one.Parts, Remarks = one.Remarks };
+        && one == other with { Parts = one.Parts, RecordedParts = one.RecordedParts, Remarks = one.Remarks };
 
     /// <summary>All that a ride's figures depend on beside the ride.</summary>
     private sealed record Basis(

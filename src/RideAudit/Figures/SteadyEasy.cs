@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Runtime.CompilerServices;
 using RideAudit.Rides;
 
 namespace RideAudit.Figures;
@@ -15,10 +16,16 @@ internal static class SteadyEasy
     private const int WindowSeconds = 300;
     private const double MostStray = 0.10;
 
+    // A season is looked through at every review, and its rides seldom change from one to the next.
+    private static readonly ConditionalWeakTable<RideFigures, StrongBox<ImmutableArray<Stretch>>> Known = [];
+
     /// <summary>The stretches, in order.</summary>
     /// <param name="ride">A ride with power, heart rate and a threshold power; others have none.</param>
     /// <param name="grid">Its samples.</param>
-    public static ImmutableArray<Stretch> Of(RideFigures ride, SampleGrid grid)
+    public static ImmutableArray<Stretch> Of(RideFigures ride, SampleGrid grid) =>
+        Known.GetValue(ride, r => new StrongBox<ImmutableArray<Stretch>>(Read(r, grid))).Value;
+
+    private static ImmutableArray<Stretch> Read(RideFigures ride, SampleGrid grid)
     {
         if (ride.Power is not { } power || grid.HeartRateBpm is not { } heartRate || ride.Threshold is not { } threshold || ride.Cuts is not { } cuts
             || ride.MeasuredBy != MeasureSource.Power)

@@ -52,6 +52,19 @@ public class KeptFiguresTests
     }
 
     [Fact]
+    public void Rides_joined_anew_from_the_same_recordings_are_not_computed_again()
+    {
+        var kept = new KeptFigures();
+        var recordings = Rides.Select(Recorded).ToArray();
+
+        var first = kept.Build(RideJoiner.Join(recordings), Made.Rider(), new Limits());
+        var second = kept.Build(RideJoiner.Join(recordings), Made.Rider(), new Limits());
+
+        Assert.Equal(2, first.Length);
+        Assert.All(first.Zip(second), pair => Assert.Same(pair.First, pair.Second));
+    }
+
+    [Fact]
     public void A_rating_that_came_later_is_seen()
     {
         var kept = new KeptFigures();
@@ -61,6 +74,17 @@ public class KeptFiguresTests
 
         Assert.All(again, f => Assert.Equal(6, f.Rating));
     }
+
+    private static Recording Recorded(Ride ride) => new()
+    {
+        File = ride.File,
+        Sport = ride.Sport,
+        Start = ride.StartsAt.ToInstant(),
+        Offset = ride.StartsAt.Offset,
+        Grid = ride.Grid,
+        TimerSeconds = ride.TimerSeconds,
+        ElapsedSeconds = ride.ElapsedSeconds,
+    };
 
     private static string Text(ImmutableArray<RideFigures> figures) => string.Join('\n', figures.Select(f => $"{f} {string.Join(' ', f.Bests)}"));
 }

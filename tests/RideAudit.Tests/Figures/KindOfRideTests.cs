@@ -121,9 +121,9 @@ public sealed class KindOfRideTests
     }
 
     [Theory]
-    [InlineData(599, RideKind.None)]
-    [InlineData(600, RideKind.Unrated)]
-    public void A_ride_under_ten_minutes_has_no_kind_whatever_is_not_known_of_it(int seconds, RideKind expected) =>
+    [InlineData(569, RideKind.None)]
+    [InlineData(570, RideKind.Unrated)]
+    public void A_ride_of_nine_minutes_has_no_kind_whatever_is_not_known_of_it(int seconds, RideKind expected) =>
         Assert.Equal(expected, FiguresOf(Ride(null, Flat(seconds, 150))).Kind);
 
     [Fact]

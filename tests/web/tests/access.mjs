@@ -1,12 +1,9 @@
-import { readFile } from 'node:fs/promises';
-import { createRequire } from 'node:module';
 import { drop, judged, launch, lookBackFrom, open } from '../lib/browser.mjs';
 import { assert, check } from '../lib/check.mjs';
 import { reviewed } from '../lib/native.mjs';
 import { demo, site } from '../lib/places.mjs';
+import { serious } from '../lib/serious.mjs';
 import { serve } from '../lib/server.mjs';
-
-const axe = await readFile(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 
 async function withDemo(options, use) {
   const host = await serve(site);
@@ -24,12 +21,6 @@ async function withDemo(options, use) {
     await browser.close();
     await host.close();
   }
-}
-
-async function serious(page) {
-  await page.evaluate(axe);
-  const { violations } = await page.evaluate(() => window.axe.run(document, { resultTypes: ['violations'] }));
-  return violations.filter(v => v.impact === 'serious' || v.impact === 'critical').map(v => `${v.id}: ${v.nodes.map(n => n.html.slice(0, 120)).slice(0, 3).join(' | ')}`);
 }
 
 for (const [name, options] of [
@@ -74,6 +65,10 @@ check('Everything can be reached and used by keyboard, with the focus to be seen
   }
   for (const id of ['week', 'earlier', 'as-of', 'save-pdf', 'save-card', 'save-picture', 'save-rider', 'plan-week', 'plan-2026-06-23-0-kind', 'lay-out', 'rider-label', 'rider-power_w', 'rider-note-add', 'keep'])
     assert.ok(reached.has(id), `${id} is not reached by Tab`);
+  await page.focus('#earlier');
+  for (let i = 0; i < 15 && await page.evaluate(() => document.activeElement.id) !== 'save-pdf'; i++) await page.keyboard.press('Tab');
+  const [download] = await Promise.all([page.waitForEvent('download'), page.keyboard.press('Enter')]);
+  assert.equal(download.suggestedFilename(), 'review-2026-06-15.pdf');
 }));
 
 check('Where less motion is wished for, nothing glides', () => withDemo({ reducedMotion: 'reduce' }, async page => {
@@ -85,5 +80,5 @@ check('What has come is said to those who listen', () => withDemo({}, async (pag
   assert.equal(await page.textContent('#said'), await page.textContent('#headline'));
   const { rides } = (await reviewed(demo, '--as-of', '2026-06-22')).document;
   const tuesday = rides.find(r => r.starts_at.startsWith('2026-06-16'));
-  assert.ok((await page.getAttribute('.spacing svg', 'aria-label')).replaceAll('\u00a0', ' ').includes(`Tue 16: high 55 min, ${tuesday.stress} points.`));
+  assert.ok((await page.getAttribute('.spacing svg', 'aria-label')).replaceAll('\u00a0', ' ').includes(`Tue 16: high 55 min, ${Math.round(tuesday.stress)} points.`));
 }));

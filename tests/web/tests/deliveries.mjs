@@ -1,9 +1,10 @@
-import { readFile } from 'node:fs/promises';
+import { cp, readFile, writeFile } from 'node:fs/promises';
+import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { drop, judged, launch, lookBackFrom, open, saved } from '../lib/browser.mjs';
 import { assert, check } from '../lib/check.mjs';
 import { reviewed } from '../lib/native.mjs';
-import { demo, site, singleFile } from '../lib/places.mjs';
+import { demo, site, singleFile, work } from '../lib/places.mjs';
 import { serve } from '../lib/server.mjs';
 
 async function demoReviewed(page) {
@@ -33,23 +34,30 @@ check('After one visit the site works with the server stopped, ten times out of 
   }
 });
 
-check('A new version of the site replaces the old one', async () => {
-  const host = await serve(site, '/p/');
+check('A new version of the site replaces the old one, all its files together', async () => {
+  const folder = join(work, 'versions');
+  await cp(site, folder, { recursive: true });
+  const host = await serve(folder, '/p/');
   const browser = await launch();
   try {
     const page = await browser.page();
     await open(page, host.url);
     await page.evaluate(() => navigator.serviceWorker.ready);
-    const names = await page.evaluate(() => caches.keys());
-    assert.equal(names.length, 1);
-    const worker = await readFile(`${site}/sw.js`, 'utf8');
+    const worker = await readFile(join(folder, 'sw.js'), 'utf8');
     const version = worker.match(/version = '(\w{16})'/)[1];
-    assert.equal(names[0], `rideaudit-${version}`);
+    assert.deepEqual(await page.evaluate(() => caches.keys()), [`rideaudit-${version}`]);
     const list = JSON.parse(worker.match(/files = (\[.*?\]);/)[1]);
-    assert.equal(await page.evaluate(async name => (await (await caches.open(name)).keys()).length, names[0]), list.length);
+    assert.equal(await page.evaluate(async name => (await (await caches.open(name)).keys()).length, `rideaudit-${version}`), list.length);
+    await writeFile(join(folder, 'index.html'), (await readFile(join(folder, 'index.html'), 'utf8')).replace('<p class="name">RideAudit</p>', '<p class="name">RideAudit, another</p>'));
+    await writeFile(join(folder, 'sw.js'), worker.replace(version, 'another'));
+    await open(page, host.url);
+    await page.waitForFunction(async () => (await caches.keys()).join() === 'rideaudit-another', null, { timeout: 60_000 });
+    await host.close();
+    await open(page, host.url);
+    assert.equal(await page.textContent('.name'), 'RideAudit, another');
   } finally {
     await browser.close();
-    await host.close();
+    await host.close().catch(() => {});
   }
 });
 

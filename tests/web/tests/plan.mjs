@@ -119,3 +119,30 @@ check('A plan table dropped by itself joins the rides, and what was written on t
   assert.equal(await page.textContent('.pre'), 'Kept while the plan changes.');
   assert.equal(await page.inputValue('#rider-time_zone'), 'Europe/Paris');
 }));
+
+check('A day of the plan can be excepted in the table’s own words, and the verdicts follow as the terminal program’s do', () => withDemo(async page => {
+  assert.deepEqual(await cell(page, '2026-06-18', 'exception').locator('option').allTextContents(), ['–', 'lighter', 'event', 'away', 'ill']);
+  const before = await page.textContent('#plan-verdicts');
+  await changing(page, () => cell(page, '2026-06-18', 'exception').selectOption('ill'));
+  const after = await page.textContent('#plan-verdicts');
+  assert.notEqual(after, before);
+  const { bytes } = await saved(page, '#save-plan');
+  assert.match(bytes.toString('utf8').split(/\r?\n/).find(l => l.startsWith('2026-06-18')), /,ill(,|$)/);
+  const folder = await copyOfDemo('excepted');
+  await writeFile(join(folder, 'plan.csv'), bytes);
+  const { weeks: [week] } = await checked(folder, '--as-of', '2026-06-15');
+  await saysOf(page, week);
+  await changing(page, () => cell(page, '2026-06-18', 'exception').selectOption(''));
+  assert.equal(await page.textContent('#plan-verdicts'), before);
+}, demo, '2026-06-15'));
+
+check('A word that is no exception is named in its row and stays until another is chosen', async () => {
+  const folder = await copyOfDemo('no-exception');
+  await writeFile(join(folder, 'plan.csv'), 'date,kind,minutes,exception\n2026-06-23,high,60,tired\n');
+  await withDemo(async page => {
+    assert.match(await page.textContent('#plan-table .mistake'), /Column exception: tired; allowed: lighter, event, away and ill, or nothing/);
+    assert.equal(await cell(page, '2026-06-23', 'exception').inputValue(), 'tired');
+    await changing(page, () => cell(page, '2026-06-23', 'exception').selectOption('lighter'));
+    assert.equal(await page.locator('#plan-table .mistake').count(), 0);
+  }, folder);
+});

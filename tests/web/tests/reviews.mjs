@@ -5,7 +5,7 @@ import { drop, judged, outdate, saved } from '../lib/browser.mjs';
 import { assert, check } from '../lib/check.mjs';
 import { rideaudit, reviewed } from '../lib/native.mjs';
 import { demo, root, work, worked } from '../lib/places.mjs';
-import { onSite, reviewOf } from '../lib/visit.mjs';
+import { answer, onSite, reviewOf } from '../lib/visit.mjs';
 
 async function same(page, native) {
   assert.ok((await saved(page, '#save-json')).bytes.equals(native.json), 'the JSON differs from the terminal program’s');
@@ -141,14 +141,14 @@ check('Three riders give the desk in the terminal program’s order, and each op
   await page.clock.setFixedTime(new Date('2026-05-11T12:00:00+01:00'));
   await drop(page, riders);
   await page.waitForSelector('#desk:not([hidden]) tbody tr');
-  const shown = await page.$$eval('#desk tbody tr', rows => rows.map(r => [...r.children].slice(0, 3).map(c => c.textContent)));
-  assert.deepEqual(shown.map(r => r[0]), native.riders.map(r => r.label));
-  assert.deepEqual(shown.map(r => r[2]), native.riders.map(r => r.why));
-  for (const [label] of shown) {
+  const named = r => (r.label === r.folder ? r.label : `${r.label} (${r.folder})`);
+  assert.deepEqual(await page.$$eval('#desk-matrix tbody th', list => list.map(h => h.textContent)), native.riders.map(named));
+  assert.deepEqual(await page.$$eval('#desk .why', list => list.map(p => p.textContent)), native.riders.map(r => r.why));
+  for (const rider of native.riders) {
     await outdate(page);
-    await page.click(`#desk button:text-is("${label}")`);
+    await page.click(`#desk-matrix button:text-is("${named(rider)}")`);
     await judged(page);
-    assert.ok((await page.textContent('#review article .quiet')).startsWith(label));
+    assert.ok((await page.textContent('#review article .quiet')).startsWith(rider.label));
   }
 }));
 
@@ -178,3 +178,42 @@ check('Reading can be stopped, and what was read is judged', () => onSite(async 
   await judged(page);
   assert.match(await page.textContent('#trouble'), /^Stopped after \d+ of 161 files/);
 }));
+
+check('The list of all rides is asked for when it is opened, has every ride, and stays open when an answer changes it', () => onSite(async page => {
+  await reviewOf(page, demo, '2026-06-22');
+  const said = Number((await page.textContent('#all-rides summary')).match(/^All rides: (\d+)$/)[1]);
+  assert.ok(said > 70);
+  assert.equal(await page.locator('#all-rides tbody tr').count(), 0);
+  await page.click('#all-rides summary');
+  await page.waitForSelector('#all-rides tbody tr');
+  assert.equal(await page.locator('#all-rides tbody tr').count(), said);
+  const before = await page.textContent('#all-rides tbody tr');
+  await answer(page, '#rider-power_w', '200');
+  await page.waitForFunction(text => (document.querySelector('#all-rides tbody tr')?.textContent ?? text) !== text, before);
+}));
+
+check('Greek and Cyrillic are drawn as the terminal program draws them; other scripts are named in the pages with a font that has them', async () => {
+  const labelled = async (name, label) => {
+    const folder = join(work, name);
+    await cp(demo, folder, { recursive: true });
+    await writeFile(join(folder, 'rider.toml'), (await readFile(join(demo, 'rider.toml'), 'utf8')).replace('"Rider A"', `"${label}"`));
+    return folder;
+  };
+  const drawn = async page => {
+    await page.click('#pages summary');
+    await page.waitForSelector('.page-sheet svg');
+    return (await page.$$eval('.page-sheet svg', sheets => sheets.map(s => s.textContent).join(' '))).replaceAll('\u00a0', ' ').replaceAll(/\s+/g, ' ');
+  };
+  await onSite(async page => {
+    const folder = await labelled('greek', 'Αναβάτης Ездок');
+    await reviewOf(page, folder, '2026-06-22');
+    await same(page, await reviewed(folder, '--as-of', '2026-06-22'));
+    assert.ok((await drawn(page)).includes('Αναβάτης Ездок'));
+  });
+  await onSite(async page => {
+    await reviewOf(page, await labelled('japanese', '乗り手 راكب'), '2026-06-22');
+    assert.ok((await page.textContent('#review article .quiet')).includes('乗り手 راكب'));
+    const text = await drawn(page);
+    for (const words of ['[Chinese or Japanese]', '[Arabic]', 'IPAexGothic', 'Text in Arabic script is not set by this program']) assert.ok(text.includes(words), words);
+  });
+});

@@ -52,12 +52,15 @@ check('Days out are added and taken out as a table', () => withDemo(async page =
   await page.waitForFunction(n => document.querySelectorAll('#days-out tbody tr').length === n, rows);
 }));
 
-check('A time zone reads the files again', () => withDemo(async page => {
+check('A time zone reads the files again, and says so', () => withDemo(async page => {
   await outdate(page);
+  await page.evaluate(() => new MutationObserver(() => { window.told = document.getElementById('said').textContent; }).observe(document.getElementById('progress-title'), { childList: true }));
   await page.fill('#rider-time_zone', 'Pacific/Auckland');
   await page.dispatchEvent('#rider-time_zone', 'change');
   await judged(page);
   assert.equal(JSON.parse((await saved(page, '#save-json')).bytes).rider.time_zone, 'Pacific/Auckland');
+  assert.match(await page.textContent('#progress-title'), /^The time zone has changed: reading \d+ files again$/);
+  assert.equal(await page.evaluate(() => window.told), await page.textContent('#progress-title'));
 }));
 
 check('A rider file that says what cannot be is named by its line', async () => {

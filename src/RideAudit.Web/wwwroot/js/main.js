@@ -9,7 +9,7 @@ import { drawNotes } from './notes.js';
 import { sheets } from './pages.js';
 import { drawReview, rideTable } from './review.js';
 import { drawRider } from './rider.js';
-import { count, date } from './words.js';
+import { count, date, hours } from './words.js';
 
 const bundle = globalThis.rideauditBundle ?? null;
 const zone = Intl.DateTimeFormat().resolvedOptions().timeZone || 'UTC';
@@ -88,10 +88,10 @@ function begin(title) {
   say(title);
 }
 
-async function readRider(files, folder, again = null) {
+async function readRider(files, folder, again = null, why = '') {
   state.files = files;
   state.folder = folder;
-  begin(folder ? `Reading ${folder}` : `Reading ${count(files.length, 'file')}`);
+  begin(`${why}${why ? 'reading' : 'Reading'} ${folder ?? count(files.length, 'file')}${why ? ' again' : ''}`);
   const { stopped, done, unusable } = await readFiles(files, true, again);
   show('progress', false);
   if (stopped) trouble(`Stopped after ${done} of ${count(files.length, 'file')}: what follows is judged by those alone.`);
@@ -109,7 +109,8 @@ async function readDesk() {
   }
   show('progress', false);
   const roster = JSON.parse(await program.call('desk', state.asOf));
-  part('desk').replaceChildren(...drawDesk(roster, folder => attempt(async () => {
+  const screen = JSON.parse(await program.call('deskScreen', state.asOf));
+  part('desk').replaceChildren(...drawDesk(roster, screen, folder => attempt(async () => {
     await readRider(state.desk.find(r => r.folder === folder).files, folder);
     show('desk', true);
   })));
@@ -143,15 +144,16 @@ async function fillLists(turn) {
   if (turn !== state.turn) return;
   state.weeks = weeks;
   fillChooser();
-  const list = JSON.parse(await program.call('rides', state.asOf)).rides;
-  if (turn !== state.turn) return;
   const all = part('all-rides');
-  all.replaceChildren(el('summary', { text: `All rides: ${list.length}` }));
-  const fill = () => {
-    if (all.open && all.childElementCount === 1) all.append(rideTable([...list].reverse(), { ids: false, caption: 'Every ride before the date looked back from, latest first.' }));
-  };
+  all.replaceChildren(el('summary', { text: `All rides: ${weeks.reduce((sum, w) => sum + w.ride_count, 0)}` }));
+  // A long list is asked for when it is opened: an answer does not wait for it.
+  const fill = () => attempt(async () => {
+    if (!all.open || all.childElementCount > 1) return;
+    const list = JSON.parse(await program.call('rides', state.asOf)).rides;
+    if (turn === state.turn && all.childElementCount === 1) all.append(rideTable(list.reverse(), { ids: false, caption: 'Every ride before the date looked back from, latest first.' }));
+  });
   all.addEventListener('toggle', fill);
-  fill();
+  await fill();
 }
 
 function draw(review, options) {
@@ -179,7 +181,7 @@ function fillChooser() {
   const chooser = part('week');
   if (!chooser) return;
   const current = state.review.week.starts_on;
-  chooser.replaceChildren(...[...state.weeks].reverse().map(w => el('option', { value: w.starts_on, selected: w.starts_on === current, text: `${date(w.starts_on)} · ${w.hours} h` })));
+  chooser.replaceChildren(...[...state.weeks].reverse().map(w => el('option', { value: w.starts_on, selected: w.starts_on === current, text: `${date(w.starts_on)} · ${hours(w.hours)}` })));
   chooser.disabled = false;
   const at = state.weeks.findIndex(w => w.starts_on === current);
   part('earlier').disabled = at <= 0;
@@ -219,8 +221,7 @@ async function drawForm() {
 async function answered(answers) {
   const rider = JSON.parse(await program.call('edit', JSON.stringify(answers)));
   if (rider.mistakes.length === 0 && ('time_zone' in answers.values || answers.columns)) {
-    say(answers.columns ? 'Columns were named: the files are read again.' : 'The time zone has changed: the files are read again.');
-    await readRider(state.files, state.folder, { rider: true, plan: true, notes: true });
+    await readRider(state.files, state.folder, { rider: true, plan: true, notes: true }, answers.columns ? 'Columns were named: ' : 'The time zone has changed: ');
   } else {
     await judge();
   }

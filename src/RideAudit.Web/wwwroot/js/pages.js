@@ -21,6 +21,15 @@ export function sheets(drawn) {
   });
 }
 
+/** A drawing without text of its own, told by its words. */
+export function asPicture(source, words) {
+  const root = document.importNode(read(source), true);
+  root.querySelector('title')?.remove();
+  root.setAttribute('role', 'img');
+  root.setAttribute('aria-label', words);
+  return root;
+}
+
 /** The first page of those drawn as a PNG, at so many pixels a point. */
 export async function picture(drawn, scale) {
   await Promise.all(bringFonts(drawn.at(-1)));

@@ -1,7 +1,7 @@
 import { el, present } from './dom.js';
-import { count, date, dayAndDate, duration, figure, ruleName, shortDay, verdictWords, worstFirst } from './words.js';
+import { count, date, dayAndDate, duration, figure, hours, ruleName, shortDay, verdictWords, worstFirst } from './words.js';
 
-const columns = [['kind', 'Kind'], ['minutes', 'Minutes'], ['session', 'Session'], ['note', 'Note']];
+const columns = [['kind', 'Kind'], ['minutes', 'Minutes'], ['session', 'Session'], ['exception', 'Exception'], ['note', 'Note']];
 
 /** The weeks to come: the plan as a plain table, what the rules say of it, and a layout that can be taken over. */
 export function drawPlan({ plan, week, checked, laidOut, said }, does) {
@@ -99,11 +99,14 @@ function blank(day, plan, does, first) {
 }
 
 function control(column, value, plan, attributes) {
-  if (column !== 'kind') return el('input', { type: 'text', value, inputmode: column === 'minutes' ? 'numeric' : null, class: `cell-${column}`, autocomplete: 'off', ...attributes });
-  const known = plan.kinds.includes(value.toLowerCase());
+  const choices = { kind: plan.kinds, exception: plan.exceptions }[column];
+  if (!choices) return el('input', { type: 'text', value, inputmode: column === 'minutes' ? 'numeric' : null, class: `cell-${column}`, autocomplete: 'off', ...attributes });
+  const chosen = value.toLowerCase();
+  // What stands in a table and is no such word stays until another is chosen; a day needs no exception.
+  const others = [...new Set([...(column === 'exception' ? [''] : []), ...(choices.includes(chosen) ? [] : [value])])];
   return el('select', attributes,
-    !known && el('option', { value, selected: true, text: value || '–' }),
-    plan.kinds.map(k => el('option', { value: k, selected: k === value.toLowerCase(), text: k })));
+    others.map(text => el('option', { value: text, selected: text === value, text: text || '–' })),
+    choices.map(text => el('option', { value: text, selected: text === chosen, text })));
 }
 
 function verdicts(plan, week, checked) {
@@ -116,7 +119,7 @@ function verdicts(plan, week, checked) {
   const rest = sorted.filter(v => !open.includes(v));
   return frame(present([
     el('h3', { text: tally(judged.verdicts) }),
-    el('p', { class: 'quiet', text: `${figure(judged.hours, 'h')}, about ${figure(judged.expected_stress)} points of training stress, ridden exactly so.` }),
+    el('p', { class: 'quiet', text: `${hours(judged.hours)}, about ${figure(judged.expected_stress, '', 0)} points of training stress, ridden exactly so.` }),
     open.map(v => el('div', { class: 'said' }, el('p', {}, el('span', { class: `verdict ${v.verdict}`, text: verdictWords(v.verdict) }), ' ', el('strong', { text: `${ruleName(v.rule)}. ` }), v.sentence),
       v.would_have_kept && el('p', { class: 'evidence' }, 'Would keep it: ', v.would_have_kept))),
     judged.smallest_change && el('p', {}, el('strong', { text: 'The smallest change: ' }), judged.smallest_change.sentence),
@@ -126,8 +129,8 @@ function verdicts(plan, week, checked) {
 }
 
 function tally(list) {
-  const parts = [['broken', 'broken'], ['watch', 'to watch'], ['kept', 'kept'], ['not_judged', 'not judged']]
-    .map(([verdict, words]) => [list.filter(v => v.verdict.replace(' ', '_') === verdict).length, words])
+  const parts = [['broken', 'broken'], ['watch', 'to watch'], ['kept', 'kept'], ['not judged', 'not judged']]
+    .map(([verdict, words]) => [list.filter(v => v.verdict === verdict).length, words])
     .filter(([n], i) => n > 0 || i === 0);
   return `The rules: ${parts.map(([n, words]) => `${n} ${words}`).join(', ')}`;
 }
@@ -148,7 +151,7 @@ function layout(plan, laidOut, said, does) {
 
 function proposal(week) {
   return el('div', { class: 'block' },
-    el('h4', { text: `The week of ${date(week.starts_on)}: ${figure(week.hours, 'h')}, about ${figure(week.expected_stress)} points` }),
+    el('h4', { text: `The week of ${date(week.starts_on)}: ${hours(week.hours)}, about ${figure(week.expected_stress, '', 0)} points` }),
     el('p', { class: 'quiet', text: tally(week.verdicts) }),
     week.gave_way && el('p', { text: week.gave_way.sentence }),
     el('ul', { class: 'days' }, week.days.map(day => el('li', {}, el('strong', { text: `${dayAndDate(day.date)}: ` }),

@@ -1,6 +1,6 @@
 import { el } from './dom.js';
 import { spacingLine } from './spacing.js';
-import { count, date, dayAndDate, duration, figure, percent, ruleName, shortDay, verdictWords, worstFirst } from './words.js';
+import { count, date, dayAndDate, duration, figure, hours, percent, ruleName, shortDay, verdictWords, worstFirst } from './words.js';
 
 /** The judged week. */
 export function drawReview(review, { firstLook }) {
@@ -48,18 +48,18 @@ function picture(review) {
 }
 
 function key() {
-  return el('p', { class: 'quiet', text: 'Width is time, height the intensity ratio squared, so area is training stress. Light to dark: low, middle and high band, sorted, not as ridden. Dashed: threshold power. A ride without power is drawn open. Brackets: hours between hard rides.' });
+  return el('p', { class: 'quiet', text: 'Width is time, height the intensity ratio squared, so area is training stress. In a block, left to right: low, middle (hatched) and high band, sorted, not as ridden. Dashed: threshold power. A ride without power is drawn open. Brackets: hours between hard rides.' });
 }
 
 function keyFigures({ week, rider }) {
   const pair = (name, value, small) => el('div', {}, el('dt', { text: name }), el('dd', {}, value, small && el('small', { text: small })));
   return el('dl', { class: 'keys' },
-    pair('Hours', figure(week.hours, 'h'), (week.planned?.hours ?? rider.planned_hours) !== null && `of ${figure(week.planned?.hours ?? rider.planned_hours, 'h')} planned`),
+    pair('Hours', hours(week.hours), (week.planned?.hours ?? rider.planned_hours) !== null && `of ${hours(week.planned?.hours ?? rider.planned_hours)} planned`),
     pair('Rides', String(week.ride_count)),
-    pair('Training stress', figure(week.stress), week.stress_mean_before !== null && `mean of the weeks before ${week.stress_mean_before}`),
-    pair('Chronic load', figure(week.chronic_load), `ramp ${figure(week.ramp_per_week)} a week`),
+    pair('Training stress', figure(week.stress, '', 0), week.stress_mean_before !== null && `mean of the weeks before ${figure(week.stress_mean_before, '', 0)}`),
+    pair('Chronic load', figure(week.chronic_load, '', 1), `ramp ${week.ramp_per_week > 0 ? '+' : ''}${figure(week.ramp_per_week, '', 1)} a week`),
     pair('Longest ride', duration(week.longest_ride_seconds), week.long_ride_asked_seconds && `of ${duration(week.long_ride_asked_seconds)}`),
-    pair('Monotony', figure(week.monotony), week.strain !== null && `strain ${week.strain}`));
+    pair('Monotony', figure(week.monotony, '', 2), week.strain !== null && `strain ${figure(week.strain, '', 0)}`));
 }
 
 function toChange({ summary, smallest_change: change }) {
@@ -109,7 +109,7 @@ function plannedAndRidden({ week, rides: ridden }) {
     return index < 0 ? el('span', { text: file }) : el('a', { href: `#of-ride-${index}`, text: file });
   };
   return el('section', { class: 'block', 'aria-labelledby': 'planned' },
-    el('h3', { id: 'planned', text: `Planned and ridden: ${figure(week.planned?.hours ?? null, 'h')} planned, ${figure(week.hours, 'h')} ridden` }),
+    el('h3', { id: 'planned', text: `Planned and ridden: ${hours(week.planned?.hours)} planned, ${hours(week.hours)} ridden` }),
     week.planned?.sentence && el('p', { text: week.planned.sentence }),
     el('div', { class: 'table' }, el('table', { class: 'cards' },
       el('thead', {}, el('tr', {}, ['Planned', 'Ridden', 'What became of it'].map(h => el('th', { scope: 'col', text: h })))),
@@ -152,7 +152,7 @@ export function rideTable(list, { ids, caption }) {
         const b = ride.band_seconds;
         const cells = [
           dayAndDate(ride.starts_at), ride.kind ?? '–', duration(ride.duration_seconds), figure(ride.normalised_power_w, 'W'),
-          figure(ride.intensity_ratio), figure(ride.stress), `${duration(b.low)}, ${duration(b.middle)}, ${duration(b.high)}`,
+          figure(ride.intensity_ratio), figure(ride.stress, '', 0), `${duration(b.low)}, ${duration(b.middle)}, ${duration(b.high)}`,
         ];
         return el('tr', { id: ids ? `of-ride-${index}` : null, tabindex: ids ? '-1' : null },
           el('th', { scope: 'row' }, ride.file, ride.remarks.map(r => el('div', { class: 'evidence', text: r }))),

@@ -1,5 +1,5 @@
 import { svg } from './dom.js';
-import { duration, ruleName, shortDay } from './words.js';
+import { duration, figure, ruleName, shortDay } from './words.js';
 
 // The spacing line: seven days on one baseline. A block's width is its time, its height its intensity ratio squared, so its area its
 // training stress; inside, the time in the low, middle and high band, sorted.
@@ -8,6 +8,7 @@ const leastDayHours = 2.75;
 const above = 34;
 const thresholdHeight = 84;
 const below = 36;
+const narrow = 64;
 
 /** Draws a review's week at a width in pixels. */
 export function spacingLine(review, width) {
@@ -30,14 +31,15 @@ export function spacingLine(review, width) {
     });
   });
   const threshold = baseline - thresholdHeight;
-  return svg('svg', { viewBox: `0 0 ${width} ${baseline + below}`, width, height: baseline + below, role: 'img', 'aria-label': inWords(review) },
+  const depth = baseline + below + (day < narrow ? 12 : 0);
+  return svg('svg', { viewBox: `0 0 ${width} ${depth}`, width, height: depth, role: 'img', 'aria-label': inWords(review) },
     // The middle band is told apart in grey as well.
     svg('defs', {}, svg('pattern', { id: 'middle-band', width: 4, height: 4, patternUnits: 'userSpaceOnUse', patternTransform: 'rotate(45)' },
       svg('rect', { width: 4, height: 4, class: 'band-middle' }), svg('line', { x1: 0, x2: 0, y1: 0, y2: 4, class: 'hatch' }))),
     svg('line', { x1: 0, x2: width, y1: threshold, y2: threshold, class: 'line-quiet', 'stroke-dasharray': '3 4' }),
     svg('line', { x1: 0, x2: width, y1: baseline, y2: baseline, class: 'line' }),
     blocks,
-    review.week.days.map((entry, index) => label(entry, index * day + 3, baseline, day)),
+    review.week.days.map((entry, index) => label(entry, index, baseline, day)),
     spans(review, at, day, top));
 }
 
@@ -62,11 +64,15 @@ function block(ride, x, wide, baseline) {
   });
 }
 
-function label(entry, x, baseline, day) {
-  const size = day < 60 ? 10 : 12;
+function label(entry, index, baseline, day) {
+  const x = index * day + 3;
+  // Where a day is narrower than its words, they stand on two steps by turns, and the last day's end with the line.
+  const tight = day < narrow;
+  const size = tight ? 11 : 12;
+  const last = tight && index === 6;
   return [
     svg('text', { x, y: baseline + 14, 'font-size': size, class: 'svg-ink', text: shortDay(entry.date) }),
-    svg('text', { x, y: baseline + 28, 'font-size': size, class: 'svg-quiet', text: entry.kind ?? '' }),
+    svg('text', { x: last ? x + day - 3 : x, y: baseline + (tight && index % 2 === 1 ? 40 : 28), 'font-size': size, 'text-anchor': last ? 'end' : null, class: 'svg-quiet', text: entry.kind ?? '' }),
   ];
 }
 
@@ -88,7 +94,7 @@ function spans(review, at, day, top) {
 /** The same in words. */
 function inWords(review) {
   const days = review.week.days.map(entry => {
-    const rides = review.rides.filter(r => entry.rides.includes(r.file)).map(r => `${r.kind ?? 'ride'} ${duration(r.duration_seconds)}${r.stress === null ? '' : `, ${r.stress} points`}`);
+    const rides = review.rides.filter(r => entry.rides.includes(r.file)).map(r => `${r.kind ?? 'ride'} ${duration(r.duration_seconds)}${r.stress === null ? '' : `, ${figure(r.stress, '', 0)} points`}`);
     return `${shortDay(entry.date)}: ${rides.length > 0 ? rides.join('; ') : ruleName(entry.kind ?? 'rest').toLowerCase()}`;
   });
   return `The week on one line. ${days.join('. ')}.`;

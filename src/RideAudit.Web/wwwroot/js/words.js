@@ -26,17 +26,29 @@ export function shortDay(iso) {
   return `${days[weekday].slice(0, 3)} ${day}`;
 }
 
-/** 1 h 05, 55 min */
-export function duration(seconds) {
-  const minutes = Math.round(seconds / 60);
-  return minutes < 60 ? `${minutes}\u00a0min` : `${Math.floor(minutes / 60)}\u00a0h\u00a0${String(minutes % 60).padStart(2, '0')}`;
+/** 15 Jun */
+export function shortDate(iso) {
+  const { month, day } = parts(iso);
+  return `${day} ${months[month - 1].slice(0, 3)}`;
 }
 
-/** A number with its unit, or a dash where it is not known. */
-export function figure(value, unit = '') {
+/** 1 h, 2 h 5 min, 55 min */
+export function duration(seconds) {
+  const minutes = Math.round(seconds / 60);
+  const whole = Math.floor(minutes / 60);
+  return [whole > 0 && `${whole}\u00a0h`, (whole === 0 || minutes % 60 > 0) && `${minutes % 60}\u00a0min`].filter(Boolean).join('\u00a0');
+}
+
+/** A number with its unit, or a dash where it is not known; with so many decimals, or those it has. */
+export function figure(value, unit = '', decimals = null) {
   if (value === null || value === undefined) return '–';
-  const text = String(value).replace('-', '−');
+  const text = (decimals === null ? String(value) : value.toFixed(decimals)).replace('-', '−');
   return unit ? `${text}\u00a0${unit}` : text;
+}
+
+/** 7.3 h */
+export function hours(value) {
+  return figure(value, 'h', 1);
 }
 
 /** 72 % of 0.7214 */
@@ -50,12 +62,12 @@ export function ruleName(id) {
   return words[0].toUpperCase() + words.slice(1);
 }
 
-const order = { broken: 0, watch: 1, not_judged: 2, kept: 3 };
+const order = { broken: 0, watch: 1, 'not judged': 2, kept: 3 };
 const marks = { broken: '✗', watch: '!', kept: '✓' };
 
 /** ✗ broken */
 export function verdictWords(verdict) {
-  return `${marks[verdict] ?? '·'} ${verdict.replace('_', ' ')}`;
+  return `${marks[verdict] ?? '–'} ${verdict}`;
 }
 
 /** Findings, broken ones first. */

@@ -68,6 +68,7 @@ const calls = {
   openDesk: () => bridge.OpenDesk(),
   toDesk: (folder, asOf) => bridge.ToDesk(folder, asOf),
   desk: asOf => bridge.DeskRoster(asOf),
+  deskScreen: asOf => bridge.DeskScreen(asOf),
 };
 
 // The runtime names its files by its own address, and a blob has none that names can be added to. Nothing is ever asked of this one.
