@@ -2,6 +2,7 @@ using RideAudit.Cli.Output;
 using RideAudit.Cli.Terminal;
 using RideAudit.Cli.Tests.Support;
 using RideAudit.Document.Layouts;
+using RideAudit.Weeks;
 
 namespace RideAudit.Cli.Tests.Output;
 
@@ -27,11 +28,22 @@ public class NextPageTests
         var week = ToCome.Next().Weeks[0];
         var begun = ToCome.Next() with
         {
-            Weeks = [week with { From = ToCome.Monday.PlusDays(1), Days = week.Days.SetItem(0, week.Days[0] with { RiddenMinutes = 65 }) }],
+            Weeks = [week with { From = ToCome.Monday.PlusDays(1), Days = week.Days.SetItem(0, week.Days[0] with { RiddenMinutes = 65, Kind = DayKind.Endurance }) }],
         };
         var text = Written(begun, 80);
         Assert.Contains("A layout for the rest of the week of", text, StringComparison.Ordinal);
-        Assert.Contains("Mon 22  ridden      1 h 5 min\n", text, StringComparison.Ordinal);
+        Assert.Contains("Mon 22  endurance   1 h 5 min  Ridden.\n", text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_ride_says_how_much_shorter_or_longer_it_may_be()
+    {
+        var week = ToCome.Next().Weeks[0];
+        var wide = week.Days[1].Sessions[0] with { Minutes = 50, MinutesFrom = 45, MinutesTo = 55 };
+        var text = Written(ToCome.Next() with { Weeks = [week with { Days = week.Days.SetItem(1, week.Days[1] with { Sessions = [wide] }).SetItem(2, week.Days[1] with { Sessions = [wide with { MinutesTo = 65 }] }) }] }, 160);
+        text = string.Join(' ', text.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
+        Assert.Contains("45 to 55 min will do.", text, StringComparison.Ordinal);
+        Assert.Contains("45 min to 1 h 5 min will do.", text, StringComparison.Ordinal);
     }
 
     [Fact]
