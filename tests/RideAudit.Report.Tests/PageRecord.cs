@@ -13,7 +13,7 @@ internal sealed class PageRecord(FontSet fonts) : Surface(fonts)
     public List<(float Left, float Top, float Right, float Bottom, Colour Colour)> Shapes { get; } = [];
 
     /// <summary>Lines by their bounds.</summary>
-    public List<(float Left, float Top, float Right, float Bottom, Pen Pen, float Middle)> Strokes { get; } = [];
+    public List<(float Left, float Top, float Right, float Bottom, Pen Pen, float Middle, (Point From, Point To)[] Pieces)> Strokes { get; } = [];
 
     /// <inheritdoc/>
     public override void Clipped(Area area, Action draw) => draw();
@@ -43,7 +43,7 @@ internal sealed class PageRecord(FontSet fonts) : Surface(fonts)
         foreach (var piece in pieces)
         {
             float left = piece.Min(point => point.X), right = piece.Max(point => point.X);
-            Strokes.Add((left, piece.Min(point => point.Y), right, piece.Max(point => point.Y), pen, (left + right) / 2));
+            Strokes.Add((left, piece.Min(point => point.Y), right, piece.Max(point => point.Y), pen, (left + right) / 2, [.. piece.Zip(piece.Skip(1))]));
         }
     }
 

@@ -10,6 +10,7 @@ namespace RideAudit.Cli.Output;
 internal static class NextPage
 {
     private const int TextColumn = 31;
+    private const string KnowsLighter = "Its review knows so from the plan table (--plan), else from [[exception]] with kind = \"lighter\" in the rider file.";
 
     /// <summary>Writes the weeks.</summary>
     /// <param name="document">The weeks.</param>
@@ -38,6 +39,8 @@ internal static class NextPage
         page.Blank();
         foreach (var note in week.Notes)
             page.Text(note);
+        if (week.ProposedLighter)
+            page.Text(KnowsLighter);
         if (week.GaveWay is { } gave)
             page.Text(gave.Sentence);
         Judged(page, week);
@@ -57,15 +60,20 @@ internal static class NextPage
     }
 
     private static string Sums(NextWeekEntry week) =>
-        (week.AskedHours is { } asked && Shown.Hours(asked) != Shown.Hours(week.Hours) ? $"{Shown.Hours(week.Hours)} of {Shown.Hours(asked)} asked for" : Shown.Hours(week.Hours))
+        (week.AskedOtherwise is { } asked ? $"{Shown.Hours(week.Hours)} of {Shown.Hours(asked)} asked for" : Shown.Hours(week.Hours))
         + $", about {Shown.Points(week.ExpectedStress)} of training stress";
 
     private static void Day(Page page, NextDayEntry day)
     {
+        if (day.RiddenMinutes > 0)
+        {
+            page.Line([new(Lead(Shown.ShortDay(day.Date), Words.Of(day.Kind), Shown.TableLength(day.RiddenMinutes * 60)), Tone.Quiet), new("Ridden.", Tone.Quiet)]);
+            return;
+        }
         if (day.Sessions.IsEmpty)
         {
-            var (kind, time) = day.RiddenMinutes > 0 ? ("ridden", Shown.TableLength(day.RiddenMinutes * 60)) : (day.Exception is { } why and not ExceptionKind.Lighter ? Words.Of(why) : "rest", "");
-            page.Line([new(Lead(Shown.ShortDay(day.Date), kind, time), Tone.Quiet)]);
+            var kind = day.Exception is { } why and not ExceptionKind.Lighter ? Words.Of(why) : "rest";
+            page.Line([new(Lead(Shown.ShortDay(day.Date), kind, ""), Tone.Quiet)]);
             return;
         }
         var date = Shown.ShortDay(day.Date);
@@ -81,7 +89,12 @@ internal static class NextPage
     private static string Lead(string date, string kind, string time) => $"{Wrap.Pad(date, 8)}{Wrap.Pad(kind, 11)}{Wrap.PadLeft(time, 10)}  ";
 
     private static string Told(NextSessionEntry session) =>
-        session.Session is { } name ? $"{Shown.Capital(name)}. {session.Sentence}" : session.Sentence;
+        string.Join(' ', new[] { session.Session is { } name ? $"{Shown.Capital(name)}." : "", session.Sentence, Range(session) }.Where(t => t.Length > 0));
+
+    private static string Range(NextSessionEntry session) =>
+        session.MinutesFrom == session.MinutesTo ? ""
+        : session.MinutesTo < 60 ? $"{Shown.Range(session.MinutesFrom, session.MinutesTo, "min")} will do."
+        : $"{Shown.Length(session.MinutesFrom * 60)} to {Shown.Length(session.MinutesTo * 60)} will do.";
 
     private static void Judged(Page page, NextWeekEntry week)
     {

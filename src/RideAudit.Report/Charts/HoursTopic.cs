@@ -14,6 +14,9 @@ internal sealed class HoursTopic(string title, string caption) : TrendTopic(titl
     private const double StrokeWidth = 0.8;
     private const double LeastUnbanded = 0.05;
 
+    /// <summary>A week has hours that are in no band: they are drawn open.</summary>
+    public static bool HasUnbanded(HistoryEntry week) => week.Hours - (Bands.Total(week.BandSeconds) / 3600.0) > LeastUnbanded;
+
     /// <inheritdoc/>
     public override void Draw(Surface surface, ReviewDocument review, Area area)
     {
@@ -38,7 +41,7 @@ internal sealed class HoursTopic(string title, string caption) : TrendTopic(titl
             from = to;
         }
 
-        if (week.Hours - from > LeastUnbanded)
+        if (HasUnbanded(week))
             surface.Frame(plot.Bar(place, from, week.Hours, Width), Palette.Quiet, 0.5f);
     }
 

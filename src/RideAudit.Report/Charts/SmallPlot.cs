@@ -34,7 +34,7 @@ internal sealed class SmallPlot(string unit, int decimals, ImmutableArray<SmallP
 
         LocalDate first = all.Min(point => point.Date), last = all.Max(point => point.Date);
         double low = all.Min(point => point.Value), high = all.Max(point => point.Value);
-        var room = series.Max(one => Styles.Tiny.Measure(surface.Fonts, one.Name)) + 3;
+        var room = series.Max(one => Styles.Tiny.Measure(surface.Fonts, one.Name)) + 5;
         var data = new Area(area.Left + 2, area.Top + LabelRoom, area.Right - room, area.Bottom - DateDepth - 4);
         float X(LocalDate date) => first == last ? data.Left : data.Left + (data.Width * Period.DaysBetween(first, date) / Period.DaysBetween(first, last));
         float Y(double value) => high > low ? data.Bottom - (data.Height * (float)((value - low) / (high - low))) : (data.Top + data.Bottom) / 2;
@@ -43,7 +43,7 @@ internal sealed class SmallPlot(string unit, int decimals, ImmutableArray<SmallP
         if (last != first)
             surface.Text(Shown.ShortDate(last), Styles.Tiny, area.Right, area.Bottom - 2, Align.End);
         Series[] drawn = [.. series.Where(one => one.Points.Length > 0).OrderBy(one => Y(one.Points[^1].Value))];
-        var names = Baselines([.. drawn.Select(one => Y(one.Points[^1].Value) + 2.5f)], data.Bottom + 2);
+        var names = Baselines([.. drawn.Select(one => Y(one.Points[^1].Value) + 2.5f)], data.Bottom);
         for (var place = 0; place < drawn.Length; place++)
         {
             var one = drawn[place];

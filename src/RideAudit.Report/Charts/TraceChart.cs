@@ -15,7 +15,8 @@ namespace RideAudit.Report.Charts;
 /// <param name="held">The planned session that it was ridden for; null without one.</param>
 internal sealed class TraceChart(RideEntry ride, RideTrace trace, ImmutableArray<double> cuts, StripScale scale, float width, float depth, HeldEntry? held)
 {
-    private const float AxisRoom = 30;
+    private const float AxisRoom = 36;
+    private const float LeastLane = 21;
     private const float HeartShare = 0.36f;
     private const float LaneGap = 3;
     private const float PointsPerSample = 0.4f;
@@ -53,10 +54,9 @@ internal sealed class TraceChart(RideEntry ride, RideTrace trace, ImmutableArray
         if (threshold > 0)
         {
             surface.Line(area.Left, Y(threshold), area.Right, Y(threshold), Palette.Ink, 0.5f, 2);
-            surface.Text(Shown.Number(threshold), Styles.Tiny, area.Left - 4, Y(threshold) + 2.7f, Align.End);
+            surface.Text(Shown.Watts(threshold), Styles.Tiny, area.Left - 4, Y(threshold) + 2.7f, Align.End);
         }
 
-        surface.Text("W", Styles.Tiny, area.Left - 4, area.Bottom, Align.End);
         var free = float.MinValue;
         foreach (var repeat in Repeats.Of(ride, held))
             free = DrawRepeat(surface, area, repeat, Shown.Number(repeat.Number), free);
@@ -96,9 +96,15 @@ internal sealed class TraceChart(RideEntry ride, RideTrace trace, ImmutableArray
         float[] known = [.. trace.HeartRateBpm.Where(float.IsFinite)];
         if (known.Length == 0)
             return;
-        double low = Math.Floor(known.Min() / 10.0) * 10, high = Math.Max(low + 20, Math.Ceiling(known.Max() / 10.0) * 10);
+        double low = Math.Floor((known.Min() - 1) / 10.0) * 10, high = Math.Max(low + 20, Math.Ceiling(known.Max() / 10.0) * 10);
         float Y(double bpm) => area.Bottom - (area.Height * (float)((bpm - low) / (high - low)));
         surface.Polyline(Points(trace.HeartRateBpm, area, Y), new Pen(Palette.Quiet, 0.7f));
+        if (area.Height < LeastLane)
+        {
+            surface.Text($"{Shown.Number(low)}–{Shown.Number(high)}", Styles.Tiny, area.Left - 4, ((area.Top + area.Bottom) / 2) + 2.7f, Align.End);
+            return;
+        }
+
         surface.Text(Shown.Number(high), Styles.Tiny, area.Left - 4, area.Top + 4.5f, Align.End);
         surface.Text(Shown.Number(low), Styles.Tiny, area.Left - 4, area.Bottom - 1, Align.End);
     }

@@ -19,6 +19,9 @@ internal sealed class TextBlock : Block
     {
     }
 
+    /// <summary>A paragraph that is broken already.</summary>
+    public TextBlock(List<TextLine> lines) => _lines = lines;
+
     /// <summary>Distance of the text from the left edge, pt.</summary>
     public float Indent { get; init; }
 

@@ -30,7 +30,10 @@ internal sealed class FridgePages : IPages
         _footer = new CautionFooter(document.Cautions, fonts, Sheet.ContentWidth);
         _scale = OpenScale.Of(document);
         if (document.Weeks.Length > 1)
-            Set(FridgeHead.Of(document, fonts, Sheet.ContentWidth), "The programme", "programme", [.. Programme()]);
+        {
+            var head = FridgeHead.Of(document, fonts, Sheet.ContentWidth);
+            Set(head, "The programme", "programme", [.. Programme(Bottom - Top(head))]);
+        }
         for (var i = 0; i < document.Weeks.Length; i++)
             SetWeek(document.Weeks[i], i == document.Weeks.Length - 1);
     }
@@ -62,17 +65,22 @@ internal sealed class FridgePages : IPages
             surface.Text($"{Shown.Number(page + 1)} of {Shown.Number(Count)}", Styles.Tiny, Sheet.Right, Sheet.Bottom - Styles.PageNumberBaseline, Align.End);
     }
 
+    private static string Ridden(NextWeekEntry week) => week.Days.Any(d => d.RiddenMinutes > 0) ? OpenKey.Ridden : "";
+
     private static string PlaceOf(NextWeekEntry week) => $"week-{Shown.Iso(week.StartsOn)}";
 
-    private IEnumerable<Block> Programme()
+    private List<Block> Programme(float room)
     {
         var weeks = _document.Weeks;
-        yield return Headline($"{Shown.Capital(Shown.Count(weeks.Length, "week"))}, {Shown.Hours(weeks.Min(w => w.Hours))} to {Shown.Hours(weeks.Max(w => w.Hours))} each");
-        yield return new GapBlock(4);
-        yield return Small(OpenKey.Text + " Each week has its own page.");
-        yield return new GapBlock(6);
-        foreach (var week in weeks)
-            yield return new ProgrammeRow(week, _scale, _fonts, Sheet.ContentWidth) { Target = PlaceOf(week) };
+        Block[] above =
+        [
+            Headline($"{Shown.Capital(Shown.Count(weeks.Length, "week"))}, {Shown.Hours(weeks.Min(w => w.Hours))} to {Shown.Hours(weeks.Max(w => w.Hours))} each"),
+            new GapBlock(4),
+            Small(OpenKey.Text + Ridden(weeks[0]) + " Each week has its own page."),
+            new GapBlock(6),
+        ];
+        var each = (room - above.Sum(b => b.Height)) / weeks.Length;
+        return [.. above, .. weeks.Select(w => new ProgrammeRow(w, _scale, _fonts, Sheet.ContentWidth, each) { Target = PlaceOf(w) })];
     }
 
     // The largest setting that keeps the week on one page; what room is left goes to the picture.
@@ -99,7 +107,7 @@ internal sealed class FridgePages : IPages
         yield return new GapBlock(8);
         yield return new OpenWeek(week, _scale, width, picture, isSmall: false);
         yield return new GapBlock(4);
-        yield return Small(OpenKey.Text);
+        yield return Small(OpenKey.Text + Ridden(week));
         yield return new GapBlock(8);
         foreach (var day in week.Days)
         {

@@ -10,8 +10,11 @@ internal static class OpenScale
     public static WeekScale Of(NextDocument document)
     {
         var days = document.Weeks.SelectMany(w => w.Days).ToList();
-        return WeekScale.Of(days.Select(d => d.Minutes / 60.0), days.SelectMany(d => d.Sessions).Select(HeightOf));
+        return WeekScale.Of(days.Select(d => Math.Max(d.Minutes, d.RiddenMinutes) / 60.0), days.SelectMany(d => d.Sessions).Select(HeightOf).Concat(days.Select(RiddenHeightOf)));
     }
+
+    /// <summary>Height of a ridden day's block, in the same measure; 0 where nothing is ridden or its stress is unknown.</summary>
+    public static double RiddenHeightOf(NextDayEntry day) => day.RiddenMinutes > 0 ? day.RiddenStress / 100 / (day.RiddenMinutes / 60.0) : 0;
 
     /// <summary>Height of a session's block: points an hour as a share of threshold's hundred; 0 where length or stress is unknown.</summary>
     public static double HeightOf(NextSessionEntry session) =>

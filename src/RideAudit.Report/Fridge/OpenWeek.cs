@@ -10,7 +10,7 @@ using RideAudit.Report.Look;
 namespace RideAudit.Report.Fridge;
 
 /// <summary>A week to come on one baseline: each session an open block, its width time, its height intensity ratio squared, its area the training stress to expect.</summary>
-/// <remarks>The review's own picture before anybody has ridden; hard sessions have the stronger outline. An event of unknown length has no block.</remarks>
+/// <remarks>The review's own picture before anybody has ridden; hard sessions have the stronger outline. What is ridden already is filled. An event of unknown length has no block.</remarks>
 internal sealed class OpenWeek : Block
 {
     private const float DayGap = 2;
@@ -60,6 +60,8 @@ internal sealed class OpenWeek : Block
         ImmutableArray<NextSessionEntry> drawn = [.. day.Sessions.Where(s => OpenScale.HeightOf(s) > 0)];
         var left = centre - (hour * drawn.Sum(s => s.Minutes) / 120);
         var top = baseline;
+        if (OpenScale.RiddenHeightOf(day) is > 0 and var ridden)
+            DrawRidden(surface, day, new Area(centre - (hour * day.RiddenMinutes / 120), baseline - (unit * (float)ridden), centre + (hour * day.RiddenMinutes / 120), baseline));
         foreach (var session in drawn)
         {
             var right = left + (hour * session.Minutes / 60);
@@ -75,9 +77,16 @@ internal sealed class OpenWeek : Block
         DrawCaption(surface, day, centre, baseline + 3);
     }
 
+    private void DrawRidden(Surface surface, NextDayEntry day, Area area)
+    {
+        surface.Fill(area, Palette.Hairline);
+        if (!_isSmall)
+            surface.Text(Shown.Number(day.RiddenStress), Plain, (area.Left + area.Right) / 2, area.Top - 4, Align.Middle);
+    }
+
     private void DrawCaption(Surface surface, NextDayEntry day, float centre, float top)
     {
-        var isRide = !day.Sessions.IsEmpty;
+        var isRide = !day.Sessions.IsEmpty || day.Exception == ExceptionKind.Event;
         surface.Text(Shown.ShortDay(day.Date), isRide ? Name : Plain, centre, top + Name.Ascent, Align.Middle);
         surface.Text(ToComeWords.Day(day), Plain with { Colour = isRide ? Palette.Ink : Palette.Quiet }, centre, top + Line + Name.Ascent, Align.Middle);
         surface.Text(ToComeWords.Length(day), Plain, centre, top + (2 * Line) + Name.Ascent, Align.Middle);

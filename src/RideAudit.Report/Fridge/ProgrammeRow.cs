@@ -12,25 +12,33 @@ namespace RideAudit.Report.Fridge;
 internal sealed class ProgrammeRow : Block
 {
     private const float Left = 84;
-    private const float Picture = 57;
+    private const float LeastPicture = 57;
+    private const float MostPicture = 92;
     private const float Air = 4.5f;
     private readonly NextWeekEntry _week;
     private readonly OpenWeek _days;
     private readonly List<TextLine> _text;
     private readonly float _width;
 
-    public ProgrammeRow(NextWeekEntry week, WeekScale scale, FontSet fonts, float width)
+    /// <param name="week">The week.</param>
+    /// <param name="scale">The scale that the weeks share.</param>
+    /// <param name="fonts">Fonts.</param>
+    /// <param name="width">Width, pt.</param>
+    /// <param name="room">Height that it may take where there is more than it needs, pt.</param>
+    public ProgrammeRow(NextWeekEntry week, WeekScale scale, FontSet fonts, float width, float room)
     {
         _week = week;
         _width = width;
-        _days = new OpenWeek(week, scale, width - Left, Picture, isSmall: true);
+        _days = new OpenWeek(week, scale, width - Left, Math.Clamp(room - (2 * Air), LeastPicture, MostPicture), isSmall: true);
         var apart = ToComeWords.Apart(week);
+        var events = ToComeWords.Events(week);
         _text =
         [
             TextLine.Of(fonts, Shown.ShortDate(week.StartsOn), Styles.Strong),
             TextLine.Of(fonts, Shown.Hours(week.Hours), Styles.Body),
             TextLine.Of(fonts, Shown.Points(week.ExpectedStress), Styles.Small),
             .. apart is null ? [] : LineBreaker.Break(fonts, [new Span(apart, Styles.SmallStrong)], Left - 8),
+            .. events is null ? [] : LineBreaker.Break(fonts, [new Span(events, Styles.Small)], Left - 8),
         ];
     }
 

@@ -14,8 +14,8 @@ internal sealed class SessionRow : Block
 {
     private const float Day = 17;
     private const float Kind = 72;
-    private const float Minutes = 182;
-    private const float What = 196;
+    private const float Minutes = 192;
+    private const float What = 206;
     private readonly NextDayEntry _day;
     private readonly NextSessionEntry? _session;
     private readonly FridgeDensity _density;
@@ -40,6 +40,8 @@ internal sealed class SessionRow : Block
 
     private string? Range => _session is null ? null : ToComeWords.Range(_session);
 
+    private bool IsOff => _session is null && _day.Exception != ExceptionKind.Event;
+
     private bool IsHard => _session is { } session && PlannedKinds.IsHard(session.Kind);
 
     /// <inheritdoc/>
@@ -54,13 +56,15 @@ internal sealed class SessionRow : Block
             VerdictMark.Draw(surface, Rules.Verdict.Kept, x, baseline, _density.Strong.Size);
         var quiet = _density.Text with { Colour = Palette.Quiet };
         if (_isFirst)
-            surface.Text(Shown.ShortDay(_day.Date), _session is null ? quiet : _density.Strong, x + Day, baseline);
-        surface.Text(_session is { } session ? Formatting.Words.Of(session.Kind) : ToComeWords.Day(_day), _session is null ? quiet : IsHard ? _density.Strong : _density.Text, x + Kind, baseline);
+            surface.Text(Shown.ShortDay(_day.Date), IsOff ? quiet : _density.Strong, x + Day, baseline);
+        surface.Text(_session is { } session ? Formatting.Words.Of(session.Kind) : ToComeWords.Day(_day), IsOff ? quiet : IsHard ? _density.Strong : _density.Text, x + Kind, baseline);
         var minutes = _session?.Minutes ?? _day.RiddenMinutes;
         if (minutes > 0)
             surface.Text(Shown.TableLength(minutes * 60), _session is null ? quiet : _density.Strong, x + Minutes, baseline, Align.End);
         if (Range is { } range)
             surface.Text(range, Styles.Small, x + Minutes, baseline + Styles.Small.Leading, Align.End);
+        else if (_session is null && _day.RiddenMinutes > 0)
+            surface.Text("Ridden.", quiet, x + What, baseline);
         DrawWhat(surface, x + What, y + _density.Air + _density.Strong.Ascent - _density.Text.Ascent);
     }
 

@@ -19,7 +19,7 @@ internal static class ToComeWords
     {
         var parts = new[]
         {
-            On("event on", week, s => s.Kind == PlannedKind.Event),
+            On("event on", week, s => s.Kind == PlannedKind.Event, d => d.Exception == ExceptionKind.Event),
             On("hard on", week, s => s.Kind is PlannedKind.High or PlannedKind.Threshold),
             On("long on", week, s => s.Kind == PlannedKind.Long),
         };
@@ -33,20 +33,36 @@ internal static class ToComeWords
     public static string Sums(NextWeekEntry week)
     {
         var rides = week.Days.Sum(d => d.Sessions.Length + (d.RiddenMinutes > 0 ? 1 : 0));
-        var hours = week.AskedHours is { } asked && Shown.Hours(asked) != Shown.Hours(week.Hours) ? $"{Shown.Hours(week.Hours)} of {Shown.Hours(asked)} asked for" : Shown.Hours(week.Hours);
+        var hours = week.AskedOtherwise is { } asked ? $"{Shown.Hours(week.Hours)} of {Shown.Hours(asked)} asked for" : Shown.Hours(week.Hours);
         return $"{Shown.Tally(rides, "ride")}, {hours}, about {Shown.Points(week.ExpectedStress)} of training stress";
     }
 
     /// <summary>What sets the week apart; null for an ordinary one.</summary>
-    public static string? Apart(NextWeekEntry week) =>
-        week.Exception is { } exception ? $"{Formatting.Words.Of(exception)} week" : week.ProposedLighter ? "lighter week" : null;
+    public static string? Apart(NextWeekEntry week)
+    {
+        var kind = week.Exception is { } exception ? $"{Formatting.Words.Of(exception)} week" : week.ProposedLighter ? "lighter week" : null;
+        var tests = week.Days.Any(d => d.Sessions.Any(s => s.CalledFor == "test"));
+        return (kind, tests) switch
+        {
+            (null, true) => "test week",
+            ({ } known, true) => $"{known} with a test",
+            _ => kind,
+        };
+    }
+
+    /// <summary>The names of the week's events; null where it has none.</summary>
+    public static string? Events(NextWeekEntry week)
+    {
+        string[] names = [.. week.Days.SelectMany(d => d.Sessions).Where(s => s.Kind == PlannedKind.Event).Select(s => s.Session).OfType<string>()];
+        return names.Length == 0 ? null : Shown.List(names);
+    }
 
     /// <summary>A day in a word.</summary>
     public static string Day(NextDayEntry day) => day switch
     {
-        { Sessions: [{ } only] } => Formatting.Words.Of(only.Kind),
+        { Sessions: [{ } only] } => only.CalledFor ?? Formatting.Words.Of(only.Kind),
         { Sessions.Length: > 1 } => Shown.Tally(day.Sessions.Length, "ride"),
-        { RiddenMinutes: > 0 } => "ridden",
+        { RiddenMinutes: > 0 } => Formatting.Words.Of(day.Kind),
         { Exception: { } exception and not ExceptionKind.Lighter } => Formatting.Words.Of(exception),
         _ => "rest",
     };
@@ -77,9 +93,9 @@ internal static class ToComeWords
             : $"Ridden so, the rules would say: {string.Join(' ', wanting.OrderByDescending(v => v.Verdict).Select(v => v.Sentence))}";
     }
 
-    private static string On(string lead, NextWeekEntry week, Func<NextSessionEntry, bool> which)
+    private static string On(string lead, NextWeekEntry week, Func<NextSessionEntry, bool> which, Func<NextDayEntry, bool>? orDay = null)
     {
-        string[] days = [.. week.Days.Where(d => d.Sessions.Any(which)).Select(d => Shown.Weekday(d.Date))];
+        string[] days = [.. week.Days.Where(d => d.Sessions.Any(which) || orDay?.Invoke(d) == true).Select(d => Shown.Weekday(d.Date))];
         return days.Length == 0 ? "" : $"{lead} {Shown.List(days)}";
     }
 }

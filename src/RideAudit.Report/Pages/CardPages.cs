@@ -22,7 +22,7 @@ internal sealed class CardPages : IPages
     public const float LeastSize = 13;
 
     private const float Margin = 34;
-    private const float LeastHeight = 675;
+    private const float LeastHeight = 560;
     private const float Gap = 20;
     private static readonly TextStyle Head = new(Weight.Regular, 14, Palette.Quiet);
     private static readonly TextStyle Headline = new(Weight.SemiBold, 32, Palette.Ink);
@@ -73,7 +73,7 @@ internal sealed class CardPages : IPages
     {
         var week = $"Week of {Shown.FullDate(review.Week.StartsOn)}{(review.Week.Finished ? "" : ", not finished")}";
         yield return (new TextBlock(fonts, [new Span(review.Rider.Label, Head with { Weight = Weight.SemiBold, Colour = Palette.Ink }), new Span("  " + week, Head)], width), 0);
-        yield return (new TextBlock(fonts, review.Summary.Headline, Headline, width), 14);
+        yield return (new TextBlock(VerdictBlock.Headline(review.Summary.Headline, Headline, fonts, width)), 14);
         yield return (new CardLine(review, fonts, width, LeastSize), Gap);
         var before = Gap + 6;
         for (var i = 0; i < review.Summary.ToChange.Length; i++)

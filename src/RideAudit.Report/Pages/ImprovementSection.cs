@@ -13,6 +13,7 @@ namespace RideAudit.Report.Pages;
 /// <param name="width">Width, pt.</param>
 internal sealed class ImprovementSection(ReviewDocument review, FontSet fonts, float width)
 {
+    private const int BlockWeeks = 6;
     private static readonly int[] Windows = [60, 300, 1200];
 
     /// <summary>The section's blocks; none where nothing was looked at.</summary>
@@ -29,7 +30,12 @@ internal sealed class ImprovementSection(ReviewDocument review, FontSet fonts, f
             new("W", 0, [Threshold()]) { Steps = true },
         ];
         ProgressEntry.Told[] told = [progress.EasyPower, progress.Drift, progress.Best, progress.Threshold];
-        yield return new Multiples(told, plots, fonts, width);
+        int[] drawn = [.. Enumerable.Range(0, plots.Length).Where(plot => !plots[plot].IsEmpty)];
+        if (drawn.Length > 0)
+            yield return new Multiples([.. drawn.Select(plot => told[plot])], [.. drawn.Select(plot => plots[plot])], fonts, width) { KeepWithNext = drawn.Length < plots.Length };
+        // What has nothing to draw is told in a line: an empty chart says no more.
+        if (drawn.Length < plots.Length)
+            yield return new TextBlock(fonts, string.Join(' ', told.Where((_, plot) => !drawn.Contains(plot)).Select(one => one.Sentence)), Styles.SmallInk, width) { SpaceBefore = 3 };
     }
 
     private static SmallPlot.Series Series(ImmutableArray<ProgressEntry.Figure> figures) =>
@@ -38,7 +44,7 @@ internal sealed class ImprovementSection(ReviewDocument review, FontSet fonts, f
     private static SmallPlot.Series Bests(ProgressEntry progress, int seconds) => new(
         Formatting.Shown.Window(seconds),
         [
-            .. progress.Bests.SelectMany(block => block.Bests.Where(best => best.Seconds == seconds).Select(best => (block.StartsOn, best.MeanPowerW))),
+            .. progress.Bests.SelectMany(block => block.Bests.Where(best => best.Seconds == seconds).Select(best => (block.StartsOn.PlusWeeks(BlockWeeks).PlusDays(-1), best.MeanPowerW))),
         ]);
 
     private SmallPlot.Series Threshold()
@@ -52,7 +58,8 @@ internal sealed class ImprovementSection(ReviewDocument review, FontSet fonts, f
     private sealed class Multiples : Block
     {
         private const float Gap = 16;
-        private const float PlotDepth = 42;
+        private const float PlotDepth = 47;
+        private const int Columns = 4;
         private readonly ProgressEntry.Told[] _told;
         private readonly SmallPlot[] _plots;
         private readonly float _column;
@@ -62,7 +69,7 @@ internal sealed class ImprovementSection(ReviewDocument review, FontSet fonts, f
         public Multiples(ProgressEntry.Told[] told, SmallPlot[] plots, FontSet fonts, float width)
         {
             (_told, _plots) = (told, plots);
-            _column = (width - (Gap * (plots.Length - 1))) / plots.Length;
+            _column = (width - (Gap * (Columns - 1))) / Columns;
             _sentences = [.. told.Select(one => LineBreaker.Break(fonts, [new Span(one.Sentence, Styles.SmallInk)], _column))];
             _cautions = [.. told.Select((one, i) => plots[i].IsEmpty ? [] : LineBreaker.Break(fonts, [new Span(one.Caution, Styles.Tiny)], _column))];
         }

@@ -47,7 +47,7 @@ internal sealed class KeyFigures(ReviewDocument review, FontSet fonts, float wid
     private (string, string, string) Stress()
     {
         var context = review.Week.StressUnknownHours > 0
-            ? $"{Shown.Hours(review.Week.StressUnknownHours)} not covered"
+            ? $"{Shown.Hours(review.Week.StressUnknownHours)} unknown"
             : review.Week.StressMeanBefore is { } mean ? $"four-week mean {Shown.Number(mean)}" : "no weeks before";
         return (Shown.Number(review.Week.Stress), "training stress, points", context);
     }

@@ -13,6 +13,8 @@ namespace RideAudit.Report.Pages;
 internal sealed class ReviewPages : IPages
 {
     private const float ShortFlow = 660;
+    private const int LaterPages = 2;
+    private const int Tightest = 2;
     private readonly ReviewDocument _review;
     private readonly ReviewTraces _traces;
     private readonly FontSet _fonts;
@@ -74,7 +76,21 @@ internal sealed class ReviewPages : IPages
         }
     }
 
+    // Three pages where that can be had by setting the rides closer; else no page more than it takes, as roomy as that allows.
     private IReadOnlyList<IReadOnlyList<Placed>> Flow()
+    {
+        var best = Flow(0);
+        for (var tightness = 1; tightness <= Tightest && best.Count > LaterPages && !_appendix; tightness++)
+        {
+            var closer = Flow(tightness);
+            if (closer.Count < best.Count)
+                best = closer;
+        }
+
+        return best;
+    }
+
+    private IReadOnlyList<IReadOnlyList<Placed>> Flow(int tightness)
     {
         var width = Sheet.ContentWidth;
         var pages = new PageFlow(Sheet);
@@ -90,7 +106,7 @@ internal sealed class ReviewPages : IPages
         if (early)
             pages.Add(season);
         pages.BeginPageTwo();
-        pages.Add(new RidesSection(_review, _traces, _fonts, width, _appendix) { IsShort = Sheet.FlowHeight < ShortFlow }.Blocks());
+        pages.Add(new RidesSection(_review, _traces, _fonts, width, _appendix) { IsShort = Sheet.FlowHeight < ShortFlow, Tightness = tightness }.Blocks());
         if (!early)
             pages.Add(season);
         pages.Add(new SourcesSection(_review, marks, _fonts, width, _appendix).Blocks());

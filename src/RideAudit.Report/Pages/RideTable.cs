@@ -15,7 +15,12 @@ internal sealed class RideTable(ReviewDocument review, FontSet fonts, float widt
 {
     private const int MostRoomyRows = 5;
     private const int AllColumns = 11;
-    private const int FirstThatMayBeEmpty = 9;
+    private const int StressColumn = 5;
+    private const int FirstThatMayBeEmpty = 3;
+    private const int FirstFigure = 2;
+    private const float FiguresFrom = 186;
+    private const float FullWidth = 493;
+    private const float WidestStep = 62;
 
     private float Air => IsClose || review.Rides.Length > MostRoomyRows ? 1.6f : 3;
 
@@ -33,7 +38,7 @@ internal sealed class RideTable(ReviewDocument review, FontSet fonts, float widt
     {
         var shown = ShownColumns();
         var all = Columns();
-        Column[] columns = [.. shown.Select(column => all[column])];
+        Column[] columns = [.. Spread(shown.Select(column => all[column]))];
         var heads = RowBlock.Heads(fonts, columns, width);
         yield return new GapBlock(6) { KeepWithNext = true };
         yield return heads;
@@ -46,6 +51,9 @@ internal sealed class RideTable(ReviewDocument review, FontSet fonts, float widt
         yield return new HairlineBlock(width, 2);
     }
 
+    /// <summary>A figure of a row is not known.</summary>
+    public bool HasMissing => ShownColumns() is var shown && Enumerable.Range(0, review.Rides.Length).Any(ride => Cells(ride, shown).Any(cell => cell.Text == Formatting.Shown.Missing));
+
     private Span[] Cells(int ride, int[] shown)
     {
         var all = Row(review.Rides[ride], ride, Appendix || HasStrip(review.Rides[ride]));
@@ -54,11 +62,19 @@ internal sealed class RideTable(ReviewDocument review, FontSet fonts, float widt
 
     // A column of dashes says no more than its absence.
     private int[] ShownColumns() =>
-        [.. Enumerable.Range(0, AllColumns).Where(column => column < FirstThatMayBeEmpty || review.Rides.Any(ride => Row(ride, 0, false)[column].Text != Formatting.Shown.Missing))];
+        [.. Enumerable.Range(0, AllColumns).Where(column => column is < FirstThatMayBeEmpty or StressColumn || review.Rides.Any(ride => Row(ride, 0, false)[column].Text != Formatting.Shown.Missing))];
+
+    // Figures are spread over the width whatever columns are left.
+    private IEnumerable<Column> Spread(IEnumerable<Column> columns)
+    {
+        Column[] all = [.. columns];
+        float from = FiguresFrom / FullWidth * width, step = Math.Min(WidestStep, (width - from) / Math.Max(1, all.Length - 1 - FirstFigure));
+        return all.Select((column, place) => place < FirstFigure ? column : column with { X = from + ((place - FirstFigure) * step) });
+    }
 
     private Column[] Columns()
     {
-        var scale = width / 493f;
+        var scale = width / FullWidth;
         (string Head, float X, float Width, Align Align)[] plain =
         [
             ("start", 0, 82, Align.Start), ("kind", 84, 62, Align.Start), ("time", 186, 0, Align.End), ("norm. W", 232, 0, Align.End),

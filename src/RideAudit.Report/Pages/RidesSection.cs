@@ -15,14 +15,16 @@ namespace RideAudit.Report.Pages;
 /// <param name="appendix">The other rides' strips follow in the appendix.</param>
 internal sealed class RidesSection(ReviewDocument review, ReviewTraces traces, FontSet fonts, float width, bool appendix)
 {
-    private const float DeepStrip = 62;
     private const float ShallowStrip = 41;
-    private const float ShallowestStrip = 33;
     private const int MostDeepStrips = 2;
     private const int MostShallowStrips = 3;
+    private static readonly float[] Strips = [62, ShallowStrip, 33];
 
     /// <summary>The paper is a short one: everything stands closer.</summary>
     public bool IsShort { get; init; }
+
+    /// <summary>Steps by which strips are shallower than they could be, for the pages to end sooner.</summary>
+    public int Tightness { get; init; }
 
     private StripScale Scale => StripScale.Of(review, traces);
 
@@ -36,9 +38,11 @@ internal sealed class RidesSection(ReviewDocument review, ReviewTraces traces, F
             yield break;
         }
 
-        foreach (var block in new RideTable(review, fonts, width) { Appendix = appendix, IsClose = IsShort }.Blocks())
+        var table = new RideTable(review, fonts, width) { Appendix = appendix, IsClose = IsShort || Tightness > 0 };
+        foreach (var block in table.Blocks())
             yield return block;
-        yield return new TextBlock(fonts, Reading(), Styles.Tiny, width) { SpaceBefore = 2 };
+        if (Reading(table.HasMissing) is { Length: > 0 } reading)
+            yield return new TextBlock(fonts, reading, Styles.Tiny, width) { SpaceBefore = 2 };
         foreach (var ride in review.Rides)
         {
             if (DataWords.Of(ride) is { } said)
@@ -48,9 +52,12 @@ internal sealed class RidesSection(ReviewDocument review, ReviewTraces traces, F
         int[] shown = [.. Enumerable.Range(0, review.Rides.Length).Where(IsShown)];
         if (shown.Length == 0)
             yield break;
-        yield return new StripKey(Scale, fonts, width, shown.Any(ride => review.Rides[ride].MeanHeartRateBpm is not null)) { SpaceBefore = 5, KeepWithNext = true };
+        RideTrace[] drawn = [.. shown.Select(ride => traces.Of(review.Rides[ride].File)).OfType<RideTrace>()];
+        if (drawn.Length > 0)
+            yield return new StripKey(Scale, fonts, width, drawn.Any(trace => !trace.HeartRateBpm.IsEmpty), drawn.Any(trace => !trace.PauseSeconds.IsEmpty)) { SpaceBefore = 5, KeepWithNext = true };
+        var step = Tightness + (shown.Length <= MostDeepStrips ? 0 : shown.Length > MostShallowStrips || IsShort ? 2 : 1);
         foreach (var ride in shown)
-            yield return Strip(ride, shown.Length > MostShallowStrips || (IsShort && shown.Length > MostDeepStrips) ? ShallowestStrip : shown.Length > MostDeepStrips ? ShallowStrip : DeepStrip);
+            yield return Strip(ride, Strips[Math.Min(step, Strips.Length - 1)]);
     }
 
     /// <summary>Strips of the other rides.</summary>
@@ -78,14 +85,15 @@ internal sealed class RidesSection(ReviewDocument review, ReviewTraces traces, F
     private static string OutlineOf(RideEntry ride) =>
         $"{Shown.DayAndDate(ride.StartsAt.Date)} {Shown.Time(ride.StartsAt.TimeOfDay)}{(ride.Kind == RideKind.None ? "" : ", " + Formatting.Words.Of(ride.Kind))}";
 
-    private string Reading()
+    private string Reading(bool hasMissing)
     {
         var parts = new List<string>();
         if (review.Rides.Any(ride => ride.IntensityRatio is not null))
             parts.Add("Ratio: normalised over threshold power.");
         if (review.Rides.Any(ride => ride.HeartRateDriftPercent is not null))
             parts.Add("Drift: power over heart rate, its fall by half.");
-        parts.Add(review.Rides.Any(ride => ride.Stress is null) ? $"{Shown.Missing}: not measured; stress unknown." : $"{Shown.Missing}: not measured.");
+        if (hasMissing)
+            parts.Add(review.Rides.Any(ride => ride.Stress is null) ? $"{Shown.Missing}: not measured; stress unknown." : $"{Shown.Missing}: not measured.");
         if (review.Week.Days.Any(day => day.Kind == DayKind.Recovery && review.Rides.Any(ride => day.Rides.Contains(ride.File) && ride.Kind is not (RideKind.Recovery or RideKind.None))))
             parts.Add("Recovery day: one short easy ride.");
         return string.Join(' ', parts);

@@ -45,7 +45,7 @@ internal sealed class RuleStrip(ReviewDocument review, SourceMarks marks, FontSe
         {
             // One reason for many rules is told beside the first of them.
             var words = Words(finding);
-            yield return new Row(this, finding, finding.Verdict == Verdict.NotJudged && words == before ? "" : words);
+            yield return new Row(this, finding, finding.Verdict == Verdict.NotJudged && words == before ? "as above" : words);
             before = words;
         }
 

@@ -25,9 +25,11 @@ internal sealed class RulesSection(ReviewDocument review, SourceMarks marks, Fon
         var weeks = review.RuleHistory.IsEmpty ? 0 : review.RuleHistory[0].Weeks.Length;
         if (weeks > 1 && Wanting().Any())
             yield return new TextBlock(fonts, $"Small marks: the last {Shown.Tally(weeks, "week")}, this one at the right.", Styles.Tiny, width) { KeepWithNext = true };
+        var told = false;
         foreach (var finding in Wanting())
         {
-            Block[] lines = [.. Lines(finding)];
+            Block[] lines = [.. Lines(finding, told)];
+            told |= finding.WouldHaveKept is { } kept && kept == review.SmallestChange?.Sentence;
             Span[] mark = [new Span(marks.Of(finding.Rule), Styles.Quiet)];
             yield return new FindingHead(finding, mark, fonts, width, Indent)
             {
@@ -54,7 +56,7 @@ internal sealed class RulesSection(ReviewDocument review, SourceMarks marks, Fon
         var (broken, watch) => $"{Shown.Capital(Shown.Count(broken, "rule"))} broken, {Shown.InWords(watch)} to watch",
     };
 
-    private IEnumerable<Block> Lines(Finding finding)
+    private IEnumerable<Block> Lines(Finding finding, bool changeIsTold)
     {
         // One place is what the sentence says already.
         Occurrence[] told = finding.Occurrences.Length < 2 ? [] : [.. finding.Occurrences.Where(occurrence => !occurrence.Dates.IsEmpty || !occurrence.Numbers.IsEmpty)];
@@ -66,7 +68,15 @@ internal sealed class RulesSection(ReviewDocument review, SourceMarks marks, Fon
         }
 
         if (finding.WouldHaveKept is { } kept)
-            yield return Line([new Span("Would have kept it: ", Styles.SmallStrong), new Span(kept, Styles.SmallInk)], keep: false);
+            yield return Line(Kept(kept, changeIsTold), keep: false);
+    }
+
+    // The smallest change is a sentence of its own, told once.
+    private Span[] Kept(string kept, bool changeIsTold)
+    {
+        var isChange = kept == review.SmallestChange?.Sentence;
+        var (head, text) = !isChange ? ("Would have kept it: ", kept) : changeIsTold ? ("Would have kept it: ", "the same change.") : ("", kept);
+        return [new Span(head, Styles.SmallStrong), new Span(text, isChange && !changeIsTold ? Styles.SmallStrong : Styles.SmallInk)];
     }
 
     private TextBlock Line(IEnumerable<Span> spans, bool keep) => new(fonts, spans, width - Indent) { Indent = Indent, KeepWithNext = keep };

@@ -38,12 +38,16 @@ internal sealed class SourcesSection(ReviewDocument review, SourceMarks marks, F
     private IEnumerable<Block> Notices()
     {
         var scripts = fonts.Lacking([review.Rider.Label, review.Note ?? "", .. review.Rides.Select(ride => ride.File)]).Select(writing => writing.Advice);
-        NoticeEntry[] worst = [.. review.Notices.OrderByDescending(notice => notice.Unusable)];
+        NoticeEntry[] worst = [.. review.Notices.Where(notice => !IsToldOfARide(notice)).OrderByDescending(notice => notice.Unusable)];
         var told = worst.Take(MostNotices).Select(notice => notice.File is { } file ? $"{file}: {notice.Sentence}" : notice.Sentence);
         string[] all = [.. scripts, .. told, .. worst.Length > MostNotices ? [$"{Shown.Tally(worst.Length - MostNotices, "other notice")}: in the appendix (--appendix)."] : Array.Empty<string>()];
         if (all.Length > 0)
             yield return Paragraph("The data", string.Join(' ', all), 6);
     }
+
+    // A strip says what is remarked of its ride.
+    private bool IsToldOfARide(NoticeEntry notice) =>
+        review.Rides.Any(ride => ride.File == notice.File && RideTable.HasStrip(ride) && ride.Remarks.Contains(notice.Sentence));
 
     private IEnumerable<string> Method()
     {

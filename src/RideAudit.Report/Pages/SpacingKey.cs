@@ -27,7 +27,7 @@ internal sealed class SpacingKey : Block
             + (open ? " Open block: no power, height from stress per hour." : "")
             + (unknown ? $" {Shown.Missing} and dots: stress unknown." : "")
             + (review.Week.Days.SelectMany(PlannedBlocks.Of).Any() ? " Thin outline: planned." : "")
-            + (review.SmallestChange is { Changes.IsEmpty: false } ? " Dashed, with an arrow: the smallest change." : "");
+            + (ChangeMarks.Words(review) is { } change ? $" {Shown.Capital(change)}." : "");
         _lines = LineBreaker.Break(fonts, [new Span(text, Styles.Small)], width - _legendWidth - LegendGap);
         Width = width;
     }

@@ -64,19 +64,23 @@ internal sealed class SpacingLine : Block
     public override void Draw(Surface surface, float x, float y)
     {
         var baseline = y + _depth - _captions;
-        surface.Line(x, baseline - _unit, x + _width, baseline - _unit, Palette.Hairline, 0.8f, 2);
+        if (!_review.Rides.IsEmpty)
+            surface.Line(x, baseline - _unit, x + _width, baseline - _unit, Palette.Hairline, 0.8f, 2);
         var places = new Dictionary<string, Area>(StringComparer.Ordinal);
+        var labels = new DayLabels(_fonts, Styles.Strong);
         for (var day = 0; day < _review.Week.Days.Length; day++)
-            DrawDay(surface, _review.Week.Days[day], x + (day * _dayWidth), baseline, places);
+            DrawDay(surface, _review.Week.Days[day], x + (day * _dayWidth), baseline, places, labels);
         surface.Line(x, baseline, x + (7 * _dayWidth), baseline, Palette.Ink, 0.8f);
-        DrawKey(surface, x + _width - KeyWidth, baseline);
-        new ChangeMarks(_review, places, _hourWidth).Draw(surface, x, _dayWidth);
+        if (!_review.Rides.IsEmpty)
+            DrawKey(surface, x + _width - KeyWidth, baseline);
+        new ChangeMarks(_review, places, _hourWidth, labels.Areas).Draw(surface, x, _dayWidth);
+        labels.Draw(surface);
         new SpanRow(_review.Week.Spans, places, _fonts).Draw(surface, x, x + (7 * _dayWidth), y);
     }
 
     private IEnumerable<RideEntry> RidesOf(DayEntry day) => _review.Rides.Where(ride => day.Rides.Contains(ride.File));
 
-    private void DrawDay(Surface surface, DayEntry day, float left, float baseline, Dictionary<string, Area> places)
+    private void DrawDay(Surface surface, DayEntry day, float left, float baseline, Dictionary<string, Area> places, DayLabels labels)
     {
         RideEntry[] rides = [.. RidesOf(day)];
         new PlannedBlocks(_hourWidth, _unit).Draw(surface, day, left + (_dayWidth / 2), baseline);
@@ -95,15 +99,8 @@ internal sealed class SpacingLine : Block
 
         var centre = left + (_dayWidth / 2);
         if (rides.Length > 0)
-            DrawStress(surface, Shown.Number(day.Stress), centre, top - 4);
+            labels.Add(Shown.Number(day.Stress), centre, top - 4);
         DrawCaption(surface, day, rides, centre, baseline);
-    }
-
-    private void DrawStress(Surface surface, string text, float centre, float baseline)
-    {
-        var half = (Styles.Strong.Measure(_fonts, text) / 2) + 1.5f;
-        surface.Fill(new Area(centre - half, baseline - Styles.Strong.Size + 1, centre + half, baseline + 1), Palette.Paper);
-        surface.Text(text, Styles.Strong, centre, baseline, Align.Middle);
     }
 
     private static void DrawCaption(Surface surface, DayEntry day, RideEntry[] rides, float centre, float baseline)

@@ -27,7 +27,7 @@ internal sealed class SplitBar : Block
     public SplitBar(ReviewDocument review, FontSet fonts, float width)
     {
         _week = review.Week;
-        _told = review.Summary.SplitSentence.Length > 0 ? review.Summary.SplitSentence : "No time in bands this week.";
+        _told = review.Summary.SplitSentence.Length > 0 ? review.Summary.SplitSentence : "The split by time was not measured.";
         _width = width;
         _intended = TextLine.Of(fonts, Intended(), Styles.Quiet);
         if (_week.SplitByTime is { } time)
@@ -96,7 +96,7 @@ internal sealed class SplitBar : Block
     private string Intended()
     {
         if (_bars.Count == 0 && _week.SplitByTime is null)
-            return "no time in bands this week";
+            return "by time: not measured";
         if (_week.IntendedLowShare is not { } low)
             return "";
         return $"intended {Shown.Share(low)} low" + (_week.SplitTolerance is { } tolerance ? $" ±{Shown.Joint}{Shown.Points(tolerance * 100)}" : "");

@@ -1,4 +1,3 @@
-using RideAudit.Formatting;
 using RideAudit.Report.Charts;
 using RideAudit.Report.Drawing;
 using RideAudit.Report.Flow;
@@ -20,14 +19,14 @@ internal sealed class StripKey : Block
     /// <param name="scale">The strips' scale.</param>
     /// <param name="width">Width, pt.</param>
     /// <param name="hasHeartRate">Heart rate runs under the power.</param>
-    public StripKey(StripScale scale, FontSet fonts, float width, bool hasHeartRate)
+    /// <param name="hasPauses">A ride has a pause.</param>
+    public StripKey(StripScale scale, FontSet fonts, float width, bool hasHeartRate, bool hasPauses)
     {
         _width = width;
         _legendWidth = Bands.LegendWidth(fonts, Styles.Small);
         _hasPower = scale.TopW > 1;
-        var text = _hasPower
-            ? $"{(hasHeartRate ? "Under the power: heart rate, bpm. " : "")}Dotted: threshold; ticks: pauses. All {Shown.Watts(scale.TopW)} high, {Shown.Length(scale.Seconds)} wide."
-            : $"Heart rate, bpm. Ticks: pauses. All {Shown.Length(scale.Seconds)} wide.";
+        var heart = hasHeartRate ? _hasPower ? "Under the power: heart rate, bpm. " : "Heart rate, bpm. " : "";
+        var text = $"{heart}{(_hasPower ? "Dotted: threshold. " : "")}{(hasPauses ? "Ticks: pauses. " : "")}One scale of {(_hasPower ? "watts and time" : "time")}.";
         _lines = LineBreaker.Break(fonts, [new Span(text, Styles.Small)], width - _legendWidth - Gap);
     }
 

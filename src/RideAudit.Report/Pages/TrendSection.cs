@@ -69,7 +69,8 @@ internal sealed class TrendSection(ReviewDocument review, FontSet fonts, Sheet s
         var marks = Weeks.Any(week => week.Exception is not null)
             ? " " + string.Join(", ", Weeks.Select(week => week.Exception).OfType<ExceptionKind>().Distinct().Select(Letter)) + "."
             : "";
-        return new HoursTopic(HoursTitle(), $"By band{planned}.{marks}");
+        var open = Weeks.Any(HoursTopic.HasUnbanded) ? "; open: neither power nor heart rate" : "";
+        return new HoursTopic(HoursTitle(), $"By band{planned}{open}.{marks}");
     }
 
     private string HoursTitle() => review.History[^1].PlannedHours is { } planned

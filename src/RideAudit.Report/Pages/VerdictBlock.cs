@@ -19,13 +19,14 @@ internal sealed class VerdictBlock : Block
     private readonly List<TextLine> _subline;
     private readonly Rules.Verdict _worst;
 
-    public VerdictBlock(SummaryEntry summary, FontSet fonts, float width)
+    public VerdictBlock(ReviewDocument review, FontSet fonts, float width)
     {
+        var summary = review.Summary;
         TextStyle style = new(Weight.SemiBold, LargeSize, Palette.Ink);
         _headline = Headline(summary.Headline, style, fonts, width);
         if (_headline.Count > 2)
             _headline = Headline(summary.Headline, style with { Size = SmallSize }, fonts, width);
-        _subline = LineBreaker.Break(fonts, [new Span(summary.Subline, Styles.Quiet with { Size = SublineSize })], width - MarkRoom);
+        _subline = LineBreaker.Break(fonts, Subline(review), width - MarkRoom);
         _worst = summary.Broken > 0 ? Rules.Verdict.Broken
             : summary.Watch > 0 ? Rules.Verdict.Watch
             : summary.Kept > 0 ? Rules.Verdict.Kept
@@ -64,7 +65,18 @@ internal sealed class VerdictBlock : Block
         }
     }
 
-    private static List<TextLine> Headline(string text, TextStyle style, FontSet fonts, float width)
+    // The smallest change is what to take away: it stands out from the counts around it.
+    private static Span[] Subline(ReviewDocument review)
+    {
+        var (text, quiet) = (review.Summary.Subline, Styles.Quiet with { Size = SublineSize });
+        var change = review.SmallestChange is { Changes.IsEmpty: false } smallest ? smallest.Sentence : "";
+        var at = change.Length == 0 ? -1 : text.IndexOf(change, StringComparison.Ordinal);
+        return at < 0 ? [new Span(text, quiet)]
+            : [new Span(text[..at], quiet), new Span(change, quiet with { Weight = Weight.SemiBold, Colour = Palette.Ink }), new Span(text[(at + change.Length)..], quiet)];
+    }
+
+    /// <summary>A headline broken after a comma where that parts it well, else into even lines.</summary>
+    public static List<TextLine> Headline(string text, TextStyle style, FontSet fonts, float width)
     {
         var balanced = LineBreaker.Balance(fonts, new Span(text, style), width);
         if (balanced.Count != 2)

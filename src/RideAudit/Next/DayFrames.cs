@@ -17,6 +17,7 @@ internal sealed class DayFrames(WeekFrame frame, PlanTable table, ImmutableArray
     private const int LongAbsenceDays = 7;
     private const int DaysWithoutHigh = 4;
     private const int OpenersMinutes = 45;
+    private const int BeforeEventMinutes = 75;
     private const int UsualRoom = 90;
     private const int WeekendRoom = 300;
     private readonly Dictionary<IsoDayOfWeek, (int Weeks, int Longest)> _habit = HabitOf(frame.Past);
@@ -49,8 +50,10 @@ internal sealed class DayFrames(WeekFrame frame, PlanTable table, ImmutableArray
         var free = IsEvent(date.PlusDays(-1)) ? 0 : FreeOn(date.DayOfWeek);
         return free >= OpenersMinutes && IsForOpeners(date)
             ? day with { Standing = [frame.Stock.Of(SessionLibrary.All.First(s => s.Purpose == SessionPurpose.Openers), OpenersMinutes)!] }
-            : day with { Free = free };
+            : day with { Free = frame.Exceptions.Event && IsBeforeEvent(date) ? Math.Min(free, BeforeEventMinutes) : free };
     }
+
+    private bool IsBeforeEvent(LocalDate date) => Enumerable.Range(1, 6).Any(d => IsEvent(date.PlusDays(d)));
 
     // The rider's minutes, else the plan's days, else the days ridden on of late, else any.
     private int FreeOn(IsoDayOfWeek day)

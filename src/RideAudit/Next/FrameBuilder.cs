@@ -19,7 +19,11 @@ internal sealed class FrameBuilder(Rider rider, PlanTable table, LocalDate? anew
     // What was missed is not made up for: the days left take a little more than their part.
     private const double MostMadeUp = 1.4;
     private const double ReturnShare = 0.7;
+    private const double LighterAlready = 0.95;
+    private const double AfterIllnessShare = 0.85;
     private const int LongAbsenceDays = 7;
+    private const int DaysBeforeTest = 14;
+    private const int DaysOut = 3;
     private readonly Dictionary<Limits, RideStock> _stocks = [];
     private readonly PlanCalendar _calendar = new(rider, table);
 
@@ -37,7 +41,15 @@ internal sealed class FrameBuilder(Rider rider, PlanTable table, LocalDate? anew
         if (WeekAim.HoursOf(plan, ordinary) is not var (hours, isStep))
             return null;
         var exceptions = now.Week(startsOn);
-        var lighter = exceptions.None && ridden.IsEmpty && (EventNext(startsOn) || IsLighterDue(plan, past, startsOn, hours));
+        var eventNext = EventNext(startsOn);
+        var due = exceptions.None && ridden.IsEmpty && !eventNext ? LighterVerdict(plan, past, startsOn, hours) : Verdict.Kept;
+        var isDue = due is Verdict.Watch or Verdict.Broken;
+        var waits = !isDue ? null
+            // Two lighter weeks and the event in a row are too little riding for anybody.
+            : due == Verdict.Watch && EventNext(startsOn.PlusDays(7)) ? "the next week is the lighter one, before the event"
+            : isStep && plan.Limits.LighterWeekFactor * plan.PlannedHours >= LighterAlready * ordinary.Average(w => w.Hours) ? "the weeks ridden of late were no longer than a lighter week of the hours planned"
+            : null;
+        var lighter = exceptions.None && ridden.IsEmpty && (eventNext || (isDue && waits is null));
         if (lighter)
         {
             known = With(proposed.Add(new PlanException(startsOn, startsOn.PlusDays(6), ExceptionKind.Lighter)));
@@ -58,7 +70,8 @@ internal sealed class FrameBuilder(Rider rider, PlanTable table, LocalDate? anew
             Stock = stock,
             Exceptions = exceptions,
             ProposedLighter = lighter,
-            TestDue = testDue && exceptions is { Event: false, Away: false, Ill: false },
+            LighterWaits = waits,
+            TestDue = testDue && exceptions is { Event: false, Away: false, Ill: false } && now.AbsenceBefore(startsOn, DaysBeforeTest) is not { Days: >= DaysOut },
         };
         frame = frame with { Days = new DayFrames(frame, table, ridden, RoomPerRide(hours, plan, ordinary)).All };
         return frame with { Aim = AimOf(frame, hours, ordinary) };
@@ -82,15 +95,15 @@ internal sealed class FrameBuilder(Rider rider, PlanTable table, LocalDate? anew
         startsOn);
 
     // The rule looks at nothing but hours: a week of the hours aimed at, in one ride, is asked about.
-    private bool IsLighterDue(PlanInForce plan, ImmutableArray<WeekFacts> past, LocalDate startsOn, double hours)
+    private Verdict LighterVerdict(PlanInForce plan, ImmutableArray<WeekFacts> past, LocalDate startsOn, double hours)
     {
         if (past.IsEmpty)
-            return false;
+            return Verdict.Kept;
         if (StockOf(plan.Limits, startsOn).Easy(SessionPurpose.Endurance, Math.Max(60, (int)(hours * 60))) is not { } ride)
-            return false;
+            return Verdict.Kept;
         ImmutableArray<DayFacts> days = [.. Enumerable.Range(0, 7).Select(i => DayFacts.Build(startsOn.PlusDays(i), i == 0 ? [ride.On(startsOn)] : [], 0, plan.Limits))];
         var week = WeekFacts.Build(days, past[^1].LoadAfter, past[^1].FirstRideOn);
-        return LighterWeek.Asks(new JudgedWeek(new WeekUnderReview(week, new Past(past), plan)));
+        return LighterWeek.Of(new JudgedWeek(new WeekUnderReview(week, new Past(past), plan)));
     }
 
     /// <summary>An event in the week after, and none in this one.</summary>
@@ -113,6 +126,8 @@ internal sealed class FrameBuilder(Rider rider, PlanTable table, LocalDate? anew
         var returns = absence?.Days >= LongAbsenceDays;
         if (returns && ordinary.Length > 0)
             hours = Math.Min(hours, ReturnShare * ordinary.Average(w => w.Hours));
+        else if (frame.BackFromIllness)
+            hours *= AfterIllnessShare;
         // The event comes on top of the short rides around it.
         var minutes = (int)Math.Round(hours * share * 60) + frame.Days.Where(d => d is { Exception: ExceptionKind.Event, Ridden: null }).Sum(d => d.Standing.Sum(r => r.Minutes));
         var ridden = (int)(frame.Days.Sum(d => d.Ridden?.RideSeconds ?? 0) / 60);
@@ -121,7 +136,9 @@ internal sealed class FrameBuilder(Rider rider, PlanTable table, LocalDate? anew
             minutes = Math.Clamp(minutes, ridden, ridden + (int)(MostMadeUp * minutes * left / 7));
         var tier = LimitCatalogue.Override(new Limits(), rider.Plan.LimitOverrides).TierOf(hours);
         var (high, threshold) = WeekAim.HardDaysOf(tier, rider.Experience, limits);
-        if (exceptions.Event || exceptions.Away || returns || 2 * frame.OpenDays < 7 && frame.Days.Any(d => d.Exception is not null and not ExceptionKind.Lighter))
+        if (frame.BackFromIllness && !returns)
+            (high, threshold) = (0, 1);
+        else if (exceptions.Event || exceptions.Away || returns || 2 * frame.OpenDays < 7 && frame.Days.Any(d => d.Exception is not null and not ExceptionKind.Lighter))
             (high, threshold) = returns ? (0, 0) : (Math.Min(1, high), 0);
         else if (exceptions.Lighter && high + threshold > 1)
             (high, threshold) = threshold > 0 ? (high, threshold - 1) : (high - 1, 0);

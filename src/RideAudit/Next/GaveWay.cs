@@ -12,9 +12,13 @@ internal static class GaveWay
     public static GaveWayEntry? Of(WeekFrame frame, Layout layout, WeekJudge judge)
     {
         var wanting = judge.Wanting(layout.Rides.AsSpan());
-        return wanting.Length == 0 ? null : new GaveWayEntry(
-            [.. wanting.Select(r => r.Id)],
-            $"No layout keeps {Shown.List(wanting.Select(r => $"“{r.Name}”"))}: {Why(frame, wanting)}.");
+        if (wanting.Length == 0)
+            return null;
+        // A lighter week that waits is a choice, and no matter of the search.
+        var waits = frame.LighterWaits is { } why && wanting.Any(r => r is LighterWeek) ? $"A lighter week is due and waits: {why}." : null;
+        var others = waits is null ? wanting : wanting.Where(r => r is not LighterWeek).ToArray();
+        var gave = others.Length == 0 ? null : $"No layout keeps {Shown.List(others.Select(r => $"“{r.Name}”"))}: {Why(frame, others)}.";
+        return new GaveWayEntry([.. wanting.Select(r => r.Id)], string.Join(' ', new[] { gave, waits }.OfType<string>()));
     }
 
     private static string Why(WeekFrame frame, Rule[] wanting)

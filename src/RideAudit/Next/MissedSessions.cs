@@ -19,13 +19,16 @@ internal static class MissedSessions
         ImmutableArray<Figures.RideFigures> rides = [.. frame.Days.SelectMany(d => d.Ridden?.Rides ?? [])];
         var taken = new HashSet<LocalDate>();
         return [.. HeldWeek.Of(planned, rides, frame.Calendar.KindOn)
-            .Where(l => l.Planned is not null && l.Outcomes.Contains(HeldOutcome.Missed))
-            .Select(l => Sentence(l.Planned!, frame, layout, table, taken))];
+            .Where(l => l.Planned is not null)
+            .Select(l => l.Outcomes.Contains(HeldOutcome.Missed) ? Sentence(l.Planned!, frame, layout, table, taken)
+                : l.Outcomes.Contains(HeldOutcome.Moved) ? $"{What(l.Planned!)} was ridden on {Shown.Weekday(l.RiddenOn!.Value)}."
+                : null)
+            .OfType<string>()];
     }
 
     private static string Sentence(PlannedSession missed, WeekFrame frame, Layout layout, PlanTable table, HashSet<LocalDate> taken)
     {
-        var what = $"{Shown.Weekday(missed.Date)}’s {PlannedKinds.WordOf(missed.Kind)} session was not ridden";
+        var what = $"{What(missed)} was not ridden";
         var day = Enumerable.Range(0, 7).FirstOrDefault(
             i => frame.Days[i].Ridden is null && !taken.Contains(frame.Days[i].Date) && layout.Rides[i].Any(r => r.Kind == missed.Kind) && table.On(frame.Days[i].Date).All(s => s.Kind != missed.Kind), -1);
         if (day >= 0)
@@ -35,6 +38,8 @@ internal static class MissedSessions
         }
         return $"{what} and is left out: {Why(missed, frame, layout)}.";
     }
+
+    private static string What(PlannedSession planned) => $"{Shown.Weekday(planned.Date)}’s {PlannedKinds.WordOf(planned.Kind)} session";
 
     private static string Why(PlannedSession missed, WeekFrame frame, Layout layout)
     {

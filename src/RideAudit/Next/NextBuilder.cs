@@ -53,6 +53,7 @@ public static class NextBuilder
         var proposed = ImmutableArray<PlanException>.Empty;
         var lastTest = rider.Thresholds.LastOrDefault(t => t.From <= start.StartsOn)?.From ?? start.StartsOn;
         var entries = ImmutableArray.CreateBuilder<NextWeekEntry>();
+        var testWaits = false;
         PlanInForce? plan = null;
         for (var i = 0; i < weeks; i++)
         {
@@ -60,6 +61,7 @@ public static class NextBuilder
             var testDue = weeks > 1 && Period.DaysBetween(lastTest, startsOn) >= DaysBetweenTests;
             if (frames.Build(startsOn, past, over, testDue, proposed) is not { } frame)
                 break;
+            frame = frame with { TestWaited = testWaits };
             plan ??= frame.Plan;
             var search = new WeekSearch(frame);
             if (search.Find() is not { } layout)
@@ -68,7 +70,9 @@ public static class NextBuilder
             if (frame.ProposedLighter)
                 proposed = proposed.Add(new PlanException(startsOn, startsOn.PlusDays(6), ExceptionKind.Lighter));
             if (layout.Rides.Any(d => d.Any(r => r.Purpose == SessionPurpose.Test)))
-                lastTest = startsOn;
+                (lastTest, testWaits) = (startsOn, false);
+            else
+                testWaits |= frame is { TestDue: true, IsLighter: false };
             past = past.Add(layout.Facts);
             over = [];
         }

@@ -6,6 +6,9 @@ namespace RideAudit.Next;
 /// <summary>Why a week looks as it does, one sentence each.</summary>
 internal static class NextNotes
 {
+    private const double NearPlan = 0.95;
+    private const int LongAbsenceDays = 7;
+
     public static IEnumerable<string> Of(WeekFrame frame, Layout layout)
     {
         if (frame.ProposedLighter)
@@ -13,27 +16,42 @@ internal static class NextNotes
             yield return frame.Calendar.EventDays(frame.StartsOn.PlusDays(7)).IsEmpty
                 ? "This week is laid out as lighter, for no week of late was."
                 : "This week is laid out as lighter, for the next one holds an event.";
-            yield return "Its review knows so from the plan table (--plan), else from [[exception]] with kind = \"lighter\" in the rider file.";
         }
         if (frame.Exceptions.Event)
-            yield return $"The days before the event are short and easy{Openers(frame, layout)}; the day after it is for rest.";
-        if (frame.Aim.IsStep && !frame.IsLighter)
+            yield return Event(frame, layout);
+        if (Return(frame) is { } back)
+            yield return back;
+        if (frame.Aim.IsStep && frame.Exceptions.None && layout.Facts.Hours < NearPlan * frame.Plan.PlannedHours)
             yield return $"The plan asks for {Shown.Hours(frame.Plan.PlannedHours)}; {Shown.Hours(layout.Facts.Hours)} are a step there from the hours ridden of late.";
         if (LongRide(frame, layout) is { } sentence)
             yield return sentence;
         if (layout.Rides.Any(d => d.Any(r => r.Purpose == SessionPurpose.Test)))
-            yield return "A test is due: six weeks without one are enough for a threshold power to change.";
+            yield return "A test is due: six weeks without one are enough for a threshold to change.";
+        else if (frame is { TestDue: true, TestWaited: false, IsLighter: false })
+            yield return $"A test is due; it takes {Shown.Length(SessionLibrary.Test.ShortestDay * 60)}, and this week has no place for it.";
     }
 
-    private static string Openers(WeekFrame frame, Layout layout)
+    private static string Event(WeekFrame frame, Layout layout)
     {
-        var day = Enumerable.Range(0, 7).FirstOrDefault(i => layout.Rides[i].Any(r => r.Purpose == SessionPurpose.Openers), -1);
-        return day < 0 ? "" : $", with openers on {Shown.Weekday(frame.Days[day].Date)}";
+        var first = frame.Calendar.EventDays(frame.StartsOn)[0];
+        var hard = Days(r => r.IsHard);
+        var openers = Days(r => r.Purpose == SessionPurpose.Openers);
+        string[] with = [.. hard.Length > 0 ? [$"one hard session on {Shown.List(hard)}"] : Array.Empty<string>(), .. openers.Length > 0 ? [$"openers on {Shown.List(openers)}"] : Array.Empty<string>()];
+        var before = first == frame.StartsOn ? "" : $"Riding before the event is short{(hard.Length > 0 ? "" : " and easy")}{(with.Length > 0 ? $", with {Shown.List(with)}" : "")}; ";
+        return Shown.Capital($"{before}the day after it is for rest.");
+
+        string[] Days(Func<StockRide, bool> which) =>
+            [.. Enumerable.Range(0, 7).Where(i => frame.Days[i].Date < first && layout.Rides[i].Any(which)).Select(i => Shown.Weekday(frame.Days[i].Date))];
     }
+
+    private static string? Return(WeekFrame frame) =>
+        frame.BackFromIllness ? "After the illness the first days are easy and the week is shorter than usual; while it is still felt, rest instead."
+        : frame.Calendar.AbsenceBefore(frame.StartsOn, 7) is { Days: >= LongAbsenceDays } ? "After a week or more without riding the first week back is shorter than usual, and nothing in it is hard."
+        : null;
 
     private static string? LongRide(WeekFrame frame, Layout layout)
     {
-        if (frame.Exceptions is not { Lighter: false, Away: false, Event: false })
+        if (frame.Exceptions is not { Lighter: false, Away: false, Event: false } || Return(frame) is not null)
             return null;
         var asked = Shown.Length(Math.Round(frame.Limits.LongRideHours * 60) * 60);
         var longest = layout.Facts.LongestRideSeconds;

@@ -57,6 +57,7 @@ internal static class NextWriter
         Blocks = ride.IsUsual ? null : ride.Fitted.Blocks,
         Sentence = ride.IsUsual ? "" : SessionWords.Of(ride.Fitted, measures),
         Stands = ride.Stands,
+        CalledFor = CalledFor(ride.Name),
     };
 
     /// <summary>A row of a plan table as it stands.</summary>
@@ -71,6 +72,7 @@ internal static class NextWriter
             ExpectedStress = row.Stress,
             Blocks = row.Blocks,
             Sentence = "",
+            CalledFor = CalledFor(row.Session),
         }
         : Session(ride, ride.Minutes, ride.Minutes, measures)) with
     {
@@ -80,6 +82,13 @@ internal static class NextWriter
         Sentence = row.Note is { } note ? Shown.Sentence(note) : row.Kind == PlannedKind.Event ? "The event." : ride is null or { IsUsual: true } ? "" : SessionWords.Of(ride.Fitted, measures),
         Stands = true,
         Row = row,
+    };
+
+    private static string? CalledFor(string? name) => (name is null ? null : SessionLibrary.Find(name)?.Purpose) switch
+    {
+        SessionPurpose.Test => "test",
+        SessionPurpose.Openers => "openers",
+        _ => null,
     };
 
     private static NextDayEntry Day(DayFrame day, Layout layout, PrintedRanges ranges, int index, PlanTable table, SessionMeasures measures)
@@ -92,6 +101,7 @@ internal static class NextWriter
             Kind = layout.Facts.Days[index].Kind,
             Exception = day.Exception,
             RiddenMinutes = (int)Math.Round((day.Ridden?.RideSeconds ?? 0) / 60),
+            RiddenStress = day.Ridden?.Stress ?? 0,
             Sessions = isWritten
                 ? [.. rows.Select((r, i) => Row(r, i < day.Standing.Length ? day.Standing[i] : null, measures))]
                 : layout.Rides[index] is [{ Stands: false } ride] ? [Session(ride, ranges.Least[index], ranges.Most[index], measures)]

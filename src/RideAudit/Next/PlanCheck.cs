@@ -139,6 +139,7 @@ public static class PlanCheck
             Kind = Facts.Days[index].Kind,
             Exception = _calendar.KindOn(_startsOn.PlusDays(index)),
             RiddenMinutes = index < _ridden.Length ? (int)Math.Round(_ridden[index].RideSeconds / 60) : 0,
+            RiddenStress = index < _ridden.Length ? _ridden[index].Stress : 0,
             Sessions = index < _ridden.Length ? [] : [.. _table.On(_startsOn.PlusDays(index)).Where(r => !r.IsRest).Select(r => NextWriter.Row(r, _stock.Of(r), measures))],
         };
     }

@@ -9,6 +9,7 @@ internal sealed class PrintedRanges
 {
     private const int LongFrom = 120;
     private const int MiddleFrom = 60;
+    private const int Step = 5;
     private static readonly double[] Shares = [1, 0.5, 0];
 
     private PrintedRanges(ImmutableArray<int> least, ImmutableArray<int> most) => (Least, Most) = (least, most);
@@ -48,7 +49,7 @@ internal sealed class PrintedRanges
     private static StockRide End(WeekFrame frame, DayFrame day, StockRide ride, double share, int sign)
     {
         var width = ride.Minutes >= LongFrom ? 10 : ride.Minutes >= MiddleFrom ? 5 : ride.Kind == PlannedKind.Recovery ? 10 : 5;
-        var minutes = ride.Minutes + sign * (int)(width * share);
+        var minutes = ride.Minutes + sign * ((int)(width * share) / Step * Step);
         minutes = Math.Clamp(minutes, Math.Min(DayFrame.LeastRide, ride.Minutes), Math.Max(ride.Minutes, Math.Min(day.Free, frame.Aim.MostMinutes)));
         // An easy hour counts as rest to the rules, a minute more does not; the long ride is as long as it is asked to be.
         var short60 = (int)frame.Limits.ShortDayMinutes;

@@ -11,4 +11,7 @@ internal enum Road
 
     /// <summary>An uneven road on a day that costs more than the others.</summary>
     Heavy,
+
+    /// <summary>Roads that make days alike: easy rides cost more than they should, hard and long ones no more than written.</summary>
+    Levelling,
 }

@@ -13,10 +13,14 @@ namespace RideAudit.Next;
 internal sealed class SessionChoice(WeekFrame frame)
 {
     private const int WeeksOfWork = 4;
+    private const int WeeksOfHigh = 2;
     private const double MostGrowth = 1.25;
     private const double MostGrowthSeconds = 60;
     private const int LighterStepsBack = 2;
     private const int UsualMinutes = 60;
+    // Longer without a break is a test or a race, and no step of a build-up.
+    private const int LongestInterval = 12 * 60;
+    private const int WeeksBetweenSprints = 2;
     private static readonly LocalDate Monday = new(2020, 1, 6);
     private static readonly SessionPurpose[] High = [SessionPurpose.LongIntervals, SessionPurpose.ShortIntervals];
 
@@ -25,7 +29,7 @@ internal sealed class SessionChoice(WeekFrame frame)
     private static readonly SessionPurpose[] Threshold = [SessionPurpose.Threshold, SessionPurpose.SweetSpot, SessionPurpose.OverUnders];
     private readonly Dictionary<(PlannedKind, int, int, int), StockRide?> _chosen = [];
 
-    private bool RodeHigh => frame.Past.TakeLast(WeeksOfWork).Any(w => w.Rides.Any(r => r.Kind == RideKind.High));
+    private bool RodeHigh => frame.Past.TakeLast(WeeksOfHigh).Any(w => w.Rides.Any(r => r.Kind == RideKind.High));
 
     private int Week => Period.DaysBetween(Monday, frame.StartsOn) / 7;
 
@@ -42,6 +46,13 @@ internal sealed class SessionChoice(WeekFrame frame)
         return ride;
     }
 
+    /// <summary>The easy ride with some sprints in it: every other week, for riders of some experience who ride high sessions already, where nothing asks for care and the coach has no easy ride of their own.</summary>
+    /// <param name="minutes">Its length.</param>
+    public StockRide? WithSprints(int minutes) =>
+        frame.Rider.Experience != Experience.New && RodeHigh && Week % WeeksBetweenSprints == 0 && frame.Exceptions is { Event: false, Away: false, Ill: false }
+        && frame.Calendar.AbsenceBefore(frame.StartsOn, 7) is null && !frame.Stock.OwnOf(PlannedKind.Endurance).Any()
+        && frame.Stock.Of(SessionLibrary.EasyWithSprints, minutes) is { Kind: PlannedKind.Endurance } ride ? ride : null;
+
     /// <summary>The same session in another time of day; null where it does not fit.</summary>
     public StockRide? Again(StockRide ride, int minutes) => minutes == ride.Minutes ? ride
         : ride.Purpose is { } purpose && SessionLibrary.Find(ride.Name!) is { } session && session.Purpose == purpose ? frame.Stock.Of(session, minutes)
@@ -50,7 +61,7 @@ internal sealed class SessionChoice(WeekFrame frame)
 
     private StockRide? Choose(PlannedKind kind, int ordinal, int room, int back)
     {
-        if (kind == PlannedKind.High && ordinal == 0 && frame.TestDue && SessionLibrary.All.First(s => s.Purpose == SessionPurpose.Test) is var test && test.ShortestDay <= room)
+        if (kind == PlannedKind.High && ordinal == 0 && frame.TestDue && SessionLibrary.Test is var test && test.ShortestDay <= room)
             return frame.Stock.Of(test, Length(test.ShortestDay, room));
         OwnSession[] own = [.. frame.Stock.OwnOf(kind).Where(s => FittedSession.LeastMinutes(s.Blocks) <= room)];
         if (own.Length > 0)
@@ -59,9 +70,10 @@ internal sealed class SessionChoice(WeekFrame frame)
             return frame.Stock.Of(next, Math.Min(room, Math.Max(next.Minutes, FittedSession.LeastMinutes(next.Blocks))));
         }
         var purposes = kind != PlannedKind.High ? Threshold : frame.Rider.Experience == Experience.New || !RodeHigh ? High : HighWithSprints;
+        var turn = Week * (purposes == HighWithSprints ? Math.Max(1, frame.Aim.HighDays) : 1) + ordinal;
         for (var i = 0; i < purposes.Length; i++)
         {
-            if (Step(purposes[(Week + ordinal + i) % purposes.Length], room, back + (frame.IsLighter ? LighterStepsBack : 0)) is { } session)
+            if (Step(purposes[(turn + i) % purposes.Length], room, back + (frame.IsLighter || frame.Exceptions.Event ? LighterStepsBack : 0)) is { } session)
                 return frame.Stock.Of(session, Length(session.ShortestDay, room));
         }
         return null;
@@ -85,10 +97,11 @@ internal sealed class SessionChoice(WeekFrame frame)
         return steps[Math.Max(0, at - back)];
     }
 
-    // Where nothing is known of the rider's riding, their word counts, and a step less of it: a racing rider does not begin where a new one does.
+    // Where nothing is known of the work in the rider's rides (none yet, or a log of them alone), their word counts, and a step less of it:
+    // a racing rider does not begin where a new one does.
     private int FirstStep(ImmutableArray<LibrarySession> steps)
     {
-        if (frame.Past.Any(w => w.RideCount > 0) || frame.Rider.Experience == Experience.New)
+        if (frame.Past.Any(w => w.Rides.Any(r => r.Bands.Total > 0)) || frame.Rider.Experience == Experience.New)
             return 0;
         for (var i = 0; i < steps.Length; i++)
         {
@@ -112,9 +125,13 @@ internal sealed class SessionChoice(WeekFrame frame)
 
     private static double WorkOf(RideFigures ride, SessionPurpose purpose) => purpose switch
     {
-        SessionPurpose.ShortIntervals => Math.Max(ride.BoutSeconds, ride.AtHighShare?.SustainedSeconds ?? 0),
+        SessionPurpose.ShortIntervals => Math.Max(ride.BoutSeconds, Intervals(ride)),
         SessionPurpose.Sprints => ride.BoutSeconds,
-        SessionPurpose.LongIntervals => ride.AtHighShare?.SustainedSeconds ?? 0,
-        _ => ride.AtThresholdShare?.SustainedSeconds ?? 0,
+        SessionPurpose.LongIntervals => Intervals(ride),
+        _ => ride.AtThresholdShare?.SustainedSeconds ?? ride.Bands.Middle + ride.Bands.High,
     };
+
+    // Without power, the time that heart rate was as high: less than the work, for the heart follows late.
+    private static double Intervals(RideFigures ride) =>
+        ride.AtHighShare is { } work ? work.Runs.Select(r => r.End - r.Start).Where(s => s <= LongestInterval).Sum() : ride.Bands.High;
 }

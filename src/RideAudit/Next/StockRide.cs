@@ -22,6 +22,9 @@ internal sealed record StockRide(string? Name, SessionPurpose? Purpose, FittedSe
     private const double EasyCosts = 1.10;
     private const double HardCosts = 1.05;
 
+    // Easy rides at the top of what a windy week makes of them, the days that should stand out on quiet roads.
+    private const double LevellingCosts = 1.14;
+
     // One ride at the top of its range on a windy day, the others as laid out: what a day may cost beyond the road.
     private const double HeavyDayCosts = 1.08;
 
@@ -41,7 +44,12 @@ internal sealed record StockRide(string? Name, SessionPurpose? Purpose, FittedSe
         var leaves = Figures.Bands.Low * (1 - kept);
         return On(date) with
         {
-            Stress = Figures.Stress * (IsHard ? HardCosts : EasyCosts) * (road == Road.Heavy ? HeavyDayCosts : 1),
+            Stress = Figures.Stress * road switch
+            {
+                Road.Levelling => IsHard || Figures.LongEnough ? 1 : LevellingCosts,
+                Road.Heavy => (IsHard ? HardCosts : EasyCosts) * HeavyDayCosts,
+                _ => IsHard ? HardCosts : EasyCosts,
+            },
             Bands = Figures.Bands + new BandSeconds(-leaves, leaves, 0),
         };
     }

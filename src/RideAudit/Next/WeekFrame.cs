@@ -33,8 +33,17 @@ internal sealed record WeekFrame
     /// <summary>The layout makes the week lighter, not the rider file.</summary>
     public bool ProposedLighter { get; init; }
 
+    /// <summary>Why the week is not lighter although one is due; null where none is, and where it is lighter.</summary>
+    public string? LighterWaits { get; init; }
+
     /// <summary>A test is due.</summary>
     public bool TestDue { get; init; }
+
+    /// <summary>That a test is due and finds no day was said of a week before.</summary>
+    public bool TestWaited { get; init; }
+
+    /// <summary>Most of the week follows three ill days or more in a row.</summary>
+    public bool BackFromIllness => Calendar.AbsenceBefore(StartsOn.PlusDays(3), 7) is { Ill: true, Days: >= 3 };
 
     public bool IsLighter => Exceptions.Lighter;
 

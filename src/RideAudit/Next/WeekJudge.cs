@@ -24,6 +24,7 @@ internal sealed class WeekJudge
     private readonly Dictionary<(StockRide, int, Road), DayFacts> _days = [];
     private readonly (Rule Rule, double Watch, double Broken)[] _rules;
     private readonly (Rule Rule, double Watch, double Broken) _restAfterLoad;
+    private readonly (Rule Rule, double Watch, double Broken) _monotony;
 
     public WeekJudge(WeekFrame frame)
     {
@@ -33,6 +34,7 @@ internal sealed class WeekJudge
         // The rule on the threshold says nothing of a week's layout.
         _rules = [.. RuleBook.Standard.Rules.Where(r => r is not ThresholdFresh).Select(Weighed)];
         _restAfterLoad = _rules.Single(r => r.Rule is RestAfterLoad);
+        _monotony = _rules.Single(r => r.Rule is Monotony);
     }
 
     /// <summary>The week ridden so.</summary>
@@ -56,7 +58,7 @@ internal sealed class WeekJudge
         var weight = Weigh(written, atMost);
         for (var i = 0; i < Roads && weight <= atMost; i++)
             weight = Math.Max(weight, i == 0 ? Weigh(Facts(rides, Road.Uneven), atMost) : WeightOf(_restAfterLoad, Facts(rides, Road.Uneven, i - 2)));
-        return weight;
+        return weight <= atMost ? Math.Max(weight, LevelledWeight(written, rides)) : weight;
     }
 
     /// <summary>The weight of what the rules say of a week; 0 when every one is kept or not judged.</summary>
@@ -82,6 +84,8 @@ internal sealed class WeekJudge
             if (WeightOf(_restAfterLoad, Facts(rides, Road.Uneven, i - 2)) > 0)
                 found.Add(_restAfterLoad.Rule);
         }
+        if (LevelledWeight(Facts(rides), rides) > 0)
+            found.Add(_monotony.Rule);
         return [.. _rules.Select(r => r.Rule).Where(found.Contains)];
     }
 
@@ -98,6 +102,22 @@ internal sealed class WeekJudge
 
     private double WeightOf((Rule Rule, double Watch, double Broken) rule, WeekFacts week) =>
         rule.Rule.Decide(new JudgedWeek(week, _background)).Verdict switch { Verdict.Watch => rule.Watch, Verdict.Broken => rule.Broken, _ => 0 };
+
+    // Days grow alike in two ways: those that should stand out cost no more than written and the easy ones do, or the heaviest day alone falls short of the others.
+    private double LevelledWeight(WeekFacts written, ReadOnlySpan<ImmutableArray<StockRide>> rides)
+    {
+        var heaviest = 0;
+        for (var i = 1; i < 7; i++)
+            heaviest = written.Days[i].Stress > written.Days[heaviest].Stress ? i : heaviest;
+        var built = ImmutableArray.CreateBuilder<DayFacts>(7);
+        for (var i = 0; i < 7; i++)
+        {
+            var road = i == heaviest ? Road.Paper : written.Days[i].IsHard ? Road.Uneven : Road.Levelling;
+            built.Add(rides[i].IsDefaultOrEmpty ? _empty[i] : Day(rides[i], i, road));
+        }
+        var levelled = WeekFacts.Build(built.MoveToImmutable(), _frame.LoadBefore, FirstRide(rides), _frame.Exceptions.Leading);
+        return Math.Max(WeightOf(_monotony, levelled), WeightOf(_monotony, Facts(rides, Road.Levelling)));
+    }
 
     private DayFacts Day(ImmutableArray<StockRide> rides, int index, Road road)
     {
@@ -126,8 +146,11 @@ internal sealed class WeekJudge
         return null;
     }
 
-    private static (Rule, double, double) Weighed(Rule rule)
+    private (Rule, double, double) Weighed(Rule rule)
     {
+        // A lighter week that waits is a choice: no layout is to be shorter for it.
+        if (rule is LighterWeek && _frame.LighterWaits is not null)
+            return (rule, 0, 0);
         if (rule is WeeklyHours)
             return (rule, HoursWatchWeight, HoursBrokenWeight);
         var factor = rule.Standing.Protects ? ProtectingFactor : 1;

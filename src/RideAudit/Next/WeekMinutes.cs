@@ -16,7 +16,12 @@ internal sealed class WeekMinutes(WeekFrame frame, SessionChoice choice)
     private const int UsualRecovery = 45;
     private const int MostRecovery = 60;
     private const int MostHard = 90;
+    private const int LeastHard = 45;
+    private const int WeekPerHard = 9;
     private const double LongFirst = 1.2;
+    private const double LongAtMost = 1.5;
+    private const int LeastWithSprints = 55;
+    private const int MostWithSprints = 120;
     private const int BelowLong = 15;
     private readonly int _settled = frame.Days.Sum(d => (int)((d.Ridden?.RideSeconds ?? 0) / 60) + d.Standing.Sum(r => r.Minutes));
 
@@ -48,7 +53,7 @@ internal sealed class WeekMinutes(WeekFrame frame, SessionChoice choice)
             if (ride is null)
                 return false;
             sizes.Hard[i] = ride;
-            sizes.Set(i, ride.Minutes, Math.Max(ride.Minutes, Math.Min(MostHard, Math.Min(frame.Days[i].MostMinutes, frame.Aim.MostMinutes))));
+            sizes.Set(i, ride.Minutes, Math.Max(ride.Minutes, Math.Min(Longest, Math.Min(frame.Days[i].MostMinutes, frame.Aim.MostMinutes))));
         }
         return true;
     }
@@ -76,8 +81,11 @@ internal sealed class WeekMinutes(WeekFrame frame, SessionChoice choice)
         }
     }
 
-    // Never more than half of the week in one ride, unless it is asked to be as long.
-    private int MostLong => Math.Max(frame.Aim.LongMinutes, frame.Aim.Minutes / 2);
+    // A hard ride of much volume has easy riding around its work.
+    private int Longest => Math.Max(MostHard, frame.Aim.Minutes / WeekPerHard / Step * Step);
+
+    // Never more than half of the week in one ride, nor far more than the review will ask for.
+    private int MostLong => Math.Max(frame.Aim.LongMinutes, Math.Min(frame.Aim.Minutes / 2, (int)(LongAtMost * 60 * frame.Limits.LongRideHours) / Step * Step));
 
     private int MostEndurance => Math.Min(
         frame.Aim.MostMinutes, frame.Aim.LongMinutes > 0 ? Math.Max(60, frame.Aim.LongMinutes - BelowLong) : MostEasy);
@@ -119,26 +127,39 @@ internal sealed class WeekMinutes(WeekFrame frame, SessionChoice choice)
         return left;
     }
 
-    // Too many minutes: recovery rides are the first to be shorter.
+    // Too many minutes: recovery rides are the first to be shorter, then the easy riding around the work of hard ones.
     private static void Shrink(int left, Sizes sizes)
     {
-        for (var i = 0; i < 7 && left <= -Step; i++)
+        left = Shrink(left, sizes, i => sizes.IsRecovery[i] ? LeastEasy : int.MaxValue);
+        Shrink(left, sizes, i => sizes.Hard[i] is { } hard ? Math.Max(LeastHard, FittedSession.LeastMinutes(hard.Fitted.Blocks)) : int.MaxValue);
+    }
+
+    private static int Shrink(int left, Sizes sizes, Func<int, int> least)
+    {
+        for (var shorter = true; shorter && left <= -Step;)
         {
-            while (sizes.IsRecovery[i] && left <= -Step && sizes.Minutes[i] - Step >= LeastEasy)
+            shorter = false;
+            for (var i = 0; i < 7 && left <= -Step; i++)
             {
+                if (sizes.Minutes[i] - Step < least(i))
+                    continue;
                 sizes.Minutes[i] -= Step;
                 left += Step;
+                shorter = true;
             }
         }
+        return left;
     }
 
     private ImmutableArray<ImmutableArray<StockRide>>? Rides(Sizes sizes)
     {
         var rides = ImmutableArray.CreateBuilder<ImmutableArray<StockRide>>(7);
+        var sprints = SprintDay(sizes);
         for (var i = 0; i < 7; i++)
         {
             var ride = sizes.Slots[i] switch
             {
+                Slot.Easy when i == sprints && choice.WithSprints(sizes.Minutes[i]) is { } withSprints => withSprints,
                 Slot.Easy => frame.Stock.Easy(sizes.IsRecovery[i] ? SessionPurpose.Recovery : SessionPurpose.Endurance, sizes.Minutes[i]),
                 Slot.Long => frame.Stock.Easy(SessionPurpose.Long, sizes.Minutes[i]),
                 Slot.High or Slot.Threshold => Longer(sizes.Hard[i]!, sizes.Minutes[i]),
@@ -149,6 +170,21 @@ internal sealed class WeekMinutes(WeekFrame frame, SessionChoice choice)
             rides.Add(ride is null ? frame.Days[i].Standing : [ride]);
         }
         return rides.MoveToImmutable();
+    }
+
+    // Some sprints in an easy ride, fresh: not the day after a hard or a long ride, nor the day before one.
+    private int SprintDay(Sizes sizes)
+    {
+        for (var i = 0; i < 7; i++)
+        {
+            if (sizes.Slots[i] == Slot.Easy && !sizes.IsRecovery[i] && frame.Days[i].MayBeHard && sizes.Minutes[i] is >= LeastWithSprints and <= MostWithSprints
+                && !IsLoad(i - 1) && !IsHardSlot(i + 1))
+                return i;
+        }
+        return -1;
+
+        bool IsLoad(int day) => day >= 0 && (sizes.Slots[day] is Slot.High or Slot.Threshold or Slot.Long || frame.Days[day].Ridden is { IsHard: true } || frame.Days[day].Standing.Any(r => r.IsHard));
+        bool IsHardSlot(int day) => day < 7 && (sizes.Slots[day] is Slot.High or Slot.Threshold || frame.Days[day].Standing.Any(r => r.IsHard));
     }
 
     // With much easy riding around it work may not be enough to make the ride hard any more: then it stays short.

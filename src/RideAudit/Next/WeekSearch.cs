@@ -14,7 +14,7 @@ internal sealed class WeekSearch(WeekFrame frame)
     private const double BackCost = 0.2;
     // Shares of the hours aimed at, steps back in the hard sessions, and recovery rides in place of easy ones.
     private static readonly (double Hours, int Back, int Recoveries)[] Variants =
-        [(1, 0, 0), (1, 0, 1), (1, 1, 0), (0.94, 0, 0), (0.88, 0, 0), (1.06, 0, 0), (0.94, 2, 1), (1, 9, 0), (0.88, 9, 0), (0.8, 1, 0), (0.72, 9, 0)];
+        [(1, 0, 0), (1, 0, 1), (1, 1, 0), (1, 2, 0), (0.94, 0, 0), (0.88, 0, 0), (1.06, 0, 0), (0.94, 2, 1), (1, 4, 0), (0.94, 4, 1), (1, 9, 0), (0.88, 9, 0), (0.8, 1, 0), (0.72, 9, 0)];
     private readonly WeekJudge _judge = new(frame);
     private readonly WeekMinutes _minutes = new(frame, new SessionChoice(frame));
     private Layout? _best;

@@ -1,4 +1,5 @@
 using NodaTime;
+using RideAudit.Sessions;
 using RideAudit.Weeks;
 
 namespace RideAudit.Next;
@@ -15,6 +16,8 @@ internal sealed class WeekTaste(WeekFrame frame)
     private const int DaysInARow = 3;
     private const double InARowCost = 0.8;
     private const double WeekendOffCost = 1.6;
+    private const double TestRoomCost = 4;
+    private const double TestFreshCost = 3;
     private readonly bool[] _weekend = [.. frame.Days.Select(d => d.Date.DayOfWeek >= IsoDayOfWeek.Saturday && !d.IsSettled)];
     private readonly double[] _longDay = LongDayCosts(frame);
     private readonly Slot[] _lastDays = LastDays(frame);
@@ -44,6 +47,8 @@ internal sealed class WeekTaste(WeekFrame frame)
             if (slot is not (Slot.High or Slot.Threshold))
                 continue;
             hard++;
+            if (slot == Slot.High && high == 0 && frame.TestDue)
+                cost += TestCost(i, i - lastHard);
             high += slot == Slot.High ? 1 : 0;
             gap = lastHard > -7 ? Math.Min(gap, i - lastHard) : gap;
             lastHard = i;
@@ -54,6 +59,10 @@ internal sealed class WeekTaste(WeekFrame frame)
         cost += longAt < 0 && frame.Aim.LongMinutes > 0 ? LongCost : 0;
         return cost + RestAfterWeekend(pattern) + (longest >= 3 && rides >= 3 ? 1.5 : 0);
     }
+
+    // A test takes its time, and fresh legs.
+    private double TestCost(int day, int daysSinceHard) =>
+        (frame.Days[day].MostMinutes < SessionLibrary.Test.ShortestDay ? TestRoomCost : 0) + (daysSinceHard <= 2 ? TestFreshCost : 0);
 
     private double RestAfterWeekend(ReadOnlySpan<Slot> pattern)
     {

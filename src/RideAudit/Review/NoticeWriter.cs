@@ -38,7 +38,7 @@ internal static class NoticeWriter
     {
         var sources = book.Week.Rides.Select(r => r.Threshold?.From).ToHashSet();
         if (sources.Contains(ThresholdSource.Estimate))
-            notices.Add(Assumption($"Threshold power (FTP) is an estimate, {Shown.Percent(95)} of the best 20 minutes of the last 90 days; against critical power such estimates differ by 7 ± {Shown.Watts(13)} (Karsten et al. 2021). No rule that rests on it is worse than watch."));
+            notices.Add(Assumption($"Threshold power (FTP) is an estimate, {Shown.Percent(95)} of the best 20\u00A0min of the last 90 days; against critical power such estimates differ by 7 ± {Shown.Watts(13)} (Karsten et al. 2021). No rule that rests on it is worse than watch."));
         if (sources.Contains(ThresholdSource.Recording))
             notices.Add(Assumption("No threshold power in the rider file: the value stored in the recordings is used."));
         if (sources.Contains(ThresholdSource.RiderFileFirstEntry))

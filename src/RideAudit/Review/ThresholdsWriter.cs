@@ -54,11 +54,11 @@ internal static class ThresholdsWriter
     {
         var inForce = entry.ThresholdPowerW is { } power ? $"Threshold power (FTP) in force: {Shown.Watts(power)} ({Words.OrNull(entry.ThresholdFrom)}). " : "No threshold power (FTP) is known. ";
         var estimate = entry.BestTwentyMinutes is { } best
-            ? $"{Shown.Percent(95)} of the best 20 minutes of the last 90 days ({Shown.Iso(best.Date)}) is {Shown.Watts(entry.ThresholdEstimateW)}; "
-            : "No ride of the last 90 days holds 20 minutes with power; ";
+            ? $"{Shown.Percent(95)} of the best 20\u00A0min of the last 90 days ({Shown.Iso(best.Date)}) is {Shown.Watts(entry.ThresholdEstimateW)}; "
+            : "No ride of the last 90 days holds 20\u00A0min with power; ";
         var critical = entry.CriticalPowerW is { } cp
-            ? $"the work–time line through {Shown.Count(entry.CriticalPowerEfforts.Length, "separate best effort")} of 3 to 20 minutes puts critical power at {Shown.Watts(cp)}. Both are only as good as those efforts were hard."
-            : "too few separate hard efforts of 2 to 20 minutes for a critical power.";
+            ? $"the work–time line through {Shown.Count(entry.CriticalPowerEfforts.Length, "separate best effort")} of 3 to 20\u00A0min puts critical power at {Shown.Watts(cp)}. Both are only as good as those efforts were hard."
+            : "too few separate hard efforts of 2 to 20\u00A0min for a critical power.";
         return inForce + estimate + critical;
     }
 }

@@ -56,7 +56,14 @@ internal sealed class EasyRidesEasy : Rule<EasyRidesEasy.Reading>
     protected override RuleWords Tell(Reading reading, JudgedWeek week, Verdict verdict)
     {
         if (verdict == Verdict.Kept)
-            return new RuleWords { Sentence = KeptSentence(reading.EasyRides, week.Limits), Held = reading.EasyRides > 0 ? "easy rides easy" : null };
+            {
+            return new RuleWords
+            {
+                Sentence = KeptSentence(reading.EasyRides, week.Limits),
+                Held = reading.EasyRides > 0 ? "easy rides easy" : null,
+                Figure = Hardest(week) is { } ratio ? $"ratio {Shown.Number(ratio, 2)} at most" : Shown.Count(reading.EasyRides, "easy ride"),
+            };
+        }
         var found = week.Week.Rides.Where(r => VerdictOf(r, week.Limits) > Verdict.Kept).OrderByDescending(r => VerdictOf(r, week.Limits)).ThenByDescending(r => r.IntensityRatio).ToList();
         var worst = found[0];
         var others = found.Count > 1 ? $" {Shown.Capital(Shown.Count(found.Count - 1, "other easy ride"))} went too hard as well." : "";
@@ -69,6 +76,8 @@ internal sealed class EasyRidesEasy : Rule<EasyRidesEasy.Reading>
             Occurrences = [.. found.OrderBy(r => r.StartsAt.ToInstant()).Select(r => Describe(r, week.Limits))],
         };
     }
+
+    private static double? Hardest(JudgedWeek week) => week.Week.Rides.Where(r => IsEasy(r, week.Limits)).Max(r => r.IntensityRatio);
 
     private static Occurrence Describe(RideFigures ride, Limits limits) => new()
     {

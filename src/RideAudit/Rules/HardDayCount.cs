@@ -58,7 +58,7 @@ internal sealed class HardDayCount : Rule<HardDayCount.Reading>
             Advice = limits.ThresholdDaysOnTop > 0
                 ? $"Keep to {Shown.Count(limits.HighDaysAtMost, "high day")} and {Shown.Count(limits.ThresholdDaysOnTop, "threshold day")} a week."
                 : $"Keep to {Shown.Count(limits.HighDaysAtMost, "hard day")} a week.",
-            Headline = reading.Hard > reading.Days ? $"{Shown.Count(reading.Hard, "hard session")} on {Shown.Count(reading.Days, "day")}" : Shown.Count(reading.Hard, "hard day"),
+            Headline = TooMany(reading, limits),
             Held = reading.Hard > 0 && !LongRideFirst.Asks(week) ? "number of hard days" : null,
             Figure = Counted(reading),
             Occurrences = verdict == Verdict.Kept ? [] : [Describe(reading, [.. week.Week.Days.Where(d => d.IsHard)])],
@@ -71,6 +71,15 @@ internal sealed class HardDayCount : Rule<HardDayCount.Reading>
         var (high, threshold) = (Shown.Count(reading.High, $"high {reading.Unit}"), Shown.Count(reading.Threshold, $"threshold {reading.Unit}"));
         var counted = reading.Hard == 0 ? "no hard days" : reading.High == 0 ? threshold : reading.Threshold == 0 ? high : $"{high} and {threshold}";
         return reading.Hard == reading.Days ? counted : $"{counted} on {Shown.Count(reading.Days, "day")}, and a second hard ride of a day counts like another day";
+    }
+
+    /// <summary>What was too many, beside how many the plan has.</summary>
+    private static string TooMany(Reading reading, Limits limits)
+    {
+        var most = limits.HighDaysAtMost + limits.ThresholdDaysOnTop;
+        var (kind, ridden, asked) = reading.Hard > most ? ("hard", reading.Hard, most) : ("high", reading.High, limits.HighDaysAtMost);
+        var on = reading.Hard > reading.Days ? $" on {Shown.Count(reading.Days, "day")}" : "";
+        return $"{Shown.Count(ridden, $"{kind} {reading.Unit}")}{on} where the plan has {(asked == 0 ? "none" : Shown.InWords(asked))}";
     }
 
     private static string Easier(Reading reading, Limits limits, string instead)

@@ -69,8 +69,15 @@ internal sealed class HardDaySpacing : Rule<HardDaySpacing.Reading>
     protected override RuleWords Tell(Reading reading, JudgedWeek week, Verdict verdict)
     {
         if (verdict == Verdict.Kept)
-            return new RuleWords { Sentence = KeptSentence(reading.HardDays, week), Held = reading.HardDays > 1 ? "hard days spaced" : null };
-        var worst = reading.Pairs.MaxBy(p => p.Verdict);
+            {
+            return new RuleWords
+            {
+                Sentence = KeptSentence(reading.HardDays, week),
+                Held = reading.HardDays > 1 ? "hard days spaced" : null,
+                Figure = Shown.Count(reading.HardDays, "hard day") + (reading.HardDays > 1 ? ", apart" : ""),
+            };
+        }
+        var worst = reading.Pairs.OrderByDescending(p => p.Verdict).ThenBy(p => p.HoursBetween).First();
         var more = reading.Pairs.Length > 1 ? $" It happened {Shown.Often(reading.Pairs.Length)}." : "";
         return new RuleWords
         {
@@ -78,7 +85,7 @@ internal sealed class HardDaySpacing : Rule<HardDaySpacing.Reading>
             WouldHaveKept = $"{Shown.List(ToEase(week).Select(Shown.Weekday))} ridden easy.",
             Advice = reading.Pairs.Length > 1 ? "Put an easier day between hard days."
                 : $"Put an easier day between {Shown.Weekday(worst.First.Date)}’s and {Shown.Weekday(worst.Second.Date)}’s hard rides.",
-            Headline = reading.Pairs.Min(p => p.HoursBetween) is { } hours ? $"two hard rides {Shown.Hours(hours, 0)} apart" : "hard days back to back",
+            Headline = worst.HoursBetween is { } hours ? $"two hard rides {Shown.Hours(hours, 0)} apart" : "hard days back to back",
             Occurrences = [.. reading.Pairs.Select(Describe)],
         };
     }

@@ -29,8 +29,8 @@ internal sealed class LighterWeek : Rule<LighterWeek.Reading>
         $"One of every {Shown.Count(plan.Limits.LighterWatchWeeks, "week")} has at most {Shown.Share(plan.Limits.LighterWeekShare)} of the hours of the others, "
         + $"and at the latest one of {Shown.InWords(plan.Limits.LighterBrokenWeeks)}.";
 
-    /// <summary>Whether it asks for a lighter week.</summary>
-    public static bool Asks(JudgedWeek week) => Own.Decide(week).IsWanting;
+    /// <summary>Its verdict on a week.</summary>
+    public static Verdict Of(JudgedWeek week) => Own.Decide(week).Verdict;
 
     protected override Look Read(JudgedWeek week)
     {

@@ -12,6 +12,7 @@ namespace RideAudit.Rules;
 internal sealed class LongRide : Rule<LongRide.Reading>
 {
     private const double MostAddedShare = 0.5;
+    private const int StepSeconds = 300;
 
     internal static readonly LongRide Own = new();
 
@@ -88,7 +89,7 @@ internal sealed class LongRide : Rule<LongRide.Reading>
                 : $"The longest ride was {Shown.Length(ride.DurationSeconds)} on {day}; the plan asks for {Shown.Length(asked)}.",
             WouldHaveKept = isLong ? $"The same ride with at least {Shown.Share(week.Limits.LongEnoughLowShare)} of it easy." : Longer(week),
             Advice = LongRideFirst.Asks(week) ? null
-                : LongestRideJump.MostSeconds(week) is { } most && most < asked ? $"Build up to a long easy ride of {Shown.Length(asked)} in steps: {Shown.Length(most)} would be the next."
+                : LongestRideJump.MostSeconds(week) is { } most && most < asked ? $"Build up to a long easy ride of {Shown.Length(asked)} in steps: {Shown.Length(StepSeconds * Math.Floor(most / StepSeconds))} would be the next."
                 : $"Ride one long easy ride of {Shown.Length(asked)}{(HasRoom(week) ? "" : " in place of other riding")}.",
             Headline = verdict != Verdict.Watch ? "no long easy ride" : isLong ? "a long ride that was not easy enough" : "a long ride cut a little short",
             Occurrences = [Describe(ride, verdict)],

@@ -61,6 +61,7 @@ internal sealed class LongRideFirst : Rule<LongRideFirst.Reading>
             {
                 Sentence = reading.HasLongRide ? $"{count}, and a long ride or one near it." : $"{count}: the long ride was not crowded out by hard riding.",
                 Held = reading.HardDays > 2 && LongRide.IsKept(week) && !LongestRideJump.IsWatched(week) ? "long ride before a third hard day" : null,
+                Figure = reading.HasLongRide ? "a long ride" : Shown.Count(reading.HardDays, "hard day"),
             };
         }
         return new RuleWords

@@ -73,6 +73,7 @@ internal sealed class LongestRideJump : Rule<LongestRideJump.Reading>
             {
                 Sentence = $"No ride was far longer than the longest of the {days} before it.",
                 Held = week.Week.LongestRideSeconds >= LongestRideWorthNamingSeconds ? "longest ride in small steps" : null,
+                Figure = LongestBefore(week, 0) is > 0 and var before ? $"{Shown.Length(before)} before" : Shown.Length(week.Week.LongestRideSeconds),
             };
         }
         var longest = reading.Jumps.MaxBy(j => j.Ride.DurationSeconds);

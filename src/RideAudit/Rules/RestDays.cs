@@ -41,7 +41,7 @@ internal sealed class RestDays : Rule<RestDays.Reading>
     {
         var rest = Count(week.Week);
         var asked = week.Limits.RestDaysAtLeast * week.OrdinaryDays / 7;
-        return As(rest < asked ? Verdict.Broken : Verdict.Kept, new Reading(rest, asked));
+        return As(rest < asked ? Verdict.Broken : Verdict.Kept, new Reading(rest, asked, week.Week.Days.Count(d => d.Kind == DayKind.Rest)));
     }
 
     protected override RuleWords Tell(Reading reading, JudgedWeek week, Verdict verdict)
@@ -54,9 +54,21 @@ internal sealed class RestDays : Rule<RestDays.Reading>
             WouldHaveKept = $"{Shown.Capital(Shown.Count(asked - reading.Days, "more day"))} off, or with nothing but a short easy ride.",
             Advice = $"Leave {Shown.Count(asked, "day")} for rest or recovery.",
             Headline = Shown.Count(reading.Days, "rest day"),
-            Held = Shown.Count(reading.Days, "rest or recovery day"),
-            Figure = Shown.Count(reading.Days, "day"),
+            Held = Named(reading, "day"),
+            Figure = Named(reading, "day"),
             Occurrences = verdict == Verdict.Kept ? [] : [Describe(reading, week.Week)],
+        };
+    }
+
+    // A day off and a day of short easy riding both count, and are not the same.
+    private static string Named(Reading reading, string noun)
+    {
+        var recovery = reading.Days - reading.Rest;
+        return (reading.Rest, recovery) switch
+        {
+            (_, 0) => Shown.Count(reading.Rest, $"rest {noun}"),
+            (0, _) => Shown.Count(recovery, $"recovery {noun}"),
+            _ => $"{Shown.InWords(reading.Rest)} rest and {Shown.Count(recovery, $"recovery {noun}")}",
         };
     }
 
@@ -78,5 +90,6 @@ internal sealed class RestDays : Rule<RestDays.Reading>
     /// <summary>What it reads.</summary>
     /// <param name="Days">Days of rest or recovery.</param>
     /// <param name="Asked">Days asked for: fewer where days are out or an event.</param>
-    internal readonly record struct Reading(int Days, int Asked);
+    /// <param name="Rest">Those of them that are off.</param>
+    internal readonly record struct Reading(int Days, int Asked, int Rest);
 }

@@ -21,7 +21,7 @@ internal sealed class ThresholdFresh : Rule<ThresholdFresh.Reading>
     public override Evidence Evidence => Evidence.Handbook;
 
     public override string Source =>
-        "Allen and Coggan, Training and Racing with a Power Meter (95 % of the best 20 minutes; from memory); "
+        "Allen and Coggan, Training and Racing with a Power Meter (95 % of the best 20 min; from memory); "
         + "Karsten et al. 2021, Front Physiol, found it 7 ± 13 W off critical power: an estimate";
 
     public override string? SourceInShort => "Allen and Coggan; Karsten et al. 2021 (from memory)";
@@ -31,7 +31,7 @@ internal sealed class ThresholdFresh : Rule<ThresholdFresh.Reading>
     protected override Needs Needs => Needs.Rides | Needs.FinishedWeek | Needs.NotIll;
 
     public override string Ask(PlanInForce plan) =>
-        $"{Shown.Share(ShareOfBestTwenty)} of the best 20 minutes of {Shown.Count(plan.Limits.FreshDays, "day")} is no more than {Shown.Share(plan.Limits.FreshMargin)} above the threshold in force.";
+        $"{Shown.Share(ShareOfBestTwenty)} of the best 20\u00A0min of {Shown.Count(plan.Limits.FreshDays, "day")} is no more than {Shown.Share(plan.Limits.FreshMargin)} above the threshold in force.";
 
     protected override Look Read(JudgedWeek week)
     {
@@ -40,7 +40,7 @@ internal sealed class ThresholdFresh : Rule<ThresholdFresh.Reading>
         if (threshold.IsEstimate)
             return NotJudged("the threshold power is itself an estimate from best efforts");
         if (Best(week) is not { } best)
-            return NotJudged($"no ride of the last {Shown.Count(week.Limits.FreshDays, "day")} has 20 minutes of power");
+            return NotJudged($"no ride of the last {Shown.Count(week.Limits.FreshDays, "day")} has 20\u00A0min of power");
         var reading = new Reading(best.Ride, best.MeanW, threshold.Power.Value);
         return As(Close.Above(AsShown.Percent(reading.ShownAbove), 100 * week.Limits.FreshMargin) ? Verdict.Watch : Verdict.Kept, reading);
     }
@@ -48,13 +48,13 @@ internal sealed class ThresholdFresh : Rule<ThresholdFresh.Reading>
     protected override RuleWords Tell(Reading reading, JudgedWeek week, Verdict verdict)
     {
         var (date, shown, inForce) = (Shown.Date(reading.Ride.Date), Shown.Watts(reading.ShownW), Shown.Watts(reading.InForceW));
-        var numbers = $"A best 20 minutes of {Shown.Watts(reading.BestW)} on {date} puts threshold power near {shown}";
+        var numbers = $"A best 20\u00A0min of {Shown.Watts(reading.BestW)} on {date} puts threshold power near {shown}";
         if (verdict == Verdict.Kept)
             return new RuleWords
             {
-                Sentence = $"The best 20 minutes of {Shown.Count(week.Limits.FreshDays, "day")}, {Shown.Watts(reading.BestW)} on {date}, do not say that the {inForce} in force are too low.",
+                Sentence = $"The best 20\u00A0min of {Shown.Count(week.Limits.FreshDays, "day")}, {Shown.Watts(reading.BestW)} on {date}, do not say that the {inForce} in force are too low.",
                 Held = "threshold power not too low",
-                Figure = $"best 20 minutes {Shown.Watts(reading.BestW)}, {inForce} in force",
+                Figure = $"best 20\u00A0min {Shown.Watts(reading.BestW)}, {inForce} in force",
             };
         return new RuleWords
         {

@@ -15,6 +15,8 @@ internal sealed class WeeklyHours : Rule<WeeklyHours.Reading>
 
     public override string Name => "Weekly hours";
 
+    public override string ShortName => "weekly-hours";
+
     public override string Effect(Finding finding, LocalDate? riddenOn) => "put the hours off the plan";
 
     public override Standing Standing { get; } = new() { Rank = 170, Heads = Trend.Hours };

@@ -72,6 +72,12 @@ internal static class SessionLibrary
             ("very easy", Experience.New, "very easy to the end")),
     ];
 
+    /// <summary>The test of threshold power.</summary>
+    public static LibrarySession Test { get; } = All.Single(s => s.Purpose == SessionPurpose.Test);
+
+    /// <summary>The easy ride with some sprints in it.</summary>
+    public static LibrarySession EasyWithSprints { get; } = All.Single(s => s.Name == "easy with four sprints");
+
     /// <summary>The session of a name; null when there is none.</summary>
     /// <param name="name">In any case of letters.</param>
     public static LibrarySession? Find(string name) =>

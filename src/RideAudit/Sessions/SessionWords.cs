@@ -21,8 +21,14 @@ internal sealed class SessionWords
     public static string Of(FittedSession session, SessionMeasures measures)
     {
         var words = new SessionWords(measures);
-        return Shown.Sentence(string.Join("; ", session.Blocks.Items.Select(words.Of)));
+        var items = session.Blocks.Items;
+        return Shown.Sentence(string.Join("; ", items.Select((item, i) => i > 0 && i == items.Length - 1 ? words.Last(item) : words.Of(item))));
     }
+
+    // Nobody counts the seconds of a cool-down.
+    private string Last(Block block) => block is Block.Stretch { Seconds: { } seconds } stretch && seconds % 60 != 0 && EffortShares.IsEasy(stretch.Effort)
+        ? $"{Target(stretch.Effort, seconds)} to the end"
+        : Of(block);
 
     private string Of(Block block) => block switch
     {

@@ -52,9 +52,17 @@ public sealed class CardTests
     }
 
     [Theory]
-    [InlineData("middle")]
-    [InlineData("event")]
-    [InlineData("twenty-one-rides")]
+    [MemberData(nameof(Names))]
+    public void No_labels_of_the_card_touch(string name)
+    {
+        var page = new PageRecord(FontSet.OfThisMachine);
+        new CardPages(Drawn.Sample(name), FontSet.OfThisMachine).Draw(0, page);
+
+        Assert.Equal([], Placement.Touching(page.Texts).Take(3));
+    }
+
+    [Theory]
+    [MemberData(nameof(Names))]
     public void No_letters_of_the_card_touch(string name)
     {
         var review = Drawn.Sample(name);

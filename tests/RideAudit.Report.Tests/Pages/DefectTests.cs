@@ -1,9 +1,14 @@
 using NodaTime;
 using RideAudit.Report.Charts;
+using RideAudit.Document.Json;
 using RideAudit.Report.Drawing;
+using RideAudit.Report.Flow;
 using RideAudit.Report.Fonts;
 using RideAudit.Report.Look;
+using RideAudit.Report.Pages;
 using RideAudit.Report.Text;
+using RideAudit.Rules;
+using RideAudit.Rules.Changes;
 using RideAudit.Units;
 using RideAudit.Weeks;
 using Span = RideAudit.Report.Text.Span;
@@ -118,6 +123,120 @@ public sealed class DefectTests
     }
 
     [Fact]
+    public void A_change_is_drawn_clear_of_the_days_labels()
+    {
+        var middle = SampleReviews.Middle();
+        RideChange[][] changes =
+        [
+            [new(ChangeKind.Move, middle.Rides[1].File, new(2026, 6, 10), new(2026, 6, 11), null)],
+            [new(ChangeKind.Swap, middle.Rides[0].File, new(2026, 6, 9), new(2026, 6, 12), null), new(ChangeKind.Swap, middle.Rides[2].File, new(2026, 6, 12), new(2026, 6, 9), null)],
+            [new(ChangeKind.Move, middle.Rides[3].File, new(2026, 6, 14), new(2026, 6, 12), null)],
+        ];
+        foreach (var change in changes)
+        {
+            var review = middle with { SmallestChange = new SmallestChange([.. change], [], "Otherwise.") };
+            foreach (var block in new Block[] { new SpacingLine(review, FontSet.OfThisMachine, 493, 200), new CardLine(review, FontSet.OfThisMachine, 472, 13) })
+            {
+                var page = new PageRecord(FontSet.OfThisMachine);
+                block.Draw(page, 0, 0);
+                var arrows = page.Strokes.Where(stroke => stroke.Pen.Width is > 1.05f and < 1.15f && stroke.Pen.Dash == 0).ToArray();
+                Assert.NotEmpty(arrows);
+                foreach (var text in page.Texts.Where(text => text.Text.All(char.IsAsciiDigit) && text.Text.Length is 2 or 3))
+                    Assert.DoesNotContain(arrows, arrow => arrow.Pieces.Any(piece => Crosses(piece, text)));
+            }
+        }
+    }
+
+    [Fact]
+    public void A_review_ends_with_more_than_its_sources_and_takes_three_pages_where_closer_rides_allow_it()
+    {
+        using var document = Drawn.Open(RealReviews.Pdf("stage-event"));
+        Assert.Equal(3, document.NumberOfPages);
+        foreach (var name in SampleReviews.All.Keys)
+        {
+            using var sample = Drawn.Open(name, Drawn.PaperOf(name));
+            var last = sample.GetPage(sample.NumberOfPages);
+            Assert.True(sample.NumberOfPages == 1 || Drawn.Lines(last).Skip(1).First() is not ("Sources" or "The method"), name);
+        }
+    }
+
+    [Fact]
+    public void A_reason_told_for_the_rule_above_is_not_left_blank()
+    {
+        using var document = Drawn.Open(RealReviews.Pdf("stage-event"));
+        var page = Drawn.TextOf(document.GetPage(2));
+
+        Assert.Equal(2, page.Split("not judged: the week holds an event", StringSplitOptions.None).Length);
+        Assert.Equal(RealReviews.Of("stage-event").Findings.Count(f => f.Reason == "the week holds an event") - 1, page.Split("as above", StringSplitOptions.None).Length - 1);
+    }
+
+    [Fact]
+    public void What_was_not_measured_is_told_in_a_line_and_draws_no_empty_chart_and_no_column_of_dashes()
+    {
+        using var document = Drawn.Open(RealReviews.Pdf("heart-rate-only"));
+        var text = string.Join(' ', document.GetPages().Select(Drawn.TextOf));
+
+        Assert.Contains("Drift on long rides: nothing measured yet. Bests by six weeks: nothing measured yet.", text, StringComparison.Ordinal);
+        Assert.DoesNotContain("norm. W", text, StringComparison.Ordinal);
+        Assert.DoesNotContain("not measured;", text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_week_without_rides_explains_no_blocks_and_splits_nothing()
+    {
+        var page = Page("no-rides", 1);
+
+        Assert.DoesNotContain("Intensity split", page, StringComparison.Ordinal);
+        Assert.DoesNotContain("Width: time", page, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void The_smallest_change_is_told_in_full_once_on_page_two()
+    {
+        var middle = SampleReviews.Middle();
+        var change = middle.SmallestChange!.Sentence;
+        var both = middle with { Findings = [.. middle.Findings.Select(f => f.Verdict == Verdict.Broken ? f with { WouldHaveKept = change } : f)] };
+        using var document = Drawn.Open(Drawn.Write(both));
+        var page = Drawn.TextOf(document.GetPage(2));
+
+        Assert.Equal(2, page.Split(Drawn.Plain(change), StringSplitOptions.None).Length);
+        Assert.Equal(both.Findings.Count(f => f.Verdict == Verdict.Broken) - 1, page.Split("Would have kept it: the same change.", StringSplitOptions.None).Length - 1);
+    }
+
+    [Fact]
+    public void A_limit_reads_as_words_and_not_as_its_name()
+    {
+        var review = RealReviews.Of("demo");
+        using var document = Drawn.Open(RealReviews.Pdf("demo", appendix: true));
+        var text = string.Join(' ', document.GetPages().Select(Drawn.TextOf));
+        var limits = review.Findings.SelectMany(f => f.Limits).ToArray();
+
+        Assert.True(limits.Length > 20);
+        foreach (var limit in limits)
+        {
+            Assert.Contains(Drawn.Plain(limit.Text), text, StringComparison.Ordinal);
+            Assert.DoesNotContain($"{limit.Name.Replace('_', ' ')}:", text, StringComparison.Ordinal);
+            Assert.DoesNotMatch("_|^(?!at )[a-z]+ (least|most) [0-9]", limit.Text);
+        }
+    }
+
+    [Theory]
+    [InlineData("demo")]
+    [InlineData("mixed")]
+    [InlineData("commuter")]
+    [InlineData("stage-event")]
+    public void Spelling_is_British_and_a_length_of_time_has_one_form(string name)
+    {
+        using var document = Drawn.Open(RealReviews.Pdf(name, appendix: true));
+        var text = string.Join(' ', document.GetPages().Select(Drawn.TextOf));
+        var said = ReviewJson.Write(RealReviews.Of(name)).Replace("\\u00A0", " ", StringComparison.Ordinal);
+
+        Assert.DoesNotMatch("(?i)\\b(normalized|colors?|centers?|gray|favor|behavior|labeled|analyzed?)\\b", text);
+        Assert.DoesNotMatch("[0-9] h [0-9]+(?![0-9]| min)", said);
+        Assert.DoesNotMatch("[0-9](h|min)\\b|[0-9] (hours|hrs|minutes|mins)\\b", said);
+    }
+
+    [Fact]
     public void A_tolerance_is_in_points_and_a_share_in_per_cent() => Assert.Contains("intended 75 % low ± 7 points", Page("middle", 1), StringComparison.Ordinal);
 
     [Fact]
@@ -127,6 +246,13 @@ public sealed class DefectTests
     {
         using var document = Drawn.Open(name, Drawn.PaperOf(name));
         return Drawn.TextOf(document.GetPage(number));
+    }
+
+    private static bool Crosses((Point From, Point To) piece, (string Text, float Left, float Right, float Baseline, float Size) text)
+    {
+        float top = text.Baseline - (0.73f * text.Size) - 1, foot = text.Baseline + 1;
+        return Math.Max(piece.From.X, piece.To.X) > text.Left - 1 && Math.Min(piece.From.X, piece.To.X) < text.Right + 1
+            && Math.Max(piece.From.Y, piece.To.Y) > top && Math.Min(piece.From.Y, piece.To.Y) < foot;
     }
 
     /// <summary>Nothing is drawn.</summary>

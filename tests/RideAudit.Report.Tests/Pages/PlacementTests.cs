@@ -1,3 +1,6 @@
+using RideAudit.Report.Fonts;
+using RideAudit.Report.Pages;
+
 namespace RideAudit.Report.Tests.Pages;
 
 public sealed class PlacementTests
@@ -29,6 +32,29 @@ public sealed class PlacementTests
         using var document = Drawn.Open(name, paper);
 
         Assert.DoesNotContain(document.GetPages().SelectMany(Drawn.Lines), line => line.StartsWith('·') || line.StartsWith('%'));
+    }
+
+    [Theory]
+    [MemberData(nameof(Everything))]
+    public void No_two_labels_touch(string name, Paper paper)
+    {
+        var review = Drawn.Sample(name);
+        var pages = new ReviewPages(review, new PageOptions { Paper = paper }, FontSet.OfThisMachine, RideMaker.TracesOf(review));
+        for (var number = 0; number < pages.Count; number++)
+        {
+            var page = new PageRecord(FontSet.OfThisMachine);
+            pages.Draw(number, page);
+            Assert.Equal([], Placement.Touching(page.Texts).Take(3));
+        }
+    }
+
+    [Fact]
+    public void A_touch_would_be_seen()
+    {
+        (string, float, float, float, float)[] beside = [("250", 10, 22, 40, 7.5f), ("W", 22.5f, 30, 40, 7.5f)], under = [("250", 10, 22, 40, 7.5f), ("W", 14, 22, 45, 7.5f)];
+
+        Assert.NotEmpty(Placement.Touching(beside));
+        Assert.NotEmpty(Placement.Touching(under));
     }
 
     [Fact]

@@ -1,8 +1,3 @@
-using NodaTime;
-using RideAudit.Ingest;
-using RideAudit.Plan;
-using RideAudit.Review;
-
 namespace RideAudit.Report.Tests.Pages;
 
 /// <summary>A review is shared when it is short.</summary>
@@ -17,8 +12,7 @@ public sealed class WordCountTests
     {
         (string Name, int Pages, int Words)[] counted =
         [
-            .. Directory.GetDirectories(Repository.Path("testdata", "worked")).Order(StringComparer.Ordinal).Select(folder => Count(folder, new LocalDate(2026, 5, 11))),
-            Count(Repository.Demo, DemoReview.AsOf),
+            .. RealReviews.Names.Select(Count),
         ];
         var told = string.Join('\n', counted.Select(one => $"{one.Name}: {one.Pages} pages, {one.Words} words"));
 
@@ -34,14 +28,9 @@ public sealed class WordCountTests
     }
 
     // A word is what white space parts: figures, units and axis labels count as words.
-    private static (string Name, int Pages, int Words) Count(string folder, LocalDate asOf)
+    private static (string Name, int Pages, int Words) Count(string name)
     {
-        var rider = RiderFileReader.Read(File.ReadAllText(Path.Combine(folder, "rider.toml")), "rider.toml").Rider!;
-        var content = FolderReader.Read(folder, rider, DateTimeZone.Utc, null, CancellationToken.None);
-        var (review, traces) = ReviewBuilder.ReviewWithTraces(content, rider, new ReviewRequest { Today = asOf, AsOf = asOf })!.Value;
-        using var stream = new MemoryStream();
-        ReviewPdf.Write(review, stream, new PageOptions(), traces);
-        using var document = Drawn.Open(stream.ToArray());
-        return (Path.GetFileName(folder), document.NumberOfPages, document.GetPages().Sum(page => Drawn.TextOf(page).Split(' ').Length));
+        using var document = Drawn.Open(RealReviews.Pdf(name));
+        return (name, document.NumberOfPages, document.GetPages().Sum(page => Drawn.TextOf(page).Split(' ').Length));
     }
 }

@@ -28,6 +28,15 @@ public class BegunWeekTests
     }
 
     [Fact]
+    public void A_session_ridden_on_another_day_is_not_laid_out_again_and_the_note_says_so()
+    {
+        var week = On(Thursday, Plan, "", "", "high 60");
+        Assert.Contains("Tuesday’s high session was ridden on Wednesday.", week.Notes);
+        Assert.DoesNotContain(week.Days.SelectMany(d => d.Sessions), s => s.Kind == PlannedKind.High);
+        Assert.Equal((DayKind.High, 60, true), (week.Days[2].Kind, week.Days[2].RiddenMinutes, week.Days[2].RiddenStress > 50));
+    }
+
+    [Fact]
     public void A_missed_session_is_dropped_when_the_week_has_its_hard_days_without_it()
     {
         var week = On(Friday, TableOf("high 60|endurance 60|high 60||long 150|"), "", "high 60", "endurance 60", "");

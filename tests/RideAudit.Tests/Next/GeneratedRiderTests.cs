@@ -12,12 +12,15 @@ public class GeneratedRiderTests
     /// <summary>How many; RIDEAUDIT_RIDERS sets another number.</summary>
     private static int Riders => int.Parse(Environment.GetEnvironmentVariable("RIDEAUDIT_RIDERS") ?? "60", CultureInfo.InvariantCulture);
 
+    // Those that have taught something are asked every time.
+    private static IEnumerable<int> Seeds => Enumerable.Range(0, Riders).Union([241, 428]);
+
     [Fact]
     public void Every_layout_keeps_the_rules_or_names_the_one_that_gave_way_on_paper_and_on_the_road()
     {
         var gave = 0;
         var faults = new List<string>();
-        for (var seed = 0; seed < Riders; seed++)
+        foreach (var seed in Seeds)
         {
             var (rider, past) = GeneratedRider.Of(seed);
             var week = RiddenWeeks.LayOut(rider, past).Weeks.Single();
@@ -38,7 +41,7 @@ public class GeneratedRiderTests
     {
         var faults = new List<string>();
         var wide = 0;
-        for (var seed = 0; seed < Riders; seed++)
+        foreach (var seed in Seeds)
         {
             var (rider, past) = GeneratedRider.Of(seed);
             var week = RiddenWeeks.LayOut(rider, past).Weeks.Single();

@@ -38,6 +38,27 @@ public sealed class HeadlineTests
         "Two hard rides 23 h apart", Of(Sample.Plan(10), Ride(1, RideKind.High, 60), Ride(2, RideKind.High, 60)).Headline.Plain());
 
     [Fact]
+    public void The_hours_are_those_of_the_pair_that_breaks_the_rule_not_of_the_closest()
+    {
+        // Tuesday and Wednesday are two high days 23 h apart; Friday evening's threshold ride and Saturday morning's high one are 14 h apart and only to watch.
+        RideFigures[] rides =
+        [
+            Ride(1, RideKind.High, 60), Ride(2, RideKind.High, 60),
+            Ride(4, RideKind.Threshold, 60), Sample.Ride(Sample.Monday.PlusDays(5), RideKind.High, 60, hour: 9),
+        ];
+        Assert.StartsWith("Two hard rides 23 h apart", Of(Sample.Plan(10), rides).Headline.Plain());
+    }
+
+    [Theory]
+    [InlineData(Experience.New, "Two high days where the plan has one")]
+    [InlineData(Experience.Racing, "The week kept the plan")]
+    public void Too_many_hard_days_stand_beside_what_the_plan_has(Experience experience, string headline)
+    {
+        var plan = Sample.Plan(4.5, experience);
+        Assert.StartsWith(headline, Of(plan, Ride(1, RideKind.High, 60), Ride(3, RideKind.High, 60), Ride(5, RideKind.Long, 150)).Headline.Plain());
+    }
+
+    [Fact]
     public void A_week_that_hardly_anything_could_rate_says_what_is_open()
     {
         var headline = Of(Sample.Plan(), Ride(0, RideKind.Unrated, 90), Ride(2, RideKind.Unrated, 90), Ride(4, RideKind.Unrated, 60), Ride(5, RideKind.Unrated, 150)).Headline;

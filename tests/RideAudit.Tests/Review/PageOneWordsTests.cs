@@ -37,7 +37,7 @@ public sealed class PageOneWordsTests
     public void What_held_leaves_out_what_had_nothing_to_judge()
     {
         var review = DemoReview.Build();
-        Assert.Contains("four rest or recovery days", review.Summary.Held);
+        Assert.Contains("three rest and one recovery day", review.Summary.Held);
         Assert.DoesNotContain("growth in small steps", review.Summary.Held);
         Assert.DoesNotContain("a lighter week lately", review.Summary.Held);
         Assert.Equal(12, review.Summary.Kept);

@@ -53,7 +53,7 @@ public class HardDayTests
             + "the plan has at most two high days and three hard days in all.",
             finding.Sentence.Plain());
         Assert.Equal("One high session fewer, ridden easy.", finding.WouldHaveKept);
-        Assert.Equal("four hard sessions on three days", finding.Headline);
+        Assert.Equal("four hard sessions on three days where the plan has three", finding.Headline);
     }
 
     [Fact]

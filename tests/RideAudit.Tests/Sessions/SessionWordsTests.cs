@@ -46,7 +46,7 @@ public class SessionWordsTests
         const string Blocks = "10 min 50-75 % rising, 2 x (3 x 40/20 s 125 %), 5 min easy between, 6 x 12 s all out, 2 min 30 s easy between, 10 min very easy";
 
         Assert.Equal(
-            "10 min at 125 to 188 W, rising; 2 × (3 × (40 s at 313 W and 20 s easy (138 to 163 W))), 5 min easy between; 6 × 12 s all out, 2 min 30 s easy between; 9 min 18 s very easy (100 to 130 W).",
+            "10 min at 125 to 188 W, rising; 2 × (3 × (40 s at 313 W and 20 s easy (138 to 163 W))), 5 min easy between; 6 × 12 s all out, 2 min 30 s easy between; very easy (100 to 130 W) to the end.",
             Words(Blocks, 44, Both));
     }
 

@@ -68,6 +68,19 @@ public sealed class WorkedRiderTests
     public void What_is_not_judged_says_why(string name) =>
         Assert.All(Review(name).Findings, f => Assert.Equal(f.Verdict == Verdict.NotJudged, !string.IsNullOrWhiteSpace(f.Reason)));
 
+    [Fact]
+    public void Ten_commutes_leave_no_seven_days_of_rest()
+    {
+        var review = Review("commuter");
+        Assert.Contains("two rest and five recovery days", review.Summary.Held);
+        Assert.Equal("two rest and five recovery days", review.Findings.Single(f => f.Rule == "rest-days").Figure);
+    }
+
+    [Theory]
+    [MemberData(nameof(Names))]
+    public void A_kept_rule_has_a_figure_beside_its_mark(string name) =>
+        Assert.All(Review(name).Findings.Where(f => f.Verdict == Verdict.Kept && f.Rule != "rest-after-load"), f => Assert.False(string.IsNullOrWhiteSpace(f.Figure), f.Rule));
+
     private static ReviewDocument Review(string name)
     {
         var folder = Repository.Path("testdata", "worked", name);

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Text.Json.Serialization;
 using NodaTime;
 using RideAudit.Plan;
 using RideAudit.Weeks;
@@ -19,6 +20,10 @@ public sealed record NextDayEntry
 
     /// <summary>Minutes already ridden on it; 0 for a day to come.</summary>
     public int RiddenMinutes { get; init; }
+
+    /// <summary>Training stress already ridden on it, points; 0 for a day to come.</summary>
+    [JsonIgnore]
+    public double RiddenStress { get; init; }
 
     /// <summary>Its sessions in order; empty on a rest day and on a day already ridden.</summary>
     public required ImmutableArray<NextSessionEntry> Sessions { get; init; }

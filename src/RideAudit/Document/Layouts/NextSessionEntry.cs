@@ -38,6 +38,10 @@ public sealed record NextSessionEntry
     /// <summary>It stands in the rider file or in the plan table, and was not laid out.</summary>
     public bool Stands { get; init; }
 
+    /// <summary>What it is called in a word: <c>test</c>, <c>openers</c>; null where its kind says it.</summary>
+    [JsonIgnore]
+    public string? CalledFor { get; init; }
+
     /// <summary>The row of the plan table it was read from; null where it was laid out.</summary>
     [JsonIgnore]
     public PlannedSession? Row { get; init; }

@@ -12,6 +12,8 @@ namespace RideAudit.Document.Layouts;
 /// <summary>One week to come: what to ride on which day, and what the rules say of it ridden so.</summary>
 public sealed record NextWeekEntry
 {
+    private const double WorthSaying = 0.03;
+
     /// <summary>Its first day.</summary>
     public required LocalDate StartsOn { get; init; }
 
@@ -34,6 +36,11 @@ public sealed record NextWeekEntry
     /// <summary>Hours that the plan asks for, h; null when nothing says.</summary>
     [JsonConverter(typeof(Rounded.To2))]
     public double? AskedHours { get; init; }
+
+    /// <summary>Hours that the plan asks for where <see cref="Hours"/> are some way from them, h; null where they are not, and in a week that is not held to its hours.</summary>
+    [JsonIgnore]
+    public double? AskedOtherwise =>
+        (Exception is null or ExceptionKind.Lighter) && AskedHours is { } asked && Math.Abs(Hours - asked) > WorthSaying * asked ? asked : null;
 
     /// <summary>Training stress ridden and to expect, points.</summary>
     [JsonConverter(typeof(Rounded.To0))]

@@ -10,7 +10,7 @@ namespace RideAudit.Rules.Changes;
 /// </remarks>
 internal static class Remedies
 {
-    private const string NoOther = "No other change to one ride would have kept it without costing another rule.";
+    private const string NoOther = "Nothing else in one ride, without costing another rule.";
 
     /// <summary>The findings with what would have kept each.</summary>
     /// <param name="findings">The findings as the rules tell them.</param>
