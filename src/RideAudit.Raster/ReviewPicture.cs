@@ -45,6 +45,7 @@ public static class ReviewPicture
     /// <summary>A page, counted from 0, as pixels.</summary>
     internal static SKBitmap Draw(IPages pages, int page, float scale, FontSet fonts)
     {
+        PackedLibrary.Prepare();
         var bitmap = new SKBitmap((int)MathF.Ceiling(pages.Sheet.Width * scale), (int)MathF.Ceiling(pages.Sheet.Height * scale));
         using var canvas = new SKCanvas(bitmap);
         canvas.Clear(SKColors.White);

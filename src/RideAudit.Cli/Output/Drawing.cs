@@ -13,18 +13,10 @@ internal static class Drawing
         Into(stream, buffer => ReviewPdf.Write(document, buffer, options, traces));
 
     /// <summary>The card for a phone.</summary>
-    public static void WriteCard(Stream stream, ReviewDocument document)
-    {
-        PackedLibrary.Prepare();
-        Into(stream, buffer => ReviewPicture.WriteCard(document, buffer));
-    }
+    public static void WriteCard(Stream stream, ReviewDocument document) => Into(stream, buffer => ReviewPicture.WriteCard(document, buffer));
 
     /// <summary>Page one.</summary>
-    public static void WritePageOne(Stream stream, ReviewDocument document, PageOptions options)
-    {
-        PackedLibrary.Prepare();
-        Into(stream, buffer => ReviewPicture.WritePageOne(document, buffer, options));
-    }
+    public static void WritePageOne(Stream stream, ReviewDocument document, PageOptions options) => Into(stream, buffer => ReviewPicture.WritePageOne(document, buffer, options));
 
     /// <summary>A roster's overview.</summary>
     public static void WriteRoster(Stream stream, RosterDocument roster, PageOptions options) => Into(stream, buffer => RosterPdf.Write(roster, buffer, options));

@@ -56,7 +56,7 @@ internal sealed class EasyRidesEasy : Rule<EasyRidesEasy.Reading>
     protected override RuleWords Tell(Reading reading, JudgedWeek week, Verdict verdict)
     {
         if (verdict == Verdict.Kept)
-            {
+        {
             return new RuleWords
             {
                 Sentence = KeptSentence(reading.EasyRides, week.Limits),

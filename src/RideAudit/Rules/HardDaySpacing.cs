@@ -69,7 +69,7 @@ internal sealed class HardDaySpacing : Rule<HardDaySpacing.Reading>
     protected override RuleWords Tell(Reading reading, JudgedWeek week, Verdict verdict)
     {
         if (verdict == Verdict.Kept)
-            {
+        {
             return new RuleWords
             {
                 Sentence = KeptSentence(reading.HardDays, week),

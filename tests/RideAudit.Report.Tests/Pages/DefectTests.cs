@@ -1,6 +1,6 @@
 using NodaTime;
-using RideAudit.Report.Charts;
 using RideAudit.Document.Json;
+using RideAudit.Report.Charts;
 using RideAudit.Report.Drawing;
 using RideAudit.Report.Flow;
 using RideAudit.Report.Fonts;

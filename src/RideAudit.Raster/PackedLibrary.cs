@@ -2,7 +2,7 @@ using System.Reflection;
 using System.Runtime.InteropServices;
 using SkiaSharp;
 
-namespace RideAudit.Cli.Output;
+namespace RideAudit.Raster;
 
 /// <summary>The native drawing library where it lies inside the program: unpacked when the first picture is drawn, and gone from the disk before it is.</summary>
 internal static class PackedLibrary
@@ -23,7 +23,7 @@ internal static class PackedLibrary
     /// <returns>0 where the library is not inside the program: it is then looked for beside it.</returns>
     private static nint Load()
     {
-        using var packed = Assembly.GetExecutingAssembly().GetManifestResourceStream(Name);
+        using var packed = Assembly.GetEntryAssembly()?.GetManifestResourceStream(Name);
         if (packed is null)
             return 0;
         var folder = Directory.CreateTempSubdirectory("rideaudit-");
