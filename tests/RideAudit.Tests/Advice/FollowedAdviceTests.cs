@@ -135,6 +135,6 @@ public sealed class FollowedAdviceTests(ITestOutputHelper output)
     }
 
     private static bool IsNone(string text) =>
-        text is "No other change to one ride would have kept it without costing another rule."
+        text is "Nothing else in one ride, without costing another rule."
         || (text.StartsWith("No change to one or two rides would have kept the ", StringComparison.Ordinal) && text.EndsWith(" without costing another rule.", StringComparison.Ordinal));
 }
