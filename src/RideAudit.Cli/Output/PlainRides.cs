@@ -51,8 +51,6 @@ internal static class PlainRides
             parts.Add($"mean heart rate {Shown.HeartRate(rate)}");
         if (ride.HeartRateDriftPercent is { } drift)
             parts.Add($"heart-rate drift {Shown.Signed(drift)}{Shown.Joint}%");
-        if (ride.Partial)
-            parts.Add($"partial power ({Shown.Share(ride.PowerCoverage)} covered)");
         return parts.Count > 0 ? Shown.Sentence(string.Join(", ", parts)) : "No power and no threshold heart rate.";
     }
 

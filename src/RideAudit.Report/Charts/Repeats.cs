@@ -3,11 +3,9 @@ using RideAudit.Document;
 
 namespace RideAudit.Report.Charts;
 
-/// <summary>The repeats of a ride that its strip numbers: those of the planned session it was ridden for, else its sustained stretches at the share that parts it into most; of equals the highest.</summary>
+/// <summary>The repeats of a ride that its strip numbers: those of the planned session it was ridden for, else those found in it.</summary>
 internal static class Repeats
 {
-    private const int Fewest = 2;
-
     /// <summary>In order; empty for a ride without repeats.</summary>
     /// <param name="ride">The ride.</param>
     /// <param name="held">The planned session that it was ridden for; null without one.</param>
@@ -15,15 +13,8 @@ internal static class Repeats
     {
         if (held is { Repeats.IsEmpty: false })
             return [.. held.Repeats.Select((r, i) => (r, i)).Where(x => x.r.StartSecond is not null).Select(x => new Repeat(x.i + 1, x.r.StartSecond!.Value, x.r.StartSecond.Value + x.r.Seconds))];
-        return [.. Stretches(ride).Select((s, i) => new Repeat(i + 1, s.StartSecond, s.EndSecond))];
+        return [.. ride.Repeats.Select((s, i) => new Repeat(i + 1, s.StartSecond, s.EndSecond))];
     }
-
-    /// <summary>The sustained stretches, in order; empty for a ride without repeats.</summary>
-    public static ImmutableArray<StretchEntry> Stretches(RideEntry ride) =>
-        ride.Stretches.GroupBy(stretch => stretch.SharePercent).OrderByDescending(group => group.Count()).ThenByDescending(group => group.Key)
-            .FirstOrDefault(group => group.Count() >= Fewest) is { } found
-            ? [.. found.OrderBy(stretch => stretch.StartSecond)]
-            : [];
 
     /// <summary>A numbered stretch of a ride.</summary>
     /// <param name="Number">As printed.</param>

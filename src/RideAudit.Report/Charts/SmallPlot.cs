@@ -12,6 +12,7 @@ namespace RideAudit.Report.Charts;
 /// <param name="series">The series; empty ones are left out.</param>
 internal sealed class SmallPlot(string unit, int decimals, ImmutableArray<SmallPlot.Series> series)
 {
+    private const int MostDots = 40;
     private const float DateDepth = 11;
     private const float Dot = 1.3f;
     private const float LabelRoom = 13;
@@ -49,7 +50,7 @@ internal sealed class SmallPlot(string unit, int decimals, ImmutableArray<SmallP
             var one = drawn[place];
             Point[] points = [.. one.Points.Select(point => new Point(X(point.Date), Y(point.Value)))];
             surface.Polyline(Steps ? Stepped(points) : points, new Pen(Palette.Middle, 0.8f));
-            foreach (var point in points)
+            foreach (var point in points.Length > MostDots ? [] : points)
                 surface.Fill(new Area(point.X - Dot, point.Y - Dot, point.X + Dot, point.Y + Dot), Palette.High);
             surface.Text(one.Name, Styles.Tiny, area.Right, names[place], Align.End);
         }

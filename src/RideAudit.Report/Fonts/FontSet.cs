@@ -62,6 +62,9 @@ internal sealed class FontSet(SystemFonts system)
                 runs.Add((used, new StringBuilder(printed)));
         }
 
+        // The space between two parts of one name in brackets is none after it.
+        if (lacking is not null && !text.EndsWith(' ') && runs[^1].Text is { Length: > 1 } end && end[^1] == ' ')
+            end.Length--;
         return runs.ConvertAll(run => (run.Face, run.Text.ToString()));
     }
 

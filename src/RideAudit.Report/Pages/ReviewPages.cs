@@ -13,8 +13,7 @@ namespace RideAudit.Report.Pages;
 internal sealed class ReviewPages : IPages
 {
     private const float ShortFlow = 660;
-    private const int LaterPages = 2;
-    private const int Tightest = 2;
+    private static readonly float[] StripDepths = [92, 76, 62, 50, 41, 37, 33];
     private readonly ReviewDocument _review;
     private readonly ReviewTraces _traces;
     private readonly FontSet _fonts;
@@ -76,40 +75,39 @@ internal sealed class ReviewPages : IPages
         }
     }
 
-    // Three pages where that can be had by setting the rides closer; else no page more than it takes, as roomy as that allows.
+    // As few pages as the closest setting takes, and on them the roomiest: strips as deep as they can be, the season beside the rides where it has room.
     private IReadOnlyList<IReadOnlyList<Placed>> Flow()
     {
-        var best = Flow(0);
-        for (var tightness = 1; tightness <= Tightest && best.Count > LaterPages && !_appendix; tightness++)
-        {
-            var closer = Flow(tightness);
-            if (closer.Count < best.Count)
-                best = closer;
-        }
-
-        return best;
+        var marks = new SourceMarks(_review);
+        var width = Sheet.ContentWidth;
+        var parts = new Parts(
+            [.. new RulesSection(_review, marks, _fonts, width).Blocks(), .. new PlannedSection(_review, _fonts, width).Blocks(), .. new TrendSection(_review, _fonts, Sheet).Blocks()],
+            [.. new ImprovementSection(_review, _fonts, width).Blocks()],
+            [.. new SourcesSection(_review, marks, _fonts, width, _appendix).Blocks()]);
+        if (_review.Rides.IsEmpty)
+            return Flow(parts, StripDepths[0], early: true);
+        var fewest = Math.Min(Flow(parts, StripDepths[^1], early: true).Count, Flow(parts, StripDepths[^1], early: false).Count);
+        return StripDepths.SelectMany(depth => new[] { false, true }.Select(early => (depth, early))).Select(setting => Flow(parts, setting.depth, setting.early)).First(pages => pages.Count <= fewest);
     }
 
-    private IReadOnlyList<IReadOnlyList<Placed>> Flow(int tightness)
+    /// <param name="strip">Depth of a ride strip, pt.</param>
+    /// <param name="early">The season stands on page two where it has room there.</param>
+    private IReadOnlyList<IReadOnlyList<Placed>> Flow(Parts parts, float strip, bool early)
     {
         var width = Sheet.ContentWidth;
         var pages = new PageFlow(Sheet);
         AddNote(pages);
         if (_review.Rides.IsEmpty && !_appendix)
             return pages.Finish();
-        var marks = new SourceMarks(_review);
-        pages.Add(new RulesSection(_review, marks, _fonts, width).Blocks());
-        pages.Add(new PlannedSection(_review, _fonts, width).Blocks());
-        pages.Add(new TrendSection(_review, _fonts, Sheet).Blocks());
-        List<Block> season = [.. new ImprovementSection(_review, _fonts, width).Blocks()];
-        var early = pages.HasRoomOnFirst(season);
+        pages.Add(parts.Rules);
+        early &= pages.HasRoomOnFirst(parts.Season);
         if (early)
-            pages.Add(season);
+            pages.Add(parts.Season);
         pages.BeginPageTwo();
-        pages.Add(new RidesSection(_review, _traces, _fonts, width, _appendix) { IsShort = Sheet.FlowHeight < ShortFlow, Tightness = tightness }.Blocks());
+        pages.Add(new RidesSection(_review, _traces, _fonts, width, _appendix) { IsShort = Sheet.FlowHeight < ShortFlow, StripDepth = strip }.Blocks());
         if (!early)
-            pages.Add(season);
-        pages.Add(new SourcesSection(_review, marks, _fonts, width, _appendix).Blocks());
+            pages.Add(parts.Season);
+        pages.Add(parts.Sources);
         if (_appendix)
             AddAppendix(pages, width);
         return pages.Finish();
@@ -147,4 +145,7 @@ internal sealed class ReviewPages : IPages
         surface.Hairline(Sheet.Left, Sheet.Right, Sheet.Top + 14);
         surface.Text($"{page + 1} of {Count}", Styles.Tiny, Sheet.Right, Sheet.Bottom - Styles.PageNumberBaseline, Align.End);
     }
+
+    /// <summary>What stands the same in every setting.</summary>
+    private sealed record Parts(List<Block> Rules, List<Block> Season, List<Block> Sources);
 }

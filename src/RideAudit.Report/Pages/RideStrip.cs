@@ -89,12 +89,10 @@ internal sealed class RideStrip : Block
         var parts = new List<string>();
         if (held?.RepeatsSentence is { } planned)
             parts.Add(planned);
-        else if (Repeats.Stretches(ride) is { IsEmpty: false } repeats)
+        else if (ride.Repeats is { IsDefaultOrEmpty: false } repeats)
             parts.Add($"Repeats at or above {Shown.Percent(repeats[0].SharePercent)}: {string.Join(", ", repeats.Select(Repeat))}.");
         if (DataWords.Bouts(ride) is { } bouts)
             parts.Add(bouts);
-        if (ride.Partial)
-            parts.Add($"Partial: power covers {Shown.Share(ride.PowerCoverage)} of the ride.");
         if (ride.Rating is { } rating)
             parts.Add($"Rated {Shown.Number(rating, rating == Math.Round(rating) ? 0 : 1)} of 10.");
         if (!ride.Parts.IsEmpty)

@@ -13,6 +13,7 @@ namespace RideAudit.Report.Pages;
 /// <param name="width">Width, pt.</param>
 internal sealed class RideTable(ReviewDocument review, FontSet fonts, float width)
 {
+    private const int MostTogether = 8;
     private const int MostRoomyRows = 5;
     private const int AllColumns = 11;
     private const int StressColumn = 5;
@@ -44,7 +45,7 @@ internal sealed class RideTable(ReviewDocument review, FontSet fonts, float widt
         yield return heads;
         for (var i = 0; i < review.Rides.Length; i++)
         {
-            var atAnEnd = i == 0 || i == review.Rides.Length - 2;
+            var atAnEnd = i == 0 || i == review.Rides.Length - 2 || (review.Rides.Length <= MostTogether && i < review.Rides.Length - 1);
             yield return new RowBlock(fonts, columns, Cells(i, shown), width) { Air = Air, Anchor = Appendix || HasStrip(review.Rides[i]) ? null : Places.Ride(i), RunningHead = heads, KeepWithNext = atAnEnd && review.Rides.Length > 1 };
         }
 

@@ -16,15 +16,12 @@ namespace RideAudit.Report.Pages;
 internal sealed class RidesSection(ReviewDocument review, ReviewTraces traces, FontSet fonts, float width, bool appendix)
 {
     private const float ShallowStrip = 41;
-    private const int MostDeepStrips = 2;
-    private const int MostShallowStrips = 3;
-    private static readonly float[] Strips = [62, ShallowStrip, 33];
 
     /// <summary>The paper is a short one: everything stands closer.</summary>
     public bool IsShort { get; init; }
 
-    /// <summary>Steps by which strips are shallower than they could be, for the pages to end sooner.</summary>
-    public int Tightness { get; init; }
+    /// <summary>Depth of a strip of a hard or long ride, pt.</summary>
+    public float StripDepth { get; init; } = ShallowStrip;
 
     private StripScale Scale => StripScale.Of(review, traces);
 
@@ -38,7 +35,7 @@ internal sealed class RidesSection(ReviewDocument review, ReviewTraces traces, F
             yield break;
         }
 
-        var table = new RideTable(review, fonts, width) { Appendix = appendix, IsClose = IsShort || Tightness > 0 };
+        var table = new RideTable(review, fonts, width) { Appendix = appendix, IsClose = IsShort || StripDepth <= ShallowStrip };
         foreach (var block in table.Blocks())
             yield return block;
         if (Reading(table.HasMissing) is { Length: > 0 } reading)
@@ -52,12 +49,11 @@ internal sealed class RidesSection(ReviewDocument review, ReviewTraces traces, F
         int[] shown = [.. Enumerable.Range(0, review.Rides.Length).Where(IsShown)];
         if (shown.Length == 0)
             yield break;
-        RideTrace[] drawn = [.. shown.Select(ride => traces.Of(review.Rides[ride].File)).OfType<RideTrace>()];
+        RideTrace[] drawn = [.. shown.Select(ride => traces.Of(review.Rides[ride].File)).OfType<RideTrace>().Where(TraceChart.HasSomething)];
         if (drawn.Length > 0)
             yield return new StripKey(Scale, fonts, width, drawn.Any(trace => !trace.HeartRateBpm.IsEmpty), drawn.Any(trace => !trace.PauseSeconds.IsEmpty)) { SpaceBefore = 5, KeepWithNext = true };
-        var step = Tightness + (shown.Length <= MostDeepStrips ? 0 : shown.Length > MostShallowStrips || IsShort ? 2 : 1);
         foreach (var ride in shown)
-            yield return Strip(ride, Strips[Math.Min(step, Strips.Length - 1)]);
+            yield return Strip(ride, StripDepth);
     }
 
     /// <summary>Strips of the other rides.</summary>
@@ -91,7 +87,7 @@ internal sealed class RidesSection(ReviewDocument review, ReviewTraces traces, F
         if (review.Rides.Any(ride => ride.IntensityRatio is not null))
             parts.Add("Ratio: normalised over threshold power.");
         if (review.Rides.Any(ride => ride.HeartRateDriftPercent is not null))
-            parts.Add("Drift: power over heart rate, its fall by half.");
+            parts.Add("Drift: fall of power over heart rate from the first half to the second.");
         if (hasMissing)
             parts.Add(review.Rides.Any(ride => ride.Stress is null) ? $"{Shown.Missing}: not measured; stress unknown." : $"{Shown.Missing}: not measured.");
         if (review.Week.Days.Any(day => day.Kind == DayKind.Recovery && review.Rides.Any(ride => day.Rides.Contains(ride.File) && ride.Kind is not (RideKind.Recovery or RideKind.None))))

@@ -75,9 +75,11 @@ internal sealed class RulesSection(ReviewDocument review, SourceMarks marks, Fon
     private Span[] Kept(string kept, bool changeIsTold)
     {
         var isChange = kept == review.SmallestChange?.Sentence;
-        var (head, text) = !isChange ? ("Would have kept it: ", kept) : changeIsTold ? ("Would have kept it: ", "the same change.") : ("", kept);
+        var (head, text) = !isChange ? (SaysSo(kept) ? "" : "Would have kept it: ", kept) : changeIsTold ? ("Would have kept it: ", "the same change.") : ("", kept);
         return [new Span(head, Styles.SmallStrong), new Span(text, isChange && !changeIsTold ? Styles.SmallStrong : Styles.SmallInk)];
     }
+
+    private static bool SaysSo(string kept) => kept.Contains(" would have kept ", StringComparison.Ordinal);
 
     private TextBlock Line(IEnumerable<Span> spans, bool keep) => new(fonts, spans, width - Indent) { Indent = Indent, KeepWithNext = keep };
 

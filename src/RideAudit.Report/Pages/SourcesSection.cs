@@ -12,7 +12,7 @@ namespace RideAudit.Report.Pages;
 /// <summary>The numbered sources, the method in five lines, and what should be known of the data.</summary>
 /// <param name="marks">The sources.</param>
 /// <param name="width">Width, pt.</param>
-/// <param name="appendix">The notices and the method stand in full further on.</param>
+/// <param name="appendix">The notices, every source and the method stand in full further on.</param>
 internal sealed class SourcesSection(ReviewDocument review, SourceMarks marks, FontSet fonts, float width, bool appendix)
 {
     private const int MostNotices = 4;
@@ -28,7 +28,7 @@ internal sealed class SourcesSection(ReviewDocument review, SourceMarks marks, F
         }
 
         var practice = marks.AnyPractice ? $"{SourceMarks.Practice}{Shown.Joint}common practice, no source. " : "";
-        yield return Paragraph("Sources", practice + string.Join(' ', marks.Numbered(appendix)), 6);
+        yield return Paragraph("Sources", practice + string.Join(' ', marks.Numbered), 6);
         yield return Paragraph("The method", string.Join(' ', Method()), 2);
     }
 

@@ -42,9 +42,8 @@ internal sealed class SourceMarks
     }
 
     /// <summary>The numbered sources, first to last: those of broken and watched rules in full, the others by author and year.</summary>
-    /// <param name="allInFull">All of them in full.</param>
-    public ImmutableArray<string> Numbered(bool allInFull) =>
-        [.. _sources.Select((source, place) => $"[{Shown.Number(place + 1)}]{Shown.Joint}{(allInFull || _inFull.Contains(source) ? source : _inShort[place])}")];
+    public ImmutableArray<string> Numbered =>
+        [.. _sources.Select((source, place) => $"[{Shown.Number(place + 1)}]{Shown.Joint}{(_inFull.Contains(source) ? source : _inShort[place])}")];
 
     /// <summary>A rule rests on common practice.</summary>
     public bool AnyPractice => _marks.ContainsValue(Practice);

@@ -130,6 +130,9 @@ public sealed record RideEntry
     /// <summary>Sustained stretches at or above 84 and 91 % of threshold power.</summary>
     public ImmutableArray<StretchEntry> Stretches { get; init; } = [];
 
+    /// <summary>Repeats: the stretches of the lower share, else of the higher, those without a recovery between them taken as one; empty where neither has two.</summary>
+    public ImmutableArray<StretchEntry> Repeats { get; init; } = [];
+
     /// <summary>Plain sentences about the ride's data.</summary>
     public ImmutableArray<string> Remarks { get; init; } = [];
 

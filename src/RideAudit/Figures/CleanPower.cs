@@ -61,6 +61,9 @@ internal sealed class CleanPower
         }
     }
 
+    /// <summary>A pause lies within a range of grid seconds, its ends included.</summary>
+    public bool HasPauseWithin(int from, int to) => _segments.Skip(1).Any(s => s.Start >= from && s.Start <= to);
+
     /// <summary>The trailing mean. It is not kept: of years of rides it would be the most of what is in memory.</summary>
     /// <param name="windowSeconds">The window, s, 1 to 255.</param>
     public TrailingPower Over(int windowSeconds = TrailingPower.WindowSeconds)

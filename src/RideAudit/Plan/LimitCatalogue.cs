@@ -15,7 +15,7 @@ internal static class LimitCatalogue
         Number("long_ride_week_share_at_most", "share", 0.1, 1, "share of the planned hours that the long ride is never asked to exceed", "long ride at most # of the planned hours", l => l.LongRideWeekShareAtMost, (l, v) => l with { LongRideWeekShareAtMost = v }),
         Count("rest_days_at_least", "days", 0, 7, "rest or recovery days at least", "rest or recovery days at least *", l => l.RestDaysAtLeast, (l, v) => l with { RestDaysAtLeast = (int)v }),
         Number("intended_low_share", "share", 0.3, 1, "intended low share, by time", "intended low share #", l => l.IntendedLowShare, (l, v) => l with { IntendedLowShare = v }),
-        Number("split_tolerance", "share", 0.01, 0.3, "tolerance around the intended share", "give or take #", l => l.SplitTolerance, (l, v) => l with { SplitTolerance = v }),
+        Number("split_tolerance", "share", 0.01, 0.3, "tolerance around the intended share", "give or take # of the whole", l => l.SplitTolerance, (l, v) => l with { SplitTolerance = v }),
         Number("intended_easy_session_share", "share", 0.3, 1, "intended share of easy sessions, where the split is judged by session", "intended share of easy sessions #", l => l.IntendedEasySessionShare, (l, v) => l with { IntendedEasySessionShare = v }),
         Count("split_sessions_at_least", "rides", 1, 20, "rides that a split by session needs", "sessions at least *", l => l.SplitSessionsAtLeast, (l, v) => l with { SplitSessionsAtLeast = (int)v }),
         Number("join_gap_min", "min", 0, 240, "recordings at most this far apart are one ride", "recordings at most # apart are one ride", l => l.JoinGapMinutes, (l, v) => l with { JoinGapMinutes = v }),

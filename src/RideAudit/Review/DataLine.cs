@@ -32,7 +32,9 @@ internal static class DataLine
             return null;
         if (unusable[false].Count() is > 0 and var others)
             parts.Add($"of other times {Shown.Count(others, "file")} could not be used");
-        return Shown.Sentence(string.Join("; ", parts));
+        // A file is named as it is called, at the beginning of a sentence too.
+        var text = string.Join("; ", parts);
+        return own.Length > 0 ? Shown.Sentence(text) : text + ".";
     }
 
     private static bool IsAbout(NoticeEntry notice, RideFigures ride) =>

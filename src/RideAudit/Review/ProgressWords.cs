@@ -7,6 +7,7 @@ namespace RideAudit.Review;
 /// <summary>Says what the season's series come to. Nothing is claimed from fewer than three points.</summary>
 internal static class ProgressWords
 {
+    private const int DaysOfYear = 365;
     private const int FewestPoints = 3;
 
     /// <summary>The entry with its words.</summary>
@@ -47,7 +48,7 @@ internal static class ProgressWords
             return "No threshold power is known.";
         if (entry.ThresholdEvidenceDays is not { } days)
             return $"Threshold power {Shown.Watts(watts)}, of unknown age: test it.";
-        return $"Threshold power {Shown.Watts(watts)}, {Shown.Tally(days, "day")} old{(entry.TestThreshold ? ": test it again" : "")}.";
+        return $"Threshold power {Shown.Watts(watts)}, {Age(days)} old{(entry.TestThreshold ? ": test it again" : "")}.";
     }
 
     private static string TooFew(int points, string noun) =>
@@ -61,4 +62,6 @@ internal static class ProgressWords
         var half = figures.Length / 2;
         return (figures.Take(half).Average(figure => figure.Value), figures.Skip(half).Average(figure => figure.Value));
     }
+
+    private static string Age(int days) => days < 2 * DaysOfYear ? Shown.Tally(days, "day") : Shown.Tally(days / DaysOfYear, "year");
 }

@@ -42,6 +42,7 @@ internal static class RideEntries
         BandCutsPercent = ride.Cuts is { } cuts ? [cuts.LowerPercent, cuts.UpperPercent] : null,
         BestPowers = [.. ride.Bests.Select(b => new BestPowerEntry(b.DurationSeconds, b.MeanW, b.StartSecond))],
         Stretches = withStretches ? Stretches(ride) : [],
+        Repeats = withStretches ? RideRepeats.Of(ride) : [],
         Remarks = ride.Remarks,
     };
 

@@ -1,5 +1,6 @@
 using NodaTime;
 using RideAudit.Document;
+using RideAudit.Document.Notes;
 using RideAudit.Formatting;
 using RideAudit.Rules;
 
@@ -8,6 +9,8 @@ namespace RideAudit.Review;
 /// <summary>What is known of a rider of a roster besides the reason for the place, a line each: the rules by name, the figures, what is planned, the coach's note.</summary>
 internal static class RosterFacts
 {
+    private const int NoteLength = 240;
+
     /// <summary>The lines.</summary>
     /// <param name="rider">The rider.</param>
     /// <param name="asOf">The date that an event is counted from.</param>
@@ -24,7 +27,18 @@ internal static class RosterFacts
         if (rider.FilesNotUsed is > 0 and var files)
             yield return $"{Shown.Tally(files, "file")} not used.";
         if (!string.IsNullOrWhiteSpace(rider.Note))
-            yield return "Note: " + string.Join(' ', rider.Note.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
+            yield return "Note: " + Beginning(string.Join(' ', NoteReader.Read(rider.Note).Select(p => string.Concat(p.Spans.Select(s => s.Text)))));
+    }
+
+    // The whole note stands on the rider's own page.
+    private static string Beginning(string note)
+    {
+        var words = note.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries);
+        var text = string.Join(' ', words);
+        if (text.Length <= NoteLength)
+            return text;
+        var cut = text.LastIndexOf(' ', NoteLength);
+        return text[..(cut > 0 ? cut : NoteLength)] + "…";
     }
 
     private static string Named(RosterEntry rider, Verdict verdict) =>

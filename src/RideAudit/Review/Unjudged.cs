@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using RideAudit.Formatting;
 using RideAudit.Rules;
 
 namespace RideAudit.Review;
@@ -8,7 +7,6 @@ namespace RideAudit.Review;
 internal static class Unjudged
 {
     private const double MuchOfWhatMatters = 0.4;
-    private const int MostNamed = 3;
 
     /// <summary>More than half of all, or two fifths of what guards the rider, of easy hours and of intensity, has no verdict. A coach's setting aside is none of it, nor that a week is not over.</summary>
     /// <param name="finished">The week is over.</param>
@@ -26,17 +24,12 @@ internal static class Unjudged
     public static string Headline(Finding? watch, ImmutableArray<Finding> findings)
     {
         var open = findings.Where(f => f.Verdict == Verdict.NotJudged && f.SetAside is null).OrderBy(f => f.Standing.Rank).ToArray();
-        var names = open.Take(MostNamed).Select(f => Uncapital(f.Name)).ToList();
-        if (open.Length > MostNamed)
-            names.Add(Shown.Count(open.Length - MostNamed, "other rule"));
         var reason = open.GroupBy(f => f.Reason).OrderByDescending(g => g.Count()).ThenBy(g => g.Min(f => f.Standing.Rank)).First().Key;
         var look = watch is null ? "" : $" Worth a look: {watch.Headline}.";
-        return $"Much of this week could not be judged: {reason}. That leaves open {Shown.List(names)}.{look}";
+        return $"Much of this week could not be judged: {reason}.{look}";
     }
 
     private static bool Matters(Finding finding) => finding.Standing.Protects || finding.Standing.Group is RuleGroup.Endurance or RuleGroup.Intensity;
 
     private static bool IsMore(Finding[] findings, double share) => findings.Count(f => f.Verdict == Verdict.NotJudged) > share * findings.Length;
-
-    private static string Uncapital(string name) => char.ToLowerInvariant(name[0]) + name[1..];
 }

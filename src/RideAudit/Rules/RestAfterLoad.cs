@@ -68,7 +68,7 @@ internal sealed class RestAfterLoad : Rule<RestAfterLoad.Reading>
                     ? $"{pair} were the heaviest two days in a row ({amount}), and rest or recovery followed."
                     : $"No two days in a row were heavy enough to ask for rest{(reading.Stress > 0 ? $" ({amount} at most)" : "")}.",
                 Held = "rest after load",
-                Figure = reading.Stress > 0 ? $"{Shown.Points(reading.Stress)} in the heaviest two days" : null,
+                Figure = reading.Stress > 0 ? $"{Shown.Points(reading.Stress)} on {ShortPair(week, reading.End)}" : null,
             };
         }
         string first = Shown.Weekday(week.Week.Days[reading.End + 1].Date), second = Shown.Weekday(week.Week.Days[reading.End + 2].Date);
@@ -137,6 +137,10 @@ internal sealed class RestAfterLoad : Rule<RestAfterLoad.Reading>
             ? $"{Shown.Weekday(first)} and {Shown.Weekday(second)} before this week"
             : $"{week.NameOf(first)} and {Shown.Weekday(second)}";
     }
+
+    // With their dates: the two may lie before the week.
+    private static string ShortPair(JudgedWeek week, int end) =>
+        $"{Shown.ShortDay(week.Week.StartsOn.PlusDays(end - 1))} and {Shown.ShortDay(week.Week.StartsOn.PlusDays(end))}";
 
     /// <summary>What it reads.</summary>
     /// <param name="End">The second day of the heaviest two in a row, by its place in the week; −1 is the day before.</param>

@@ -83,7 +83,7 @@ internal abstract class Rule<TReading> : Rule
         if (trust == Trust.Thin)
             return new Call(Verdict.NotJudged, "the threshold power is estimated from fewer than six rides with power over 14 days");
         if (Basis.HasFlag(Basis.Stress) && week.StressIsPatchy(DaysBefore))
-            return new Call(Verdict.NotJudged, "too many of the hours it looks at have no known stress");
+            return new Call(Verdict.NotJudged, "too many hours have no known stress");
         var look = Read(week);
         if (UnratedMatters && week.HasUnrated(DaysBefore > 0) && Read(week.Easiest).Verdict != Read(week.Hardest).Verdict)
             return new Call(Verdict.NotJudged, UnratedReason);

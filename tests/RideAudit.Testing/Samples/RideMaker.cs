@@ -50,6 +50,7 @@ public static class RideMaker
             Rating = spec.Rating,
             BestPowers = spec.Power ? Bests(spec, seconds) : [],
             Stretches = Stretches(spec),
+            Repeats = Stretches(spec) is { Length: > 1 } repeats ? repeats : [],
             Remarks = [.. spec.Remarks],
         };
     }

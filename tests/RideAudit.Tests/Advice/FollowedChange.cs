@@ -14,7 +14,8 @@ internal static partial class FollowedChange
     {
         if (Whole().Match(text) is not { Success: true } match)
             return null;
-        var what = match.Groups["what"].Value;
+        var what = Alike().Replace(match.Groups["what"].Value, "$1 ride $3 and $2 ride $3");
+        what = AlikeAtTheirHours().Replace(what, "$1 $3 and $2 $3");
         if (Swap().Match(what) is { Success: true } swap)
         {
             var (a, b) = (Ride(swap.Groups["a"].Value, week), Ride(swap.Groups["b"].Value, week));
@@ -73,6 +74,12 @@ internal static partial class FollowedChange
 
     [GeneratedRegex(@"(?<ride>\w+day’s (?:\d\d:\d\d )?ride) (?:on (?<to>\w+day)(?: instead)?|(?<easy>ridden easy for the same time)|(?<out>left out)|lengthened to (?<len>[\dhmin ]*\d (?:h|min)) at its own easy pace|ridden as the long ride, (?<long>[\dhmin ]*\d (?:h|min)) and all of it easy,?)")]
     private static partial Regex Part();
+
+    [GeneratedRegex(@"^(\w+day’s) and (\w+day’s) rides (ridden easy for the same time|left out)$")]
+    private static partial Regex Alike();
+
+    [GeneratedRegex(@"^(\w+day’s(?: \d\d:\d\d)? ride) and (\w+day’s(?: \d\d:\d\d)? ride) (ridden easy for the same time|left out)$")]
+    private static partial Regex AlikeAtTheirHours();
 
     [GeneratedRegex(@"\d\d:\d\d")]
     private static partial Regex Hour();

@@ -272,6 +272,28 @@ public class ChangeSearchTests
         return Sample.Review(rides, plan);
     }
 
+    [Theory]
+    [InlineData(ChangeKind.Ease, "Tuesday’s and Saturday’s rides ridden easy for the same time would have kept the weekly-hours rule.")]
+    [InlineData(ChangeKind.LeaveOut, "Tuesday’s and Saturday’s rides left out would have kept the weekly-hours rule.")]
+    public void What_is_done_to_two_rides_is_said_once(ChangeKind kind, string sentence)
+    {
+        RideFigures[] rides = [Tuesday(RideKind.High, 60), Saturday(RideKind.High, 60)];
+        RideChange[] changes = [.. rides.Reverse().Select(r => new RideChange(kind, r.File, r.Date, r.Date, null))];
+
+        Assert.Equal(sentence, ChangeSentence.For([.. changes], [new WeeklyHours()], Sample.Review(rides, Sample.Plan()).Week));
+    }
+
+    [Fact]
+    public void Hours_that_are_missing_are_told_once_and_not_as_a_change_that_does_not_help()
+    {
+        var week = Sample.Review([Saturday(RideKind.Threshold, 75)], Sample.Plan());
+        var findings = RuleBook.Standard.Judge(week);
+
+        Assert.Equal("weekly-hours", RuleBook.MostSerious(findings)[0].Rule);
+        Assert.Contains(findings, f => f is { Rule: "long-ride", Verdict: Verdict.Broken });
+        Assert.Null(ChangeSearch.Find(week, findings));
+    }
+
     private static RideFigures[] UsualRides(LocalDate start) =>
     [
         Sample.Ride(start.PlusDays(1), RideKind.High, 60), Sample.Ride(start.PlusDays(2), RideKind.Recovery, 40),

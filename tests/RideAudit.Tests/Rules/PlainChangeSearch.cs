@@ -35,7 +35,7 @@ internal sealed class PlainChangeSearch
     public static (ImmutableArray<RideChange> Changes, ImmutableArray<string> Keeps)? Find(WeekUnderReview week, ImmutableArray<Finding> findings) =>
         findings.Any(f => Watched.Contains(f.Rule) && f.Verdict == Verdict.Broken) ? new PlainChangeSearch(week, findings).Find() : null;
 
-    private (ImmutableArray<RideChange> Changes, ImmutableArray<string> Keeps) Find()
+    private (ImmutableArray<RideChange> Changes, ImmutableArray<string> Keeps)? Find()
     {
         Func<RideFigures, IEnumerable<Edit>>[] single = [Moves, Eased, LeftOut, Lengthened, RiddenLong];
         IEnumerable<Edit[]> Class(Func<RideFigures, IEnumerable<Edit>> of) => _rides.SelectMany(of).Select(e => new[] { e });
@@ -62,7 +62,7 @@ internal sealed class PlainChangeSearch
             if (winner.Candidate is not null)
                 return ([.. winner.Candidate.Select(AsChange)], [.. winner.Keeps]);
         }
-        return ([], []);
+        return Watched.Contains(_lead) ? new([], []) : null;
     }
 
     private static RideChange AsChange(Edit edit) =>

@@ -15,7 +15,7 @@ internal static class ChangeSearch
     /// <summary>Searches the classes in order; every candidate is judged by the same rules.</summary>
     /// <param name="week">The week as ridden.</param>
     /// <param name="book">The rules; null: the method’s.</param>
-    /// <returns>Null when no rule it looks at is broken; no changes and a sentence when nothing helps.</returns>
+    /// <returns>Null when no rule it looks at is broken, or nothing helps and the leading rule asks for more riding; no changes and a sentence when nothing helps another.</returns>
     public static SmallestChange? Find(WeekUnderReview week, ImmutableArray<Finding> findings, RuleBook? book = null)
     {
         var rules = (book ?? RuleBook.Standard).Rules;
@@ -35,7 +35,8 @@ internal static class ChangeSearch
                 return new SmallestChange(best.Changes, [.. keeps.Select(r => r.Id)], ChangeSentence.For(best.Changes, keeps, week.Week));
             }
         }
-        return new SmallestChange([], [], ChangeSentence.None(lead));
+        // Missing hours and easy riding are told by what is missing: that no change of what was ridden makes up for it goes without saying.
+        return lead.IsChangeSought ? new SmallestChange([], [], ChangeSentence.None(lead)) : null;
     }
 
     /// <summary>The smallest change of one ride that keeps a rule and worsens none, without the rides of a change already made; null when there is none.</summary>

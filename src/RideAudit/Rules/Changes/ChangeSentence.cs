@@ -12,6 +12,7 @@ internal static class ChangeSentence
     {
         var what = changes[0].Kind == ChangeKind.Swap ? Swapped(changes, week)
             : changes.All(c => c.Kind == ChangeKind.Move) ? $"{Shown.List(changes.Select(c => $"{Ride(c, week)} on {Shown.Weekday(c.To)}"))} instead"
+            : changes.Length > 1 && changes.All(c => c.Kind == changes[0].Kind && IsDoneInPlace(c.Kind)) ? Alike(changes, week)
             : Shown.List(changes.Select(c => One(c, week)));
         return $"{what} would have kept {Named(keeps)}.";
     }
@@ -19,10 +20,23 @@ internal static class ChangeSentence
     public static string None(Rule lead) =>
         $"No change to one or two rides would have kept {Named([lead])} without costing another rule.";
 
+    private static bool IsDoneInPlace(ChangeKind kind) => kind is ChangeKind.Ease or ChangeKind.LeaveOut;
+
+    // What is done to two rides is said once.
+    private static string Alike(ImmutableArray<RideChange> changes, WeekFacts week)
+    {
+        RideChange[] inOrder = [.. changes.OrderBy(c => c.From)];
+        var rides = inOrder.All(c => IsAlone(c, week))
+            ? $"{Shown.List(inOrder.Select(c => $"{Shown.Weekday(c.From)}’s"))} rides"
+            : Shown.List(inOrder.Select(c => Ride(c, week)));
+        return $"{rides} {Done(changes[0].Kind)}";
+    }
+
+    private static string Done(ChangeKind kind) => kind == ChangeKind.Ease ? "ridden easy for the same time" : "left out";
+
     private static string One(RideChange change, WeekFacts week) => change.Kind switch
     {
-        ChangeKind.Ease => $"{Ride(change, week)} ridden easy for the same time",
-        ChangeKind.LeaveOut => $"{Ride(change, week)} left out",
+        ChangeKind.Ease or ChangeKind.LeaveOut => $"{Ride(change, week)} {Done(change.Kind)}",
         ChangeKind.Lengthen => $"{Ride(change, week)} lengthened to {Shown.Length((change.Minutes ?? 0) * 60)} at its own easy pace",
         ChangeKind.RideLong => $"{Ride(change, week)} ridden as the long ride, {Shown.Length((change.Minutes ?? 0) * 60)} and all of it easy,",
         _ => $"{Ride(change, week)} on {Shown.Weekday(change.To)} instead",
