@@ -158,6 +158,16 @@ public class ChangeSearchTests
     }
 
     [Fact]
+    public void A_hard_ride_is_not_put_on_the_long_rides_day_where_another_day_will_do()
+    {
+        var plan = Sample.Plan(plan: new TrainingPlan { Days = [IsoDayOfWeek.Tuesday, IsoDayOfWeek.Wednesday, IsoDayOfWeek.Saturday, IsoDayOfWeek.Sunday] });
+
+        var change = Find(plan, Tuesday(RideKind.High, 60), Wednesday(RideKind.High, 60), Saturday(RideKind.Long, 150), Sample.Ride(Monday.PlusDays(6), RideKind.Endurance, 60, 9))!;
+
+        Assert.Equal((ChangeKind.Move, Monday.PlusDays(6)), (change.Changes.Single().Kind, change.Changes.Single().To));
+    }
+
+    [Fact]
     public void A_ride_of_a_day_on_which_one_stands_every_week_stays_there()
     {
         var free = Sample.Plan();

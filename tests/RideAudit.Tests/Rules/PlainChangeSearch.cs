@@ -224,7 +224,7 @@ internal sealed class PlainChangeSearch
     {
         var left = _rides.Where(r => touched.All(e => e.Was.File != r.File)).ToList();
         return Math.Min(2, left.Where(r => r.Kind == RideKind.High).Select(r => r.Date).Distinct().Count())
-            + (left.Exists(r => r.Kind == RideKind.Long || r.LongEnough) ? 1 : 0);
+            + (left.Exists(r => (r.Kind == RideKind.Long || r.LongEnough) && !touched.Any(e => e.Was.Date != r.Date && e.Now is { IsHard: true } && e.To == r.Date)) ? 1 : 0);
     }
 
     private static double Cost(Edit edit) =>
