@@ -18,6 +18,7 @@ public static class ReviewPicture
     /// <param name="scale">Pixels a point, 1 to 8.</param>
     /// <exception cref="ArgumentOutOfRangeException">The scale is outside 1 to 8.</exception>
     /// <exception cref="IOException">The output cannot be written.</exception>
+    /// <exception cref="DllNotFoundException">The drawing library cannot be loaded.</exception>
     public static void WritePageOne(ReviewDocument review, Stream output, PageOptions options, int scale = 2)
     {
         ArgumentNullException.ThrowIfNull(review);
@@ -33,6 +34,7 @@ public static class ReviewPicture
     /// <summary>Writes the card for a phone as a PNG: portrait, 1080 px wide, no text under 26 px.</summary>
     /// <param name="output">Where to write; left open.</param>
     /// <exception cref="IOException">The output cannot be written.</exception>
+    /// <exception cref="DllNotFoundException">The drawing library cannot be loaded.</exception>
     public static void WriteCard(ReviewDocument review, Stream output)
     {
         ArgumentNullException.ThrowIfNull(review);

@@ -13,7 +13,6 @@ namespace RideAudit.Report.Pages;
 /// <param name="width">Width, pt.</param>
 internal sealed class ImprovementSection(ReviewDocument review, FontSet fonts, float width)
 {
-    private const int BlockWeeks = 6;
     private static readonly int[] Windows = [60, 300, 1200];
 
     /// <summary>The section's blocks; none where nothing was looked at.</summary>
@@ -44,7 +43,7 @@ internal sealed class ImprovementSection(ReviewDocument review, FontSet fonts, f
     private static SmallPlot.Series Bests(ProgressEntry progress, int seconds) => new(
         Formatting.Shown.Window(seconds),
         [
-            .. progress.Bests.SelectMany(block => block.Bests.Where(best => best.Seconds == seconds).Select(best => (block.StartsOn.PlusWeeks(BlockWeeks).PlusDays(-1), best.MeanPowerW))),
+            .. progress.Bests.SelectMany(block => block.Bests.Where(best => best.Seconds == seconds).Select(best => (block.EndsOn, best.MeanPowerW))),
         ]);
 
     private SmallPlot.Series Threshold()

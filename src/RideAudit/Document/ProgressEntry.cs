@@ -60,7 +60,15 @@ public sealed record ProgressEntry
     /// <summary>The bests of six weeks against all before them.</summary>
     /// <param name="StartsOn">The block's first day.</param>
     /// <param name="Bests">One a window, shortest first.</param>
-    public sealed record BestsOfBlock(LocalDate StartsOn, ImmutableArray<BestOfBlock> Bests);
+    public sealed record BestsOfBlock(LocalDate StartsOn, ImmutableArray<BestOfBlock> Bests)
+    {
+        /// <summary>Length of a block, days.</summary>
+        public const int Days = 42;
+
+        /// <summary>The block's last day.</summary>
+        [JsonIgnore]
+        public LocalDate EndsOn => StartsOn.PlusDays(Days - 1);
+    }
 
     /// <summary>The best of one window.</summary>
     /// <param name="Seconds">The window, s: 60, 300 or 1200.</param>

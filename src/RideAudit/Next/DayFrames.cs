@@ -13,8 +13,6 @@ internal sealed class DayFrames(WeekFrame frame, PlanTable table, ImmutableArray
 {
     private const int WeeksOfHabit = 6;
     private const int HardApart = 2;
-    private const int AbsenceDays = 3;
-    private const int LongAbsenceDays = 7;
     private const int DaysWithoutHigh = 4;
     private const int OpenersMinutes = 45;
     private const int BeforeEventMinutes = 75;
@@ -79,7 +77,7 @@ internal sealed class DayFrames(WeekFrame frame, PlanTable table, ImmutableArray
     private bool IsBreak(LocalDate date) => frame.Calendar.KindOn(date) switch
     {
         ExceptionKind.Ill or ExceptionKind.Event => true,
-        ExceptionKind.Away => RunOf(date) >= AbsenceDays,
+        ExceptionKind.Away => RunOf(date) >= frame.Limits.ReturnDaysOut,
         _ => false,
     };
 
@@ -94,7 +92,7 @@ internal sealed class DayFrames(WeekFrame frame, PlanTable table, ImmutableArray
     }
 
     private bool IsBackFromLong(LocalDate date) =>
-        frame.Calendar.AbsenceBefore(date, DaysWithoutHigh) is { } absence && (absence.Days >= LongAbsenceDays || (absence.Ill && absence.Days >= AbsenceDays));
+        frame.Calendar.AbsenceBefore(date, DaysWithoutHigh) is { } absence && (absence.Days >= frame.Limits.ReturnLongDaysOut || (absence.Ill && absence.Days >= frame.Limits.ReturnDaysOut));
 
     private static bool Near(LocalDate date, Func<LocalDate, bool> isIt, int days) =>
         Enumerable.Range(1, days).Any(d => isIt(date.PlusDays(-d)) || isIt(date.PlusDays(d)));

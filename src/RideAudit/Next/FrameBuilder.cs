@@ -21,9 +21,7 @@ internal sealed class FrameBuilder(Rider rider, PlanTable table, LocalDate? anew
     private const double ReturnShare = 0.7;
     private const double LighterAlready = 0.95;
     private const double AfterIllnessShare = 0.85;
-    private const int LongAbsenceDays = 7;
     private const int DaysBeforeTest = 14;
-    private const int DaysOut = 3;
     private readonly Dictionary<Limits, RideStock> _stocks = [];
     private readonly PlanCalendar _calendar = new(rider, table);
 
@@ -71,7 +69,7 @@ internal sealed class FrameBuilder(Rider rider, PlanTable table, LocalDate? anew
             Exceptions = exceptions,
             ProposedLighter = lighter,
             LighterWaits = waits,
-            TestDue = testDue && exceptions is { Event: false, Away: false, Ill: false } && now.AbsenceBefore(startsOn, DaysBeforeTest) is not { Days: >= DaysOut },
+            TestDue = testDue && exceptions is { Event: false, Away: false, Ill: false } && (now.AbsenceBefore(startsOn, DaysBeforeTest)?.Days ?? 0) < plan.Limits.ReturnDaysOut,
         };
         frame = frame with { Days = new DayFrames(frame, table, ridden, RoomPerRide(hours, plan, ordinary)).All };
         return frame with { Aim = AimOf(frame, hours, ordinary) };
@@ -122,8 +120,7 @@ internal sealed class FrameBuilder(Rider rider, PlanTable table, LocalDate? anew
         var share = exceptions.Event
             ? EventWeekShare * frame.Days.Count(d => d.Exception != ExceptionKind.Event) / 7
             : frame.Calendar.ShareAsked(frame.StartsOn, limits.LighterWeekFactor);
-        var absence = frame.Calendar.AbsenceBefore(frame.StartsOn, 7);
-        var returns = absence?.Days >= LongAbsenceDays;
+        var returns = frame.BackFromLongAbsence;
         if (returns && ordinary.Length > 0)
             hours = Math.Min(hours, ReturnShare * ordinary.Average(w => w.Hours));
         else if (frame.BackFromIllness)

@@ -7,7 +7,6 @@ namespace RideAudit.Next;
 internal static class NextNotes
 {
     private const double NearPlan = 0.95;
-    private const int LongAbsenceDays = 7;
 
     public static IEnumerable<string> Of(WeekFrame frame, Layout layout)
     {
@@ -46,7 +45,7 @@ internal static class NextNotes
 
     private static string? Return(WeekFrame frame) =>
         frame.BackFromIllness ? "After the illness the first days are easy and the week is shorter than usual; while it is still felt, rest instead."
-        : frame.Calendar.AbsenceBefore(frame.StartsOn, 7) is { Days: >= LongAbsenceDays } ? "After a week or more without riding the first week back is shorter than usual, and nothing in it is hard."
+        : frame.BackFromLongAbsence ? "After a week or more without riding the first week back is shorter than usual, and nothing in it is hard."
         : null;
 
     private static string? LongRide(WeekFrame frame, Layout layout)

@@ -42,8 +42,11 @@ internal sealed record WeekFrame
     /// <summary>That a test is due and finds no day was said of a week before.</summary>
     public bool TestWaited { get; init; }
 
-    /// <summary>Most of the week follows three ill days or more in a row.</summary>
-    public bool BackFromIllness => Calendar.AbsenceBefore(StartsOn.PlusDays(3), 7) is { Ill: true, Days: >= 3 };
+    /// <summary>The week, or most of it, follows an illness of some days.</summary>
+    public bool BackFromIllness => Calendar.AbsenceBefore(StartsOn.PlusDays(3), 7) is { Ill: true } absence && absence.Days >= Limits.ReturnDaysOut;
+
+    /// <summary>It follows an absence as long as the rule on coming back calls long.</summary>
+    public bool BackFromLongAbsence => Calendar.AbsenceBefore(StartsOn, 7) is { } absence && absence.Days >= Limits.ReturnLongDaysOut;
 
     public bool IsLighter => Exceptions.Lighter;
 

@@ -11,7 +11,6 @@ namespace RideAudit.Review;
 internal static class ProgressWriter
 {
     private const int SeasonDays = 182;
-    private const int BlockDays = 42;
     private const int MostBlocks = 4;
     private const int StaleDays = 42;
     private const double NearBpm = 4;
@@ -69,8 +68,8 @@ internal static class ProgressWriter
         var blocks = ImmutableArray.CreateBuilder<ProgressEntry.BestsOfBlock>();
         for (var ago = MostBlocks - 1; ago >= 0; ago--)
         {
-            var end = lastDay.PlusDays(-ago * BlockDays);
-            var start = end.PlusDays(1 - BlockDays);
+            var end = lastDay.PlusDays(-ago * ProgressEntry.BestsOfBlock.Days);
+            var start = end.PlusDays(1 - ProgressEntry.BestsOfBlock.Days);
             var bests = ImmutableArray.CreateBuilder<ProgressEntry.BestOfBlock>();
             foreach (var seconds in Windows)
             {

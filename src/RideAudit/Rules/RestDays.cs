@@ -54,21 +54,21 @@ internal sealed class RestDays : Rule<RestDays.Reading>
             WouldHaveKept = $"{Shown.Capital(Shown.Count(asked - reading.Days, "more day"))} off, or with nothing but a short easy ride.",
             Advice = $"Leave {Shown.Count(asked, "day")} for rest or recovery.",
             Headline = Shown.Count(reading.Days, "rest day"),
-            Held = Named(reading, "day"),
-            Figure = Named(reading, "day"),
+            Held = Named(reading),
+            Figure = Named(reading),
             Occurrences = verdict == Verdict.Kept ? [] : [Describe(reading, week.Week)],
         };
     }
 
     // A day off and a day of short easy riding both count, and are not the same.
-    private static string Named(Reading reading, string noun)
+    private static string Named(Reading reading)
     {
         var recovery = reading.Days - reading.Rest;
         return (reading.Rest, recovery) switch
         {
-            (_, 0) => Shown.Count(reading.Rest, $"rest {noun}"),
-            (0, _) => Shown.Count(recovery, $"recovery {noun}"),
-            _ => $"{Shown.InWords(reading.Rest)} rest and {Shown.Count(recovery, $"recovery {noun}")}",
+            (_, 0) => Shown.Count(reading.Rest, "rest day"),
+            (0, _) => Shown.Count(recovery, "recovery day"),
+            _ => $"{Shown.InWords(reading.Rest)} rest and {Shown.Count(recovery, "recovery day")}",
         };
     }
 

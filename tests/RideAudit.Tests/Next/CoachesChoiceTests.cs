@@ -7,11 +7,12 @@ using RideAudit.Plan;
 using RideAudit.Plan.Table;
 using RideAudit.Rules;
 using RideAudit.Weeks;
+using Xunit.Abstractions;
 
 namespace RideAudit.Tests.Next;
 
 /// <summary>What a coach chooses among layouts that the rules judge alike.</summary>
-public class CoachesChoiceTests
+public class CoachesChoiceTests(ITestOutputHelper output)
 {
     private static readonly LocalDate Monday = RiddenWeeks.Monday;
 
@@ -58,7 +59,8 @@ public class CoachesChoiceTests
         var week = RiddenWeeks.LayOut(rider).Weeks.Single();
         var without = RiddenWeeks.LayOut(rider with { SetAside = [new SetAsideRule("monotony", Monday.PlusDays(30), "hours first")] }).Weeks.Single();
         Assert.Null(week.GaveWay);
-        Assert.Equal((16.3, 17.0), (Math.Round(week.Hours, 1), Math.Round(without.Hours, 1)));
+        output.WriteLine($"{week.Hours:0.0} h, without monotony {without.Hours:0.0} h");
+        Assert.InRange(week.Hours, 0.85 * 18, without.Hours - 0.25);
     }
 
     [Fact]
