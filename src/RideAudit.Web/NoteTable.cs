@@ -46,7 +46,7 @@ internal sealed partial class NoteTable
     private static string? DateOf(string file) =>
         Date().Match(file[(file.LastIndexOf('/') + 1)..]) is { Success: true } match && LocalDatePattern.Iso.Parse(match.Value).Success ? match.Value : null;
 
-    [GeneratedRegex(@"(?<!\d)\d{4}-\d{2}-\d{2}(?!\d)")]
+    [GeneratedRegex(@"(?<![0-9])[0-9]{4}-[0-9]{2}-[0-9]{2}(?![0-9])")]
     private static partial Regex Date();
 
     /// <summary>One note.</summary>

@@ -1,3 +1,4 @@
+using System.Text;
 using RideAudit.Fit;
 using RideAudit.Fit.Messages;
 using RideAudit.Fit.Protocol;
@@ -5,7 +6,7 @@ using RideAudit.Fit.Writing;
 
 namespace RideAudit.Web;
 
-/// <summary>Reviews one made-up ride, so that the first that is dropped does not wait for the program to be prepared method by method.</summary>
+/// <summary>Reviews two made-up rides, so that the first that is dropped does not wait for the program to be prepared method by method.</summary>
 internal static class WarmUp
 {
     private const long FirstSecond = 1_780_300_800; // 2026-06-01T08:00:00Z
@@ -16,13 +17,15 @@ internal static class WarmUp
     public static void Run()
     {
         var workshop = new Workshop("Europe/Lisbon", "2026-06-08", mayHoldRiderFile: true);
-        workshop.Add("rider.toml", System.Text.Encoding.UTF8.GetBytes(Rider));
+        workshop.Add("rider.toml", Encoding.UTF8.GetBytes(Rider));
         workshop.Add("ride.fit", Ride());
+        workshop.Add("ride.csv", Rows());
         workshop.Gather();
         workshop.ReviewJson("", "");
         workshop.WeeksJson("");
         workshop.RidesJson("");
         workshop.RiderJson();
+        workshop.PlanJson("");
     }
 
     private static byte[] Ride()
@@ -39,5 +42,14 @@ internal static class WarmUp
         writer.WriteSession(new FitSession { Timestamp = end, StartTime = start, Sport = 2, SubSport = 7, TotalElapsedSeconds = Seconds, TotalTimerSeconds = Seconds });
         writer.WriteActivity(new FitActivity(end, end + 3600, Seconds, 1));
         return writer.Finish();
+    }
+
+    private static byte[] Rows()
+    {
+        var text = new StringBuilder("timestamp,power (W),distance (m)\n");
+        for (var minute = 10; minute < 20; minute++)
+            for (var second = 10; second < 60; second++)
+                text.Append("2026-06-02T08:").Append(minute).Append(':').Append(second).Append("Z,150,7.5\n");
+        return Encoding.UTF8.GetBytes(text.ToString());
     }
 }

@@ -22,6 +22,7 @@ internal static class SinglePage
         html = Replaced(html, "<meta http-equiv=\"Content-Security-Policy\"", ">", $"<meta http-equiv=\"Content-Security-Policy\" content=\"{Policy(style, script)}\">");
         html = Replaced(html, "<link rel=\"icon\"", ">\n", "");
         html = Replaced(html, "<link rel=\"stylesheet\"", ">", $"<style>{style}</style>");
+        html = Replaced(html, "<script type=\"module\" async", "</script>\n", "");
         html = Replaced(html, "<script type=\"module\"", "</script>\n", "");
         return Encoding.UTF8.GetBytes(html.Replace(
             "</body>",

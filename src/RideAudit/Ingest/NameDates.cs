@@ -23,6 +23,6 @@ internal static partial class NameDates
         return (new LocalDate(year, month, day).At(hasTime ? new LocalTime(hour, minute, second) : LocalTime.Noon), hasTime);
     }
 
-    [GeneratedRegex(@"(?<!\d)(?<y>(19|20)\d\d)[-_.]?(?<mo>\d\d)[-_.]?(?<d>\d\d)(?:[T_ -]{0,3}(?<h>\d\d)[-_.:h]?(?<mi>\d\d)(?:[-_.:m]?(?<s>\d\d))?)?(?!\d)", RegexOptions.CultureInvariant)]
+    [GeneratedRegex(@"(?<![0-9])(?<y>(19|20)[0-9][0-9])[-_.]?(?<mo>[0-9][0-9])[-_.]?(?<d>[0-9][0-9])(?:[T_ -]{0,3}(?<h>[0-9][0-9])[-_.:h]?(?<mi>[0-9][0-9])(?:[-_.:m]?(?<s>[0-9][0-9]))?)?(?![0-9])", RegexOptions.CultureInvariant)]
     private static partial Regex DateInName();
 }

@@ -43,6 +43,6 @@ internal static partial class NoteOfWeek
     private static LocalDate? DateIn(string text) =>
         Date().Match(text) is { Success: true } match && LocalDatePattern.Iso.Parse(match.Value) is { Success: true } parsed ? parsed.Value : null;
 
-    [GeneratedRegex(@"(?<!\d)\d{4}-\d{2}-\d{2}(?!\d)")]
+    [GeneratedRegex(@"(?<![0-9])[0-9]{4}-[0-9]{2}-[0-9]{2}(?![0-9])")]
     private static partial Regex Date();
 }

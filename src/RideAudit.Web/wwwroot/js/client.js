@@ -1,11 +1,12 @@
 // Talks to the worker: a call is answered once, and what the worker tells on its way goes to a listener.
 
 /** Starts the worker. `bundle` is there when the page is one file. */
-export function start(bundle, tell) {
+function start(bundle) {
   // From a disk no browser starts a module worker, and the worker's text is fit to be none.
   const worker = bundle ? new Worker(bundle.url('js/worker.js')) : new Worker(underThePagesPolicy(new URL('./worker.js', import.meta.url)), { type: 'module' });
   const waiting = new Map();
   let last = 0;
+  let tell = () => {};
   worker.addEventListener('message', ({ data }) => {
     if (data.id === undefined) {
       tell(data);
@@ -25,6 +26,10 @@ export function start(bundle, tell) {
       worker.postMessage({ id, name, args });
       return Promise.race([answer, failed]);
     },
+    /** Says who hears what the worker tells on its way. */
+    listen(listener) {
+      tell = listener;
+    },
     boot() {
       return this.call('boot', bundle?.program ?? { address: new URL('../_framework/dotnet.js', import.meta.url).href });
     },
@@ -38,3 +43,10 @@ export function start(bundle, tell) {
 function underThePagesPolicy(address) {
   return URL.createObjectURL(new Blob([`import ${JSON.stringify(address.href)};`], { type: 'text/javascript' }));
 }
+
+/** The program. It is begun with this module, which the page loads before all others: it takes longer to come up than they take to load. */
+export const program = start(globalThis.rideauditBundle ?? null);
+
+/** Fulfilled when the program is up. */
+export const up = program.boot();
+up.catch(() => {});

@@ -4,15 +4,10 @@
 export async function dropped(transfer) {
   // Entries have to be taken before anything is awaited: the transfer is emptied after the event.
   const items = [...transfer.items].filter(i => i.kind === 'file');
-  const found = [];
   // From a disk entries cannot be opened, handles can, where the browser has them.
-  if (location.protocol === 'file:' && items[0]?.getAsFileSystemHandle) {
-    for (const handle of await Promise.all(items.map(i => i.getAsFileSystemHandle()))) await follow(handle, '', found);
-    return underOneFolder(found);
-  }
-  const entries = items.map(i => i.webkitGetAsEntry?.() ?? i.getAsFile());
-  for (const entry of entries) await walk(entry, '', found);
-  return underOneFolder(found);
+  if (location.protocol === 'file:' && items[0]?.getAsFileSystemHandle)
+    return underOneFolder(await below(await Promise.all(items.map(i => i.getAsFileSystemHandle())), '', follow));
+  return underOneFolder(await below(items.map(i => i.webkitGetAsEntry?.() ?? i.getAsFile()), '', walk));
 }
 
 /** Files of a file chooser, of a folder or of single files. */
@@ -20,26 +15,27 @@ export function chosen(list) {
   return underOneFolder([...list].map(file => ({ name: file.webkitRelativePath || file.name, file })));
 }
 
-async function walk(entry, prefix, found) {
-  if (entry === null || entry === undefined || entry.name.startsWith('.')) return;
-  if (entry instanceof File) {
-    found.push({ name: prefix + entry.name, file: entry });
-  } else if (entry.isFile) {
-    const file = await new Promise((resolve, reject) => entry.file(resolve, reject)).catch(() => null);
-    if (file) found.push({ name: prefix + entry.name, file });
-  } else {
-    for (const child of await children(entry)) await walk(child, `${prefix}${entry.name}/`, found);
-  }
+// All at once: one after another, thousands of files would take seconds to be found.
+async function below(found, prefix, open) {
+  return (await Promise.all(found.map(entry => (!entry || entry.name.startsWith('.') ? [] : open(entry, prefix))))).flat();
 }
 
-async function follow(handle, prefix, found) {
-  if (!handle || handle.name.startsWith('.')) return;
-  if (handle.kind === 'file') {
-    const file = await handle.getFile().catch(() => null);
-    if (file) found.push({ name: prefix + handle.name, file });
-  } else {
-    for await (const child of handle.values()) await follow(child, `${prefix}${handle.name}/`, found);
-  }
+async function walk(entry, prefix) {
+  if (entry.isDirectory) return below(await children(entry), `${prefix}${entry.name}/`, walk);
+  const file = entry instanceof File ? entry : await new Promise((resolve, reject) => entry.file(resolve, reject)).catch(() => null);
+  return file ? [{ name: prefix + entry.name, file }] : [];
+}
+
+async function follow(handle, prefix) {
+  if (handle.kind === 'directory') return below(await inside(handle), `${prefix}${handle.name}/`, follow);
+  const file = await handle.getFile().catch(() => null);
+  return file ? [{ name: prefix + handle.name, file }] : [];
+}
+
+async function inside(handle) {
+  const all = [];
+  for await (const child of handle.values()) all.push(child);
+  return all;
 }
 
 // A reader gives a hundred entries at most a time.

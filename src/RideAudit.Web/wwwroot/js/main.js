@@ -1,6 +1,6 @@
 import { drawActions } from './actions.js';
 import { weeksAhead } from './ahead.js';
-import { start } from './client.js';
+import { program, up } from './client.js';
 import { drawDesk } from './desk.js';
 import { el, part, present, say } from './dom.js';
 import { chosen, dropped, inReadingOrder, riders } from './drop.js';
@@ -14,7 +14,6 @@ import { count, date, hours } from './words.js';
 const bundle = globalThis.rideauditBundle ?? null;
 const zone = Intl.DateTimeFormat().resolvedOptions().timeZone || 'UTC';
 const state = { all: [], files: [], desk: null, folder: null, asOf: '', week: '', weeks: [], review: null, paper: 'a4', keeps: false, turn: 0 };
-const program = start(bundle, tell);
 const ahead = weeksAhead(program, state, attempt, () => judge({ plan: false }));
 
 function today() {
@@ -262,8 +261,9 @@ function listen() {
 }
 
 async function boot() {
+  program.listen(tell);
   listen();
-  await program.boot();
+  await up;
   part('ready').textContent = 'Ready.';
   document.documentElement.dataset.ready = 'yes';
   program.call('prepare').catch(() => {});

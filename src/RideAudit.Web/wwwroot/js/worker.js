@@ -11,7 +11,8 @@ const calls = {
     if (source.scripts) source.urls = Object.fromEntries(Object.entries(source.scripts).map(([name, text]) => [name, blobOf(text)]));
     const { dotnet } = await import(source.address ?? source.urls['dotnet.js']);
     const builder = source.urls ? dotnet.withResourceLoader((type, name) => resource(source, name)) : dotnet;
-    const runtime = await builder.create();
+    // The program's parts come all at once: the sixteen at a time of the runtime's own would leave the rest until it has started.
+    const runtime = await builder.withConfig({ maxParallelDownloads: 100 }).create();
     bridge = (await runtime.getAssemblyExports('RideAudit.Web.dll')).RideAudit.Web.Bridge;
   },
 
@@ -24,9 +25,11 @@ const calls = {
     const bytes = files.reduce((sum, f) => sum + f.file.size, 0);
     const begun = performance.now();
     let done = 0, read = 0, told = 0, shown = !showEarly || files.length < early.files + early.left;
-    for (const { name, file } of files) {
+    let next = contentOf(files[0]);
+    for (const [at, { name, file }] of files.entries()) {
       if (stopped) break;
-      const content = await file.arrayBuffer().then(b => new Uint8Array(b), () => new Uint8Array());
+      const content = await next;
+      next = contentOf(files[at + 1]);
       bridge.Add(name, content);
       done++;
       read += file.size;
@@ -74,6 +77,11 @@ const calls = {
 // The runtime names its files by its own address, and a blob has none that names can be added to. Nothing is ever asked of this one.
 function blobOf(script) {
   return URL.createObjectURL(new Blob([script.replaceAll('import.meta.url', '"https://page.invalid/_framework/dotnet.js"')], { type: 'text/javascript' }));
+}
+
+// The browser fetches the next file from the disk while one is read.
+function contentOf(given) {
+  return given?.file.arrayBuffer().then(b => new Uint8Array(b), () => new Uint8Array());
 }
 
 function resource(source, name) {

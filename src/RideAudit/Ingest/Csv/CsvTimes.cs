@@ -1,5 +1,3 @@
-using System.Globalization;
-using System.Text.RegularExpressions;
 using NodaTime;
 using RideAudit.Ingest.Text;
 
@@ -9,7 +7,7 @@ namespace RideAudit.Ingest.Csv;
 /// <param name="context">The rider, for the zone of times without offset.</param>
 /// <param name="column">The time column, for its unit.</param>
 /// <param name="decimalComma">A comma stands for the decimal point.</param>
-internal sealed partial class CsvTimes(IngestContext context, CsvHeader.Column column, bool decimalComma)
+internal sealed class CsvTimes(IngestContext context, CsvHeader.Column column, bool decimalComma)
 {
     private const double HalfDaySeconds = 43_200;
     private const double DaySeconds = 86_400;
@@ -27,14 +25,8 @@ internal sealed partial class CsvTimes(IngestContext context, CsvHeader.Column c
     public bool IsClock { get; private set; }
 
     /// <summary>Seconds since the Unix epoch, or since the start (or its midnight) when <see cref="NeedsDate"/>; null when the cell is no time.</summary>
-    public double? Read(string cell)
-    {
-        if (WrittenNumbers.Parse(cell, decimalComma) is { } number)
-            return Numeric(number * column.Factor);
-        if (Elapsed().Match(cell) is { Success: true } clock)
-            return Clock(clock);
-        return Timestamp(cell);
-    }
+    public double? Read(string cell) =>
+        Timestamp(cell) ?? (WrittenNumbers.Parse(cell, decimalComma) is { } number ? Numeric(number * column.Factor) : Clock(cell));
 
     private double? Numeric(double seconds)
     {
@@ -47,14 +39,23 @@ internal sealed partial class CsvTimes(IngestContext context, CsvHeader.Column c
         return seconds is >= 0 and < 31_536_000 ? seconds : null;
     }
 
-    private double? Clock(Match clock)
+    /// <summary>Hours, minutes and seconds, or minutes and seconds: 1:02:03.5, 2:03, 6:00:00 p.m.</summary>
+    private double? Clock(string cell)
     {
+        var scanner = new TextScanner(cell);
+        var digits = scanner.DigitsAhead;
+        if (digits > 3 || scanner.Number(digits) is not { } first || scanner.Take(":") is null)
+            return null;
+        var ahead = scanner.DigitsAhead;
+        var next = scanner.Number(Math.Min(ahead, 2));
+        var hasHours = scanner.Take(":") is not null;
+        if (!hasHours && (digits > 2 || ahead != 2))
+            return null;
+        var (hour, minute, second) = hasHours ? (first, next, scanner.Number(2)) : (0, first, next);
+        if (minute is null || second is null or > 59 || scanner.Nanoseconds() is not { } part || scanner.WithHalf(hour) is not { } ofDay || !scanner.IsAtEnd)
+            return null;
         NeedsDate = true;
-        double Part(string group) => clock.Groups[group].Success ? double.Parse(clock.Groups[group].Value.Replace(',', '.'), CultureInfo.InvariantCulture) : 0;
-        var hours = Part("h");
-        if (clock.Groups["half"].Value is { Length: > 0 } half && hours is >= 1 and <= 12)
-            hours = hours % 12 + (half is "p" or "P" ? 12 : 0);
-        var seconds = hours * 3600 + Part("m") * 60 + Part("s");
+        var seconds = ofDay * 3600 + minute.Value * 60 + second.Value + part / 1e9;
         // What begins at nought counts from the start; anything else is a time of day.
         if (double.IsNegativeInfinity(_lastClock))
             IsClock = seconds >= 60;
@@ -76,7 +77,4 @@ internal sealed partial class CsvTimes(IngestContext context, CsvHeader.Column c
             FileOffsetSeconds ??= offset.Seconds;
         return stamp.Local.WithOffset(offset).ToInstant().ToUnixTimeTicks() / 1e7;
     }
-
-    [GeneratedRegex(@"^\s*(?:(?<h>\d{1,3}):)?(?<m>\d{1,2}):(?<s>[0-5]\d(?:[.,]\d+)?)\s*(?:(?<half>[AaPp])\.?[Mm]\.?)?\s*$", RegexOptions.CultureInvariant)]
-    private static partial Regex Elapsed();
 }

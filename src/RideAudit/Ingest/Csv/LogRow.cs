@@ -90,6 +90,6 @@ internal readonly partial struct LogRow(CsvReader csv, ImmutableArray<CsvHeader.
         return null;
     }
 
-    [GeneratedRegex(@"^(?<h>\d{1,2})\s*(?::|h)\s*(?:(?<m>[0-5]?\d)\s*(?:m|min)?(?::(?<s>[0-5]\d))?)?$", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"^(?<h>[0-9]{1,2})\s*(?::|h)\s*(?:(?<m>[0-5]?[0-9])\s*(?:m|min)?(?::(?<s>[0-5][0-9]))?)?$", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
     private static partial Regex HoursAndMinutes();
 }

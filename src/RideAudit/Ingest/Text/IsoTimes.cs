@@ -1,86 +1,94 @@
-using System.Globalization;
-using System.Text.RegularExpressions;
 using NodaTime;
 
 namespace RideAudit.Ingest.Text;
 
 /// <summary>Reads timestamps as ISO 8601 writes them, and dates.</summary>
-internal static partial class IsoTimes
+internal static class IsoTimes
 {
+    private const int LargestOffsetSeconds = 18 * 3600;
+
     /// <summary>2026-05-05T18:00:01.5+01:00, with a blank for the T, without seconds, without separators, with Z or no offset.</summary>
     /// <returns>The local time, and the offset where one is written; null when the text is no timestamp.</returns>
     public static (LocalDateTime Local, Offset? Offset)? Timestamp(string text)
     {
-        var match = Stamp().Match(text);
-        if (!match.Success || Date(match) is not { } date || Time(match) is not { } time)
+        var scanner = new TextScanner(text);
+        var year = scanner.Number(4);
+        scanner.Take("-/.");
+        var month = scanner.Number(2);
+        scanner.Take("-/.");
+        if (Date(year, month, scanner.Number(2)) is not { } date || (scanner.Take("Tt_") is null && !scanner.TakeBlanks()) || Time(ref scanner) is not { } time)
             return null;
-        var (given, offset) = OffsetOf(match.Groups["z"].Value);
-        return given && offset is null ? null : (date + time, offset);
+        scanner.TakeBlanks();
+        if (scanner.IsAtEnd)
+            return (date + time, null);
+        return Zone(ref scanner) is { } offset && scanner.IsAtEnd ? (date + time, offset) : null;
     }
 
     /// <summary>2026-05-05, 2026/05/05, 20260505 or 05.05.2026; null otherwise. Day and month between slashes are told apart by no one.</summary>
     public static LocalDate? Day(string text)
     {
-        var match = YearFirst().Match(text);
-        if (!match.Success)
-            match = YearLast().Match(text);
-        return match.Success ? Date(match) : null;
+        var scanner = new TextScanner(text);
+        if (scanner.DigitsAhead < 4)
+        {
+            var (first, second) = (UpToTwo(ref scanner, "."), UpToTwo(ref scanner, "."));
+            var last = scanner.Number(4);
+            return scanner.IsAtEnd ? Date(last, second, first) : null;
+        }
+        var year = scanner.Number(4);
+        var separator = scanner.Take("-/.");
+        var month = scanner.Number(2);
+        var isSame = scanner.Take("-/.") == separator;
+        var day = scanner.Number(2);
+        return isSame && scanner.IsAtEnd ? Date(year, month, day) : null;
     }
 
     /// <summary>18:00, 18:00:01, 6:00 PM; null otherwise.</summary>
     public static LocalTime? OfDay(string text)
     {
-        var match = DayTime().Match(text);
-        return match.Success ? Time(match) : null;
+        var scanner = new TextScanner(text);
+        if (UpToTwo(ref scanner, ":") is not { } hour || scanner.Number(2) is not { } minute)
+            return null;
+        int? second = 0;
+        if (scanner.Take(":") is not null)
+            second = scanner.Number(2);
+        return scanner.WithHalf(hour) is { } ofDay && scanner.IsAtEnd ? Time(ofDay, minute, second) : null;
     }
 
-    private static LocalDate? Date(Match match)
+    private static int? UpToTwo(ref TextScanner scanner, string end) =>
+        scanner.Number(Math.Min(scanner.DigitsAhead, 2)) is { } number && scanner.Take(end) is not null ? number : null;
+
+    private static LocalDate? Date(int? year, int? month, int? day) =>
+        year is >= 1900 and var y && month is >= 1 and <= 12 and var m && day is >= 1 and var d && d <= CalendarSystem.Iso.GetDaysInMonth(y, m)
+            ? new LocalDate(y, m, d)
+            : null;
+
+    /// <summary>Hours of one or two digits, minutes, and perhaps seconds with a part of one; without colons an odd number of digits begins with an hour of one.</summary>
+    private static LocalTime? Time(ref TextScanner scanner)
     {
-        var (year, month, day) = (Number(match, "y"), Number(match, "mo"), Number(match, "d"));
-        return year >= 1900 && month is >= 1 and <= 12 && day >= 1 && day <= CalendarSystem.Iso.GetDaysInMonth(year, month)
-            ? new LocalDate(year, month, day)
+        var digits = scanner.DigitsAhead;
+        var hour = scanner.Number(digits > 2 ? 2 - digits % 2 : digits);
+        scanner.Take(":");
+        var minute = scanner.Number(2);
+        var hasSeconds = scanner.Take(":") is not null || scanner.DigitsAhead > 0;
+        return Time(hour, minute, hasSeconds ? scanner.Number(2) : 0) is { } time && (hasSeconds ? scanner.Nanoseconds() : 0) is { } nanoseconds
+            ? time.PlusNanoseconds(nanoseconds)
             : null;
     }
 
-    private static LocalTime? Time(Match match)
+    /// <summary>A leap second is written as 60; the clock of a ride has none.</summary>
+    private static LocalTime? Time(int? hour, int? minute, int? second) =>
+        hour is <= 23 and var h && minute is <= 59 and var m && second is <= 60 and var s ? new LocalTime(h, m, Math.Min(s, 59)) : null;
+
+    private static Offset? Zone(ref TextScanner scanner)
     {
-        var (hour, minute, second) = (Number(match, "h"), Number(match, "mi"), Number(match, "s"));
-        var half = match.Groups["half"].Value;
-        if (half.Length > 0 && hour is >= 1 and <= 12)
-            hour = hour % 12 + (half is "p" or "P" ? 12 : 0);
-        if (hour > 23 || minute > 59 || second > 60)
+        if (scanner.Take("Zz") is not null)
+            return Offset.Zero;
+        var sign = scanner.Take("+-");
+        if (sign is null || scanner.Number(2) is not { } hours)
             return null;
-        // A leap second is written as 60; the clock of a ride has none.
-        var time = new LocalTime(hour, minute, Math.Min(second, 59));
-        var fraction = match.Groups["f"].Value;
-        return fraction.Length == 0 ? time : time.PlusNanoseconds(long.Parse(fraction.PadRight(9, '0'), CultureInfo.InvariantCulture));
+        var hasMinutes = scanner.Take(":") is not null || scanner.DigitsAhead > 0;
+        if ((hasMinutes ? scanner.Number(2) : 0) is not { } minutes || hours * 3600 + minutes * 60 is var seconds && seconds > LargestOffsetSeconds)
+            return null;
+        return Offset.FromSeconds(sign == '-' ? -seconds : seconds);
     }
-
-    private static (bool Given, Offset? Offset) OffsetOf(string text)
-    {
-        if (text.Length == 0)
-            return (false, null);
-        if (text is "Z" or "z")
-            return (true, Offset.Zero);
-        var digits = text[1..].Replace(":", "", StringComparison.Ordinal);
-        var hours = int.Parse(digits[..2], CultureInfo.InvariantCulture);
-        var minutes = digits.Length > 2 ? int.Parse(digits[2..], CultureInfo.InvariantCulture) : 0;
-        var seconds = hours * 3600 + minutes * 60;
-        return (true, seconds <= 18 * 3600 ? Offset.FromSeconds(text[0] == '-' ? -seconds : seconds) : null);
-    }
-
-    private static int Number(Match match, string group) =>
-        match.Groups[group].Success ? int.Parse(match.Groups[group].Value, CultureInfo.InvariantCulture) : 0;
-
-    [GeneratedRegex(@"^\s*(?<y>\d{4})[-/.]?(?<mo>\d\d)[-/.]?(?<d>\d\d)(?:[Tt_]|\s+)(?<h>\d\d?):?(?<mi>\d\d)(?::?(?<s>\d\d)(?:[.,](?<f>\d{1,9})\d*)?)?\s*(?<z>[Zz]|[+-]\d\d(?::?\d\d)?)?\s*$", RegexOptions.CultureInvariant)]
-    private static partial Regex Stamp();
-
-    [GeneratedRegex(@"^\s*(?<y>\d{4})(?<sep>[-/.]?)(?<mo>\d\d)\k<sep>(?<d>\d\d)\s*$", RegexOptions.CultureInvariant)]
-    private static partial Regex YearFirst();
-
-    [GeneratedRegex(@"^\s*(?<d>\d\d?)\.(?<mo>\d\d?)\.(?<y>\d{4})\s*$", RegexOptions.CultureInvariant)]
-    private static partial Regex YearLast();
-
-    [GeneratedRegex(@"^\s*(?<h>\d\d?):(?<mi>\d\d)(?::(?<s>\d\d))?\s*(?:(?<half>[AaPp])\.?[Mm]\.?)?\s*$", RegexOptions.CultureInvariant)]
-    private static partial Regex DayTime();
 }

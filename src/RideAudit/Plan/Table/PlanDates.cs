@@ -55,9 +55,9 @@ internal sealed partial class PlanDates
 
     private static int Number(Match match, string group) => int.Parse(match.Groups[group].Value, CultureInfo.InvariantCulture);
 
-    [GeneratedRegex(@"^(?<y>\d{4})([-/.]?)(?<m>\d{2})\1(?<d>\d{2})(?:[T ]0{1,2}:00(?::00)?)?$", RegexOptions.CultureInvariant)]
+    [GeneratedRegex(@"^(?<y>[0-9]{4})([-/.]?)(?<m>[0-9]{2})\1(?<d>[0-9]{2})(?:[T ]0{1,2}:00(?::00)?)?$", RegexOptions.CultureInvariant)]
     private static partial Regex Iso();
 
-    [GeneratedRegex(@"^(?<a>\d{1,2})(?<sep>[-/.]) ?(?<b>\d{1,2})\k<sep> ?(?<y>\d{4}|\d{2})$", RegexOptions.CultureInvariant)]
+    [GeneratedRegex(@"^(?<a>[0-9]{1,2})(?<sep>[-/.]) ?(?<b>[0-9]{1,2})\k<sep> ?(?<y>[0-9]{4}|[0-9]{2})$", RegexOptions.CultureInvariant)]
     private static partial Regex Local();
 }
