@@ -1,6 +1,6 @@
 #!/usr/bin/env bash
 # Fuzzes the readers with coverage, and says what came of it: reader, minutes, inputs run, inputs kept, crashes, hangs.
-# usage: tests/RideAudit.Fuzz/run.sh SECONDS [READER...]    the readers are run one after another, each for so many seconds.
+# usage: tests/RideAudit.Fuzz/run.sh SECONDS [READER...]    the readers are run side by side, each for so many seconds.
 # Needs afl-fuzz (Debian: afl++). What is found lies in artifacts/findings, and a second run goes on from there.
 set -euo pipefail
 cd "$(dirname "$0")/../.."
@@ -21,8 +21,11 @@ for reader in "${readers[@]}"; do
   seeds=tests/RideAudit.Fuzz/seeds/$reader
   [ "$reader" = fit ] && seeds=testdata/fit/good
   mkdir -p "$findings/$reader"
-  afl-fuzz -i "$seeds" -o "$findings/$reader" -t 10000 -m none -V "$seconds" -- dotnet $fuzz/RideAudit.Fuzz.dll "$reader" >"$findings-$reader.log" 2>&1 ||
-    tail -n 20 "$findings-$reader.log"
+  (afl-fuzz -i "$seeds" -o "$findings/$reader" -t 10000 -m none -V "$seconds" -- dotnet $fuzz/RideAudit.Fuzz.dll "$reader" >"$findings-$reader.log" 2>&1 ||
+    tail -n 20 "$findings-$reader.log") &
+done
+wait
+for reader in "${readers[@]}"; do
   of() { sed -nE "s/^$1 *: *([0-9]+).*/\1/p" "$findings/$reader/default/fuzzer_stats"; }
   echo "$reader: $(($(of run_time) / 60)) min, $(of execs_done) inputs run, $(of corpus_count) kept, $(of saved_crashes) crashes, $(of saved_hangs) hangs"
 done
