@@ -1,6 +1,7 @@
 using System.Runtime.InteropServices.JavaScript;
 using System.Runtime.Versioning;
 using RideAudit.Ingest;
+using RideAudit.Report;
 
 namespace RideAudit.Web;
 
@@ -120,6 +121,10 @@ internal static partial class Bridge
     /// <summary>Files that could not be used, as lines of text.</summary>
     [JSExport]
     internal static string[] Unusable() => _workshop.Unusable();
+
+    /// <summary>Takes a font for characters that the page's own lacks; false when the file is none.</summary>
+    [JSExport]
+    internal static bool AddFont(byte[] bytes) => GivenFonts.Add(bytes);
 
     /// <summary>Begins a desk of several riders.</summary>
     [JSExport]

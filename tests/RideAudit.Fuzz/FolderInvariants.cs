@@ -21,7 +21,7 @@ internal static class FolderInvariants
         foreach (var recording in content.Recordings)
             Check(recording);
         var again = Read(bytes, name);
-        Invariant.Require(content.Notices.SequenceEqual(again.Notices), "the same bytes give the same notices");
+        Invariant.Require(content.Notices.Select(n => (n.File, n.Sentence, n.Unusable)).SequenceEqual(again.Notices.Select(n => (n.File, n.Sentence, n.Unusable))), "the same bytes give the same notices");
         Invariant.Require(content.Recordings.Select(r => (r.File, r.Start, r.TimerSeconds)).SequenceEqual(again.Recordings.Select(r => (r.File, r.Start, r.TimerSeconds))), "and the same rides");
         return $"{content.Recordings.Length} recordings, {content.LoggedRides.Length} logged rides, {content.Plan.Sessions.Length} planned sessions, {content.Notices.Length} notices";
     }

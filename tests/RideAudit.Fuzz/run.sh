@@ -15,13 +15,13 @@ dotnet publish tests/RideAudit.Fuzz -c Release -o $fuzz >/dev/null
 for part in RideAudit.Fit RideAudit.Core RideAudit.Report CsvHelper Tomlyn; do
   $tools/sharpfuzz $fuzz/$part.dll
 done
-export AFL_SKIP_BIN_CHECK=1 AFL_NO_UI=1 AFL_I_DONT_CARE_ABOUT_MISSING_CRASHES=1 AFL_SKIP_CPUFREQ=1 AFL_NO_AFFINITY=1 AFL_AUTORESUME=1
+export AFL_SKIP_BIN_CHECK=1 AFL_NO_UI=1 AFL_I_DONT_CARE_ABOUT_MISSING_CRASHES=1 AFL_SKIP_CPUFREQ=1 AFL_NO_AFFINITY=1 AFL_AUTORESUME=1 AFL_HANG_TMOUT=10000
 mkdir -p $findings
 for reader in "${readers[@]}"; do
   seeds=tests/RideAudit.Fuzz/seeds/$reader
   [ "$reader" = fit ] && seeds=testdata/fit/good
   mkdir -p "$findings/$reader"
-  (afl-fuzz -i "$seeds" -o "$findings/$reader" -t 10000 -m none -V "$seconds" -- dotnet $fuzz/RideAudit.Fuzz.dll "$reader" >"$findings-$reader.log" 2>&1 ||
+  (afl-fuzz -i "$seeds" -o "$findings/$reader" -t 60000 -m none -V "$seconds" -- dotnet $fuzz/RideAudit.Fuzz.dll "$reader" >"$findings-$reader.log" 2>&1 ||
     tail -n 20 "$findings-$reader.log") &
 done
 wait

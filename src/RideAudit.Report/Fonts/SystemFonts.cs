@@ -12,6 +12,7 @@ internal sealed class SystemFonts
     private readonly Lazy<string[]> _files;
     private readonly ConcurrentDictionary<string, Face?> _opened = new(StringComparer.Ordinal);
     private readonly ConcurrentDictionary<string, Face?> _chosen = new(StringComparer.Ordinal);
+    private readonly ConcurrentQueue<Face> _given = new();
 
     /// <param name="folders">Where fonts lie; folders that are not there are passed over.</param>
     public SystemFonts(IEnumerable<string> folders) => _files = new Lazy<string[]>(() => List(folders));
@@ -22,8 +23,22 @@ internal sealed class SystemFonts
     /// <summary>A font that draws a text element; null when the machine has none.</summary>
     public Face? For(string element) => _chosen.GetOrAdd(element, Search);
 
+    /// <summary>Takes a font that was given, to be asked before the machine's own.</summary>
+    /// <returns>False when it has no TrueType outlines or no Unicode map.</returns>
+    public bool Add(byte[] bytes)
+    {
+        if (Face.Open(bytes) is not { } face)
+            return false;
+        _given.Enqueue(face);
+        _chosen.Clear();
+        return true;
+    }
+
     private Face? Search(string element)
     {
+        foreach (var face in _given)
+            if (face.Draws(element))
+                return face;
         foreach (var file in _files.Value)
         {
             var face = _opened.GetOrAdd(file, Open);

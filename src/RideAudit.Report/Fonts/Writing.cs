@@ -28,7 +28,7 @@ internal sealed record Writing(string Name, bool IsSet, string? Example = null)
     public string Advice => !IsSet
         ? $"Text in {Name} script is not set by this program: [{Name}] stands in its place."
         : $"No font of {(OperatingSystem.IsBrowser() ? "this page" : "this system")} draws every character of what stands as [{Name}]: "
-            + (OperatingSystem.IsBrowser() ? "a page cannot use one that is installed, the program itself can" : "install one with TrueType outlines")
+            + (OperatingSystem.IsBrowser() ? "drop a font file with TrueType outlines on the page" : "install one with TrueType outlines")
             + (Example is null ? "." : $", for example {Example}.");
 
     /// <summary>The script of a text element's first character.</summary>

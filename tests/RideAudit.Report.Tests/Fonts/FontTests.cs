@@ -1,6 +1,7 @@
 using RideAudit.Report.Drawing;
 using RideAudit.Report.Fonts;
 using RideAudit.Report.Pages;
+using RideAudit.Report.Tests.Samples;
 using SkiaSharp;
 
 namespace RideAudit.Report.Tests.Fonts;
@@ -26,6 +27,29 @@ public sealed class FontTests
         Assert.Empty(Bare.Lacking([text]));
         Assert.Equal(text, Bare.Printable(text, Weight.SemiBold));
         Assert.All(Bare.Shape(text, Weight.Regular, 10), run => Assert.True(run.Face == FontSet.Inter(Weight.Regular), script));
+    }
+
+    [Fact]
+    public void A_font_that_is_given_draws_what_was_lacking_before_and_what_is_none_is_refused()
+    {
+        var machine = new SystemFonts([]);
+        var fonts = new FontSet(machine);
+        Assert.Equal("[Chinese or Japanese]", fonts.Printable("乗り手", Weight.Regular));
+        Assert.False(machine.Add([]));
+        Assert.False(machine.Add([.. Enumerable.Range(0, 5000).Select(i => (byte)(i * 7))]));
+        Assert.True(machine.Add(MadeFont.Bytes("乗り手")));
+        Assert.Equal("乗り手", fonts.Printable("乗り手", Weight.Regular));
+        Assert.Empty(fonts.Lacking(["乗り手"]));
+    }
+
+    /// <summary>The browser's tests drop it on the page.</summary>
+    [Fact]
+    public void The_made_font_of_the_test_data_is_as_it_is_made()
+    {
+        var path = Path.Combine(Repository.Root, "testdata", "fonts", "made.ttf");
+        if (Repository.Updates)
+            File.WriteAllBytes(path, MadeFont.Bytes("乗り手"));
+        Assert.Equal(MadeFont.Bytes("乗り手"), File.ReadAllBytes(path));
     }
 
     [Theory]

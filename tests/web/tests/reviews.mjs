@@ -3,7 +3,7 @@ import { execFileSync } from 'node:child_process';
 import { join } from 'node:path';
 import { drop, judged, outdate, saved } from '../lib/browser.mjs';
 import { assert, check } from '../lib/check.mjs';
-import { rideaudit, reviewed } from '../lib/native.mjs';
+import { rideaudit, reviewed, reviewedWith } from '../lib/native.mjs';
 import { demo, root, work, worked } from '../lib/places.mjs';
 import { answer, onSite, reviewOf } from '../lib/visit.mjs';
 
@@ -192,18 +192,22 @@ check('The list of all rides is asked for when it is opened, has every ride, and
   await page.waitForFunction(text => (document.querySelector('#all-rides tbody tr')?.textContent ?? text) !== text, before);
 }));
 
+/** The demo under another name. */
+async function labelled(name, label) {
+  const folder = join(work, name);
+  await cp(demo, folder, { recursive: true });
+  await writeFile(join(folder, 'rider.toml'), (await readFile(join(demo, 'rider.toml'), 'utf8')).replace('"Rider A"', `"${label}"`));
+  return folder;
+}
+
+/** The pages' text as it is drawn. */
+async function drawn(page) {
+  await page.click('#pages summary');
+  await page.waitForSelector('.page-sheet svg');
+  return (await page.$$eval('.page-sheet svg', sheets => sheets.map(s => s.textContent).join(' '))).replaceAll('\u00a0', ' ').replaceAll(/\s+/g, ' ');
+}
+
 check('Greek and Cyrillic are drawn as the terminal program draws them; other scripts are named in the pages with a font that has them', async () => {
-  const labelled = async (name, label) => {
-    const folder = join(work, name);
-    await cp(demo, folder, { recursive: true });
-    await writeFile(join(folder, 'rider.toml'), (await readFile(join(demo, 'rider.toml'), 'utf8')).replace('"Rider A"', `"${label}"`));
-    return folder;
-  };
-  const drawn = async page => {
-    await page.click('#pages summary');
-    await page.waitForSelector('.page-sheet svg');
-    return (await page.$$eval('.page-sheet svg', sheets => sheets.map(s => s.textContent).join(' '))).replaceAll('\u00a0', ' ').replaceAll(/\s+/g, ' ');
-  };
   await onSite(async page => {
     const folder = await labelled('greek', 'Αναβάτης Ездок');
     await reviewOf(page, folder, '2026-06-22');
@@ -217,3 +221,20 @@ check('Greek and Cyrillic are drawn as the terminal program draws them; other sc
     for (const words of ['[Chinese or Japanese]', '[Arabic]', 'IPAexGothic', 'Text in Arabic script is not set by this program']) assert.ok(text.includes(words), words);
   });
 });
+
+check('A font dropped on the page draws what its own lacks, in the PDF too, as the terminal program does with that font installed', () => onSite(async page => {
+  const home = join(work, 'home-with-a-font');
+  await cp(join(root, 'testdata/fonts'), join(home, '.local/share/fonts'), { recursive: true });
+  const folder = await labelled('lettered', '乗り手');
+  await reviewOf(page, folder, '2026-06-22');
+  assert.ok((await drawn(page)).includes('[Chinese or Japanese]'));
+  await drop(page, join(root, 'testdata/fonts/made.ttf'));
+  await judged(page);
+  await same(page, await reviewedWith({ HOME: home }, folder, '--as-of', '2026-06-22'));
+  await page.waitForFunction(() => document.querySelector('.page-sheet svg')?.textContent.includes('乗り手'));
+  assert.match(await page.textContent('#ready'), /^1 font taken/);
+  const none = join(work, 'none.ttf');
+  await writeFile(none, 'no font');
+  await drop(page, none);
+  await page.waitForFunction(() => document.getElementById('trouble').textContent.includes('none.ttf'));
+}));

@@ -51,11 +51,13 @@ function progress({ done, files, read, bytes, seconds, name }) {
   part('progress-text').textContent = `${done} of ${count(files, 'file')}${rate}${left} · ${name}`;
 }
 
-async function take(files) {
-  if (files.length === 0) {
+async function take(given) {
+  if (given.length === 0) {
     trouble('There was no file in what was dropped. Drop a folder, or use the button to choose one.');
     return;
   }
+  const files = await takeFonts(given);
+  if (files.length === 0) return;
   // A rider file, a note or a plan table by itself belongs to the rides that are here already, and to what was written beside them.
   const joins = state.files.length > 0 && await areTexts(files);
   const again = joins ? { rider: !files.some(f => /\.toml$/i.test(f.name)), plan: !files.some(f => /\.csv$/i.test(f.name)), notes: !files.some(f => /\.md$/i.test(f.name)) } : null;
@@ -65,6 +67,19 @@ async function take(files) {
   if (state.keeps) await keep(state.all).catch(() => {});
   if (state.desk) await readDesk();
   else await readRider(state.all, joins ? state.folder : null, again);
+}
+
+/** Takes the fonts among the files, for names and notes that the page's own font has no letters for; gives back the rest. */
+async function takeFonts(files) {
+  const fonts = files.filter(f => /\.(ttf|ttc|otf)$/i.test(f.name));
+  const refused = [];
+  for (const { name, file } of fonts) if (!(await program.call('addFont', file))) refused.push(name);
+  if (refused.length > 0) trouble('These are no fonts with TrueType outlines, so that nothing can be drawn with them:', refused);
+  if (refused.length < fonts.length) {
+    part('ready').textContent = `${count(fonts.length - refused.length, 'font')} taken for letters that the pages’ own lacks, until the tab is closed.`;
+    if (fonts.length === files.length && state.review) await judge({ plan: false });
+  }
+  return files.filter(f => !fonts.includes(f));
 }
 
 async function areTexts(files) {

@@ -61,6 +61,7 @@ const calls = {
   setNotes: rows => bridge.SetNotes(rows),
   card: (asOf, week) => bridge.Card(asOf, week),
   isPlan: async file => bridge.IsPlan(new Uint8Array(await file.arrayBuffer())),
+  addFont: async file => bridge.AddFont(new Uint8Array(await file.arrayBuffer())),
   plan: asOf => bridge.Plan(asOf),
   changePlan: change => bridge.ChangePlan(change),
   planTable: table => bridge.PlanTable(table),
