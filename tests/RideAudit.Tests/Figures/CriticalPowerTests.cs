@@ -51,6 +51,9 @@ public sealed class CriticalPowerTests
     [Fact]
     public void A_falling_line_is_refused() => Assert.Null(CriticalPower.Fit([(180, 500), (720, 100), (1200, 50)]));
 
+    [Fact]
+    public void A_level_line_whose_work_does_not_grow_with_time_is_refused() => Assert.Null(Fit((100, 30_000), (200, 30_000), (300, 30_000)));
+
     private static CriticalPower? Fit(params (double Seconds, double Work)[] points) =>
         CriticalPower.Fit([.. points.Select(p => (p.Seconds, p.Work / p.Seconds))]);
 }

@@ -29,6 +29,39 @@ public sealed class FigureBuilderTests
         Assert.Equal(used ? 3600 - missing : 3600, figures.Bands.Total);
     }
 
+    [Theory]
+    [InlineData(360, null)]
+    [InlineData(361, "Power covers 89 % of the ride: its power figures are partial.")]
+    [InlineData(1800, "Power covers 50 % of the ride: its power figures are partial.")]
+    [InlineData(1801, "Power covers less than half of the ride and is not used.")]
+    public void What_power_does_not_cover_is_said(int missing, string? remark)
+    {
+        var remarks = FiguresOf(Ride(Blocks((3600 - missing, 200), (missing, double.NaN)))).Remarks;
+        if (remark is null)
+            Assert.Empty(remarks);
+        else
+            Assert.Equal(remark, Assert.Single(remarks));
+    }
+
+    [Fact]
+    public void Spikes_are_counted_in_words_that_fit_their_number()
+    {
+        Assert.Equal("1 second of impossible power left out.", Assert.Single(FiguresOf(Ride(Blocks((600, 200), (1, 3000), (600, 200)))).Remarks));
+        Assert.Equal("2 seconds of impossible power left out.", Assert.Single(FiguresOf(Ride(Blocks((600, 200), (2, 3000), (600, 200)))).Remarks));
+    }
+
+    [Fact]
+    public void Parts_are_named_where_there_are_several()
+    {
+        var ride = Ride(Flat(3600, 200));
+        Assert.Empty(FiguresOf(ride).Parts);
+        Assert.Equal("a.fit b.fit", string.Join(" ", FiguresOf(ride with { Parts = ["a.fit", "b.fit"] }).Parts));
+    }
+
+    [Fact]
+    public void Heart_rate_of_half_of_the_ride_is_used() =>
+        Assert.Equal(StressSource.HeartRate, FiguresOf(Ride(null, Blocks((1800, 150), (1800, double.NaN))), Rider(heartRate: 160)).StressFrom);
+
     [Fact]
     public void Missing_power_counts_in_no_mean_and_no_work()
     {

@@ -63,6 +63,9 @@ public sealed class HeartRateDriftTests
         Assert.Equal(100.0 / 15, HeartRateDrift.Of(power, heart, 4800, AllLow)!.Value, 9);
     }
 
+    [Fact]
+    public void There_is_none_without_power_in_the_first_half() => Assert.Null(Drift((0, 140), (196, 147)));
+
     private static double? Drift((double W, double Bpm) first, (double W, double Bpm) second) => HeartRateDrift.Of(
         Blocks((600, first.W), (2100, first.W), (2100, second.W)),
         Blocks((600, first.Bpm), (2100, first.Bpm), (2100, second.Bpm)),

@@ -58,6 +58,37 @@ public sealed class SpikeFilterTests
         Assert.Equal(9, power.Count(float.IsNaN));
     }
 
+    [Theory]
+    [InlineData(2500, 0)]
+    [InlineData(2500.5, 1)]
+    public void The_absolute_limit_itself_is_kept_beside_a_threshold_of_its_third(double watts, int spikes) =>
+        Assert.Equal(spikes, Clean(Blocks((50, 2400), (2, watts), (50, 2400)), new Watts(2500.0 / 3)).Spikes / 2);
+
+    [Theory]
+    [InlineData(762, 254, 100)]
+    [InlineData(762, 100, 254)]
+    public void Exactly_three_times_a_neighbour_is_no_fault(double watts, double before, double after) =>
+        Assert.Equal(0, Clean(Blocks((50, before), (1, watts), (50, after)), Threshold).Spikes);
+
+    [Fact]
+    public void The_first_second_after_a_pause_is_not_alone_for_sure_and_stays() =>
+        Assert.Equal(0, SpikeFilter.Clean(Grid(Blocks((50, 200), (1, 900), (50, 200)), null, 50), Threshold)!.Value.Spikes);
+
+    [Fact]
+    public void Missing_power_before_a_spike_is_not_held_over_and_a_spike_at_the_end_is()
+    {
+        var (power, spikes) = Clean(Blocks((50, 200), (2, double.NaN), (1, 3000), (50, 210), (1, 3000)), Threshold);
+        Assert.Equal(2, spikes);
+        Assert.Equal(Blocks((50, 200), (3, double.NaN), (51, 210)), power);
+    }
+
+    [Fact]
+    public void Two_spikes_apart_hold_each_its_own_last_value()
+    {
+        var (power, _) = Clean(Blocks((50, 200), (1, 3000), (1, 205), (2, 3000), (50, 210)), Threshold);
+        Assert.Equal(Blocks((51, 200), (3, 205), (50, 210)), power);
+    }
+
     [Fact]
     public void The_grid_itself_is_not_changed()
     {

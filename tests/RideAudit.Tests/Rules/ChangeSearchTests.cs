@@ -112,6 +112,22 @@ public class ChangeSearchTests
         Assert.Equal(ride.Bands.AboveLow, longer.Bands.AboveLow, 9);
     }
 
+    /// <summary>Pairs of 300 rides would be millions of weeks to judge.</summary>
+    [Theory]
+    [InlineData(4, true, "No change to one or two rides would have kept the spacing rule without costing another rule.")]
+    [InlineData(5, false, "No change to one ride would have kept the spacing rule without costing another rule.")]
+    [InlineData(43, false, "No change to one ride would have kept the spacing rule without costing another rule.")]
+    public void Of_more_rides_than_four_a_day_no_pair_is_tried_and_the_sentence_says_so(int ridesADay, bool triesPairs, string sentence)
+    {
+        var week = Sample.Review([.. Enumerable.Range(0, 7 * ridesADay).Select(i => Sample.Ride(Monday.PlusDays(i / ridesADay), RideKind.High, 20 + i % 20, hour: i % ridesADay % 24, minute: i % 60))], Sample.Plan());
+
+        var classes = new ChangeClasses(week);
+
+        Assert.Equal(triesPairs, classes.TriesPairs);
+        Assert.InRange(classes.InOrder.Sum(candidates => candidates.Count()), 1, triesPairs ? 30_000 : 3_000);
+        Assert.Equal(sentence, ChangeSearch.Find(week, RuleBook.Standard.Judge(week))!.Sentence);
+    }
+
     [Fact]
     public void An_unfinished_week_is_changed_only_on_the_days_that_have_been()
     {

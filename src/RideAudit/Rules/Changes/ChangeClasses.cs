@@ -11,6 +11,9 @@ internal sealed class ChangeClasses
     /// <summary>An easy ride is lengthened by this share of itself at most: more would be another ride. Common practice, no source.</summary>
     public const double MostLengthening = 0.5;
 
+    /// <summary>With more rides than four a day no pair is tried: there would be millions, and it is no week of training. Common practice, no source.</summary>
+    public const int MostRidesForPairs = 28;
+
     private readonly Limits _limits;
     private readonly WeekFacts _week;
     private readonly RidingDays _room;
@@ -52,6 +55,9 @@ internal sealed class ChangeClasses
     public IEnumerable<IEnumerable<ChangeCandidate>> InOrder =>
         [Single(Moves), Swaps(), Single(Eased), Single(LeftOut), Single(Lengthened), Single(RiddenLong), TwoOfThese()];
 
+    /// <summary>False where no pair of rides is tried.</summary>
+    public bool TriesPairs => _rides.Count <= MostRidesForPairs;
+
     private IEnumerable<ChangeCandidate> Single(Func<RideFigures, int, IEnumerable<RideEdit>> edits) =>
         _rides.SelectMany(r => edits(r.Ride, r.Day)).Select(e => Changed(e)).OfType<ChangeCandidate>();
 
@@ -66,6 +72,8 @@ internal sealed class ChangeClasses
 
     private IEnumerable<ChangeCandidate> Swaps()
     {
+        if (!TriesPairs)
+            yield break;
         for (var i = 0; i < _rides.Count; i++)
         {
             for (var j = i + 1; j < _rides.Count; j++)
@@ -106,6 +114,8 @@ internal sealed class ChangeClasses
 
     private IEnumerable<ChangeCandidate> TwoOfThese()
     {
+        if (!TriesPairs)
+            yield break;
         RideEdit[][] each = [.. _rides.Select(r => (RideEdit[])
             [.. Moves(r.Ride, r.Day), .. Eased(r.Ride, r.Day), .. LeftOut(r.Ride, r.Day), .. Lengthened(r.Ride, r.Day), .. RiddenLong(r.Ride, r.Day)])];
         for (var i = 0; i < each.Length; i++)

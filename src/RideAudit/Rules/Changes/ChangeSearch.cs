@@ -23,11 +23,12 @@ internal static class ChangeSearch
         if (!broken.Any(r => r.IsChangeSought))
             return null;
         var lead = broken[0];
+        var classes = new ChangeClasses(week);
         // What the rule asks for comes before its letter: of three hard days without a long ride, one ridden easy is no long ride.
         foreach (var inFull in (ReadOnlySpan<bool>)[true, false])
         {
             var judge = new ChangeJudge(week, book ?? RuleBook.Standard, lead, inFull);
-            foreach (var candidates in new ChangeClasses(week).InOrder)
+            foreach (var candidates in classes.InOrder)
             {
                 if (Best(candidates, judge) is not { } best)
                     continue;
@@ -36,7 +37,7 @@ internal static class ChangeSearch
             }
         }
         // Missing hours and easy riding are told by what is missing: that no change of what was ridden makes up for it goes without saying.
-        return lead.IsChangeSought ? new SmallestChange([], [], ChangeSentence.None(lead)) : null;
+        return lead.IsChangeSought ? new SmallestChange([], [], ChangeSentence.None(lead, classes.TriesPairs)) : null;
     }
 
     /// <summary>The smallest change of one ride that keeps a rule and worsens none, without the rides of a change already made; null when there is none.</summary>

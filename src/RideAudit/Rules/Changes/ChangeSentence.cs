@@ -17,8 +17,8 @@ internal static class ChangeSentence
         return $"{what} would have kept {Named(keeps)}.";
     }
 
-    public static string None(Rule lead) =>
-        $"No change to one or two rides would have kept {Named([lead])} without costing another rule.";
+    public static string None(Rule lead, bool triesPairs) =>
+        $"No change to one {(triesPairs ? "or two rides" : "ride")} would have kept {Named([lead])} without costing another rule.";
 
     private static bool IsDoneInPlace(ChangeKind kind) => kind is ChangeKind.Ease or ChangeKind.LeaveOut;
 
