@@ -194,7 +194,7 @@ CASES = [
     ("zip bombs", zips, 300, (0,), "larger than the 64 MB"),
     ("endless lines of 60 MB", lines, 350, (0,), "cannot be read"),
     ("4.9 million CSV rows", rows, 350, (0,), "more than 1000000 rows"),
-    ("1.15 million GPX points", points, 400, (0,), "Wrote"),
+    ("1.15 million GPX points", points, 300, (0,), "Wrote"),
     ("100,000 files", files, 300, (0,), "Wrote"),
     ("300 levels, circles of links", levels, 200, (0,), "Wrote"),
     ("pipes, sockets and devices", doors, 200, (0,), "Wrote"),
