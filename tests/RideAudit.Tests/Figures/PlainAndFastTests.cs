@@ -40,6 +40,14 @@ public sealed class PlainAndFastTests
         }
     }
 
+    [Fact]
+    public void A_last_stretch_without_any_power_has_no_trailing_mean()
+    {
+        using var trailing = TrailingPower.Of(Blocks((60, 200), (60, double.NaN)), [new(0, 60, 0), new(60, 60, 100)], 30);
+        Assert.Equal((30, 200.0), (trailing.CountAt(59), trailing.MeanAt(59)));
+        Assert.All(Enumerable.Range(60, 60), second => Assert.Equal(double.NaN, trailing.MeanAt(second)));
+    }
+
     [Theory]
     [MemberData(nameof(Seeds))]
     public void Trailing_sums_by_subtraction_are_the_sums_of_their_windows(int seed)

@@ -61,8 +61,8 @@ public sealed class SpikeFilterTests
     [Theory]
     [InlineData(2500, 0)]
     [InlineData(2500.5, 1)]
-    public void The_absolute_limit_itself_is_kept_beside_a_threshold_of_its_third(double watts, int spikes) =>
-        Assert.Equal(spikes, Clean(Blocks((50, 2400), (2, watts), (50, 2400)), new Watts(2500.0 / 3)).Spikes / 2);
+    public void The_absolute_limit_itself_is_kept_where_three_times_threshold_is_less(double watts, int spikes) =>
+        Assert.Equal(spikes, Clean(Blocks((50, 2300), (2, watts), (50, 2300)), new Watts(800)).Spikes / 2);
 
     [Theory]
     [InlineData(762, 254, 100)]
