@@ -232,7 +232,7 @@ check('A font dropped on the page draws what its own lacks, in the PDF too, as t
   await judged(page);
   await same(page, await reviewedWith({ HOME: home }, folder, '--as-of', '2026-06-22'));
   await page.waitForFunction(() => document.querySelector('.page-sheet svg')?.textContent.includes('乗り手'));
-  assert.match(await page.textContent('#ready'), /^1 font taken/);
+  assert.match(await page.innerText('#fonts'), /^1 font taken/);
   const none = join(work, 'none.ttf');
   await writeFile(none, 'no font');
   await drop(page, none);

@@ -76,7 +76,7 @@ async function takeFonts(files) {
   for (const { name, file } of fonts) if (!(await program.call('addFont', file))) refused.push(name);
   if (refused.length > 0) trouble('These are no fonts with TrueType outlines, so that nothing can be drawn with them:', refused);
   if (refused.length < fonts.length) {
-    part('ready').textContent = `${count(fonts.length - refused.length, 'font')} taken for letters that the pages’ own lacks, until the tab is closed.`;
+    part('fonts').textContent = `${count(fonts.length - refused.length, 'font')} taken for letters that the pages’ own lacks, until the tab is closed.`;
     if (fonts.length === files.length && state.review) await judge({ plan: false });
   }
   return files.filter(f => !fonts.includes(f));
