@@ -2,7 +2,7 @@ using System.Collections.Concurrent;
 
 namespace RideAudit.Report.Fonts;
 
-/// <summary>Fonts of the machine, looked at only for characters that the package font has no glyph for.</summary>
+/// <summary>Fonts of the machine, and those that somebody gives, looked at only for characters that the package font has no glyph for.</summary>
 /// <remarks>Files are tried in the order of their paths, so that one machine always gives the same page.</remarks>
 internal sealed class SystemFonts
 {

@@ -25,11 +25,16 @@ internal sealed record Writing(string Name, bool IsSet, string? Example = null)
     ];
 
     /// <summary>What to do about it, as a sentence.</summary>
-    public string Advice => !IsSet
-        ? $"Text in {Name} script is not set by this program: [{Name}] stands in its place."
-        : $"No font of {(OperatingSystem.IsBrowser() ? "this page" : "this system")} draws every character of what stands as [{Name}]: "
-            + (OperatingSystem.IsBrowser() ? "drop a font file with TrueType outlines on the page" : "install one with TrueType outlines")
-            + (Example is null ? "." : $", for example {Example}.");
+    public string Advice
+    {
+        get
+        {
+            if (!IsSet)
+                return $"Text in {Name} script is not set by this program: [{Name}] stands in its place.";
+            var (place, remedy) = OperatingSystem.IsBrowser() ? ("this page", "drop the file of one with TrueType outlines here") : ("this system", "install one with TrueType outlines");
+            return $"No font of {place} draws every character of what stands as [{Name}]: {remedy}{(Example is null ? "" : $", for example {Example}")}.";
+        }
+    }
 
     /// <summary>The script of a text element's first character.</summary>
     public static Writing Of(string element)

@@ -71,6 +71,10 @@ public sealed class SpikeFilterTests
         Assert.Equal(0, Clean(Blocks((50, before), (1, watts), (50, after)), Threshold).Spikes);
 
     [Fact]
+    public void Exactly_three_times_threshold_is_no_fault_beside_one_that_is() =>
+        Assert.Equal(1, Clean(Blocks((50, 200), (1, 750), (50, 200), (1, 751), (50, 200)), Threshold).Spikes);
+
+    [Fact]
     public void The_first_second_after_a_pause_is_not_alone_for_sure_and_stays() =>
         Assert.Equal(0, SpikeFilter.Clean(Grid(Blocks((50, 200), (1, 900), (50, 200)), null, 50), Threshold)!.Value.Spikes);
 

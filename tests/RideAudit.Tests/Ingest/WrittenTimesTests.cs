@@ -1,6 +1,8 @@
 using System.Globalization;
 using System.Text.RegularExpressions;
 using NodaTime;
+using RideAudit.Ingest;
+using RideAudit.Ingest.Csv;
 using RideAudit.Ingest.Text;
 
 namespace RideAudit.Tests.Ingest;
@@ -37,6 +39,19 @@ public sealed partial class WrittenTimesTests
     [Fact]
     public void Times_of_day_are_read_as_their_grammar_says() =>
         Compare("6:00:59 p.m.", t => IsoTimes.OfDay(t), t => DayTime().Match(t) is { Success: true } match ? Time(match) : null);
+
+    [Fact]
+    public void Clock_times_of_a_time_column_are_read_as_their_grammar_says() =>
+        Compare("1:02:03.5 PM", t => Rounded(new CsvTimes(new IngestContext(Reading.Rider, DateTimeZone.Utc), new CsvHeader.Column(0, "time", CsvChannel.Time, 1, false), false).Read(t)), t =>
+        {
+            if (Clock().Match(t) is not { Success: true } match)
+                return WrittenNumbers.Parse(t, false);
+            var hours = Number(match, "h");
+            var half = match.Groups["half"].Value;
+            if (half.Length > 0 && hours is >= 1 and <= 12)
+                hours = hours % 12 + (half is "p" or "P" ? 12 : 0);
+            return Rounded(hours * 3600 + Number(match, "m") * 60 + double.Parse(match.Groups["s"].Value.Replace(',', '.'), CultureInfo.InvariantCulture));
+        });
 
     /// <summary>Digits of other scripts are digits to a regular expression and no number to anything that reads numbers.</summary>
     [Theory]
@@ -76,6 +91,8 @@ public sealed partial class WrittenTimesTests
         Assert.InRange(understood, Texts / 20, Texts - Texts / 20);
     }
 
+    private static double? Rounded(double? seconds) => seconds is { } s ? Math.Round(s, 6) : null;
+
     private static LocalDate? Date(Match match)
     {
         var (year, month, day) = (Number(match, "y"), Number(match, "mo"), Number(match, "d"));
@@ -104,6 +121,9 @@ public sealed partial class WrittenTimesTests
 
     [GeneratedRegex(@"^\s*(?<d>\d\d?)\.(?<mo>\d\d?)\.(?<y>\d{4})\s*$")]
     private static partial Regex YearLast();
+
+    [GeneratedRegex(@"^\s*(?:(?<h>\d{1,3}):)?(?<m>\d{1,2}):(?<s>[0-5]\d(?:[.,]\d+)?)\s*(?:(?<half>[AaPp])\.?[Mm]\.?)?\s*$")]
+    private static partial Regex Clock();
 
     [GeneratedRegex(@"^\s*(?<h>\d\d?):(?<mi>\d\d)(?::(?<s>\d\d))?\s*(?:(?<half>[AaPp])\.?[Mm]\.?)?\s*$")]
     private static partial Regex DayTime();

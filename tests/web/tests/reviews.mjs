@@ -19,6 +19,14 @@ check('The demo dropped by drag events gives the terminal program’s headline, 
   await same(page, native);
 }));
 
+check('Files dropped before the program is up are read when it is', () => onSite(async page => {
+  await page.reload();
+  assert.notEqual(await page.evaluate(() => document.documentElement.dataset.ready), 'yes');
+  await drop(page, demo);
+  await judged(page);
+  assert.ok(await page.isHidden('#trouble'));
+}));
+
 check('An earlier week is judged as the terminal program judges it', () => onSite(async page => {
   await reviewOf(page, demo, '2026-06-22');
   await outdate(page);

@@ -56,6 +56,8 @@ async function take(given) {
     trouble('There was no file in what was dropped. Drop a folder, or use the button to choose one.');
     return;
   }
+  // Who drops files before the program is up has them read when it is.
+  await up;
   const files = await takeFonts(given);
   if (files.length === 0) return;
   // A rider file, a note or a plan table by itself belongs to the rides that are here already, and to what was written beside them.

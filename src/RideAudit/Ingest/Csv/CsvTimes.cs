@@ -42,7 +42,7 @@ internal sealed class CsvTimes(IngestContext context, CsvHeader.Column column, b
     /// <summary>Hours, minutes and seconds, or minutes and seconds: 1:02:03.5, 2:03, 6:00:00 p.m.</summary>
     private double? Clock(string cell)
     {
-        var scanner = new TextScanner(cell);
+        var scanner = new TimeScanner(cell);
         var digits = scanner.DigitsAhead;
         if (digits > 3 || scanner.Number(digits) is not { } first || scanner.Take(":") is null)
             return null;

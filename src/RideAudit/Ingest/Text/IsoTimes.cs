@@ -11,7 +11,7 @@ internal static class IsoTimes
     /// <returns>The local time, and the offset where one is written; null when the text is no timestamp.</returns>
     public static (LocalDateTime Local, Offset? Offset)? Timestamp(string text)
     {
-        var scanner = new TextScanner(text);
+        var scanner = new TimeScanner(text);
         var year = scanner.Number(4);
         scanner.Take("-/.");
         var month = scanner.Number(2);
@@ -27,7 +27,7 @@ internal static class IsoTimes
     /// <summary>2026-05-05, 2026/05/05, 20260505 or 05.05.2026; null otherwise. Day and month between slashes are told apart by no one.</summary>
     public static LocalDate? Day(string text)
     {
-        var scanner = new TextScanner(text);
+        var scanner = new TimeScanner(text);
         if (scanner.DigitsAhead < 4)
         {
             var (first, second) = (UpToTwo(ref scanner, "."), UpToTwo(ref scanner, "."));
@@ -45,7 +45,7 @@ internal static class IsoTimes
     /// <summary>18:00, 18:00:01, 6:00 PM; null otherwise.</summary>
     public static LocalTime? OfDay(string text)
     {
-        var scanner = new TextScanner(text);
+        var scanner = new TimeScanner(text);
         if (UpToTwo(ref scanner, ":") is not { } hour || scanner.Number(2) is not { } minute)
             return null;
         int? second = 0;
@@ -54,7 +54,7 @@ internal static class IsoTimes
         return scanner.WithHalf(hour) is { } ofDay && scanner.IsAtEnd ? Time(ofDay, minute, second) : null;
     }
 
-    private static int? UpToTwo(ref TextScanner scanner, string end) =>
+    private static int? UpToTwo(ref TimeScanner scanner, string end) =>
         scanner.Number(Math.Min(scanner.DigitsAhead, 2)) is { } number && scanner.Take(end) is not null ? number : null;
 
     private static LocalDate? Date(int? year, int? month, int? day) =>
@@ -63,7 +63,7 @@ internal static class IsoTimes
             : null;
 
     /// <summary>Hours of one or two digits, minutes, and perhaps seconds with a part of one; without colons an odd number of digits begins with an hour of one.</summary>
-    private static LocalTime? Time(ref TextScanner scanner)
+    private static LocalTime? Time(ref TimeScanner scanner)
     {
         var digits = scanner.DigitsAhead;
         var hour = scanner.Number(digits > 2 ? 2 - digits % 2 : digits);
@@ -79,7 +79,7 @@ internal static class IsoTimes
     private static LocalTime? Time(int? hour, int? minute, int? second) =>
         hour is <= 23 and var h && minute is <= 59 and var m && second is <= 60 and var s ? new LocalTime(h, m, Math.Min(s, 59)) : null;
 
-    private static Offset? Zone(ref TextScanner scanner)
+    private static Offset? Zone(ref TimeScanner scanner)
     {
         if (scanner.Take("Zz") is not null)
             return Offset.Zero;

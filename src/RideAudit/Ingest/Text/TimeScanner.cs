@@ -1,8 +1,8 @@
 namespace RideAudit.Ingest.Text;
 
-/// <summary>Reads a text from left to right, blanks around it left out. Digits are those of ASCII: others are no number to any parser.</summary>
+/// <summary>Reads a written date or time from left to right, blanks around it left out. Digits are those of ASCII: others are no number to any parser.</summary>
 /// <param name="text">The text.</param>
-internal ref struct TextScanner(ReadOnlySpan<char> text)
+internal ref struct TimeScanner(ReadOnlySpan<char> text)
 {
     private ReadOnlySpan<char> _left = text.Trim();
 
@@ -68,6 +68,7 @@ internal ref struct TextScanner(ReadOnlySpan<char> text)
     }
 
     /// <summary>A clock's half of the day, as in 6:00 p.m., over the hour.</summary>
+    /// <param name="hour">The hour as written.</param>
     /// <returns>The hour of 24; the hour itself where no half is written; null where something else is.</returns>
     public int? WithHalf(int hour)
     {
