@@ -31,6 +31,19 @@ public sealed class DayFactsTests
         Assert.Equal((0, 1), (DayFacts.Build(Sample.Monday, rides).HighSessions, DayFacts.Build(Sample.Monday, rides).ThresholdSessions));
     }
 
+    [Theory]
+    [InlineData(RideKind.Threshold, 9, RideKind.Threshold, 10, RideKind.High, 11, 1, 0)]
+    [InlineData(RideKind.High, 9, RideKind.Threshold, 10, RideKind.High, 11, 1, 0)]
+    [InlineData(RideKind.High, 13, RideKind.Threshold, 14, RideKind.High, 15, 1, 0)]
+    [InlineData(RideKind.High, 9, RideKind.Threshold, 14, RideKind.High, 15, 2, 0)]
+    public void A_session_in_parts_is_as_hard_as_its_hardest_part(
+        RideKind first, int hour, RideKind second, int secondHour, RideKind third, int thirdHour, int high, int threshold)
+    {
+        (RideKind, int)[] rides = [(first, hour), (second, secondHour), (third, thirdHour)];
+        var day = DayFacts.Build(Sample.Monday, rides.Select(r => Sample.Ride(Sample.Monday, r.Item1, 60, r.Item2)));
+        Assert.Equal((high, threshold), (day.HighSessions, day.ThresholdSessions));
+    }
+
     [Fact]
     public void The_hours_between_can_be_set() =>
         Assert.Equal(1, DayFacts.Build(
