@@ -66,6 +66,20 @@ public sealed class HeartRateLoadTests
         Assert.Equal(100, HeartRateLoad.Of(heart, 3600, Rider(), 168)!.Value, 9);
     }
 
+    [Fact]
+    public void Without_a_second_of_heart_rate_there_is_no_load() => Assert.Null(HeartRateLoad.Of([None, None], 2, Rider(), 168));
+
+    [Theory]
+    [InlineData(255)]
+    [InlineData(256)]
+    [InlineData(300)]
+    public void A_heart_rate_of_any_height_counts_as_it_is(double bpm)
+    {
+        // Rest 48, maximum 188, threshold 168, as Rider() has them.
+        var expected = HeartRateLoad.Unscaled(60, (bpm - 48) / 140, Sex.Male) / HeartRateLoad.Unscaled(60, 120 / 140.0, Sex.Male) * 100;
+        Assert.Equal(expected, HeartRateLoad.Of(Flat(3600, bpm), 3600, Rider(sex: Sex.Male), 168)!.Value, 6);
+    }
+
     [Theory]
     [InlineData(null, 188.0, 168)]
     [InlineData(48.0, null, 168)]

@@ -74,6 +74,9 @@ public sealed class IntensityBandsTests
         float[] heart = [143, 143.9f, 144, 159, 160, 200, None, 60];
         Assert.Equal(new BandSeconds(3, 2, 2), IntensityBands.OfHeartRate(heart, 160, new BandCuts(90, 100)));
         Assert.Equal(3, IntensityBands.SecondsAtLeast(heart, 160, 92));
+        Assert.Equal(4, IntensityBands.SecondsAtLeast(heart, 160, 90));
+        // A stopped sensor that says 0 is a heart rate as recorded: it is low, not missing.
+        Assert.Equal(new BandSeconds(1, 0, 0), IntensityBands.OfHeartRate([0, None], 160, new BandCuts(90, 100)));
     }
 
     private static BandSeconds Of(float[] power, BandCuts cuts, double thresholdW = 250, params int[] pausesBefore)

@@ -75,6 +75,19 @@ public class KeptFiguresTests
         Assert.All(again, f => Assert.Equal(6, f.Rating));
     }
 
+    [Fact]
+    public void A_ride_of_the_same_samples_made_of_other_parts_is_another()
+    {
+        var kept = new KeptFigures();
+        var first = kept.Build(Rides, Made.Rider(), new Limits());
+
+        var parts = kept.Build([.. Rides.Select(r => r with { Parts = [.. r.Parts, "other.fit"] })], Made.Rider(), new Limits());
+        var remarks = kept.Build([.. Rides.Select(r => r with { Parts = [.. r.Parts, "other.fit"], Remarks = ["Joined."] })], Made.Rider(), new Limits());
+
+        Assert.All(first.Zip(parts), pair => Assert.NotSame(pair.First, pair.Second));
+        Assert.All(parts.Zip(remarks), pair => Assert.NotSame(pair.First, pair.Second));
+    }
+
     private static Recording Recorded(Ride ride) => new()
     {
         File = ride.File,

@@ -54,6 +54,7 @@ public sealed class LastWordTests
     [InlineData(160, 3600, 7, "Rated 7 of 10, which is hard for an endurance ride.")]
     [InlineData(140, 3600, 8.5, "Rated 8.5 of 10, which is hard for a recovery ride.")]
     [InlineData(300, 3600, 3, "Rated 3 of 10, which is easy for a high ride.")]
+    [InlineData(140, 3600, 7, "Rated 7 of 10, which is hard for a recovery ride.")]
     [InlineData(160, 3600, 6, null)]
     [InlineData(300, 3600, 4, null)]
     [InlineData(160, 9000, 9, null)]

@@ -57,6 +57,8 @@ public sealed class PowerCurveTests
         Assert.Equal(0, PowerCurve.Of([]).LongestSeconds);
         Assert.Equal(0, PowerCurve.Of([None, None]).LongestSeconds);
         Assert.Throws<ArgumentOutOfRangeException>(() => PowerCurve.Of([]).At(1));
+        Assert.Throws<ArgumentOutOfRangeException>(() => PowerCurve.Of([200]).At(0));
+        Assert.Throws<ArgumentOutOfRangeException>(() => PowerCurve.Of([200]).At(2));
     }
 
     [Fact]

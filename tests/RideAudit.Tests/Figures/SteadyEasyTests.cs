@@ -68,6 +68,34 @@ public sealed class SteadyEasyTests
         Assert.Equal(4, Of(little, Flat(1800, 130)).Length);
     }
 
+    [Fact]
+    public void What_came_just_before_a_stretch_does_not_make_it_uneven() =>
+        // A minute at 400 W ends where the first stretch begins: four stretches at 160 W all the same.
+        Assert.Equal(4, Of(Blocks((540, 160), (60, 400), (1200, 160)), Flat(1800, 130)).Length);
+
+    [Fact]
+    public void Coasting_is_no_stretch() => Assert.Empty(Of(Blocks((600, 160), (1200, 0)), Flat(1800, 130)));
+
+    [Theory]
+    [InlineData(13.7, 4)]
+    [InlineData(14.5, 0)]
+    public void The_trailing_mean_strays_by_at_most_a_tenth_over_the_seconds_that_are_looked_at(double off, int stretches)
+    {
+        // The mean of each stretch is 150 W.
+        var five = new (int, double)[] { (165, 150 + off), (135, 150 - off * 165 / 135) };
+        var watts = Blocks([(600, 150), .. Enumerable.Repeat(five, 4).SelectMany(b => b)]);
+        Assert.Equal(Stray(watts, 600) <= 15, stretches == 4);
+        Assert.Equal(stretches, Of(watts, Flat(1800, 130)).Length);
+    }
+
+    /// <summary>Root of the mean square of the trailing half-minute mean about the mean of five minutes, by definition.</summary>
+    private static double Stray(float[] watts, int start)
+    {
+        var mean = watts[start..(start + 300)].Average(w => (double)w);
+        var trailing = Enumerable.Range(start + 30, 270).Select(second => watts[(second - 29)..(second + 1)].Average(w => (double)w));
+        return Math.Sqrt(trailing.Average(m => (m - mean) * (m - mean)));
+    }
+
     private static SteadyEasy.Stretch[] Of(float[]? power, float[]? heart, params int[] pauses)
     {
         var ride = Ride(power, heart, pausesBefore: pauses);

@@ -57,6 +57,13 @@ public sealed class ThresholdBookTests
     }
 
     [Fact]
+    public void Of_several_rides_before_the_best_counts()
+    {
+        var ride = On(new LocalDate(2026, 5, 5), 200);
+        Assert.Equal(285, new ThresholdBook(new Rider(), [On(ride.Date.PlusDays(-3), 280), On(ride.Date.PlusDays(-2), 300), On(ride.Date.PlusDays(-1), 250), ride]).PowerFor(ride)!.Power.Value, 9);
+    }
+
+    [Fact]
     public void The_ride_itself_and_later_ones_are_left_out()
     {
         var ride = On(new LocalDate(2026, 5, 5), 400);

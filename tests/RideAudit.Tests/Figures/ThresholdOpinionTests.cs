@@ -50,6 +50,39 @@ public sealed class ThresholdOpinionTests
         Assert.Equal((null, null), (opinion.Estimate, opinion.Critical));
     }
 
+    [Fact]
+    public void The_day_itself_counts() => Assert.NotNull(Of(Effort(0, 1200)).Estimate);
+
+    [Fact]
+    public void Of_equal_efforts_the_earlier_is_named_and_of_one_start_the_first_by_name()
+    {
+        Assert.Equal("7.fit", Of(Effort(3, 1200), Effort(7, 1200), Effort(5, 1200)).BestTwentyMinutes!.File);
+        Ride[] atOnce = [Effort(3, 1200) with { File = "b.fit" }, Effort(3, 1200) with { File = "a.fit" }];
+        Assert.Equal("a.fit", Of(atOnce).BestTwentyMinutes!.File);
+    }
+
+    [Fact]
+    public void Sprints_and_hours_are_no_efforts_of_the_line()
+    {
+        var hour = Ride(
+            Blocks((600, 100), (3600, 240), (600, 100)), start: Today.PlusDays(-7).At(new LocalTime(12, 0)).InUtc().ToInstant(), file: "hour.fit");
+        Assert.Equal([180, 720, 1200], Of(Effort(1, 180), Effort(3, 720), Effort(5, 1200), Effort(8, 5), Effort(9, 60), hour).Efforts.Select(e => e.Best.DurationSeconds));
+    }
+
+    [Theory]
+    [InlineData(0, 300, 300, false)]
+    [InlineData(0, 301, 300, true)]
+    [InlineData(600, 60, 300, false)]
+    [InlineData(599, 60, 300, true)]
+    [InlineData(400, 60, 300, true)]
+    [InlineData(700, 60, 300, false)]
+    public void Efforts_that_touch_share_no_riding(int start, int seconds, int otherStart, bool overlaps)
+    {
+        var (one, other) = (new PowerEffort("a.fit", Today, new BestPower(seconds, 300, start)), new PowerEffort("a.fit", Today, new BestPower(300, 300, otherStart)));
+        Assert.Equal((overlaps, overlaps), (one.Overlaps(other), other.Overlaps(one)));
+        Assert.False(one.Overlaps(other with { File = "b.fit" }));
+    }
+
     private static ThresholdOpinion Of(params Ride[] rides) => ThresholdOpinion.Of(rides.Select(r => FiguresOf(r)), Today);
 
     /// <summary>A ride with one effort on the line, easy riding around it.</summary>
