@@ -52,6 +52,9 @@ internal sealed class CurveSearch
     /// <summary>Where such a window starts.</summary>
     public int[] Starts { get; }
 
+    /// <summary>Leaves tried window by window: what the bounds have not spared. Windows of a leaf: <see cref="Leaf"/> starts by as many durations.</summary>
+    public long LeavesTried { get; private set; }
+
     public void Run()
     {
         for (var from = 1; from <= _longest; from += DurationsFrom(from))
@@ -199,6 +202,7 @@ internal sealed class CurveSearch
 
     private void TryLeaf(int start, int first, int to)
     {
+        LeavesTried++;
         var last = Math.Min(start + Leaf, _count - first + 1);
         Span<double> most = stackalloc double[Leaf];
         var beaten = false;
