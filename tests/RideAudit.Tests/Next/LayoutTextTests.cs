@@ -1,0 +1,51 @@
+using System.Globalization;
+using System.Text;
+using RideAudit.Document.Layouts;
+using RideAudit.Next;
+using RideAudit.Plan.Table;
+using RideAudit.Rules;
+
+namespace RideAudit.Tests.Next;
+
+/// <summary>Weeks laid out for generated riders, every session and sentence of them, as a reader has approved them.</summary>
+public sealed class LayoutTextTests
+{
+    public static TheoryData<int> Seeds { get; } = [.. Enumerable.Range(0, 12)];
+
+    [Theory]
+    [MemberData(nameof(Seeds))]
+    public void The_weeks_laid_out_are_those_that_were_approved(int seed)
+    {
+        var generated = GeneratedRider.Of(seed);
+        var start = new NextStart { AsOf = RiddenWeeks.Monday, StartsOn = RiddenWeeks.Monday, Past = generated.Past };
+        var document = NextBuilder.LayOut(start, generated.Rider, PlanTable.Empty, 2);
+        var (rider, text) = (generated.Rider, new StringBuilder());
+        text.Append(CultureInfo.InvariantCulture, $"{rider.Experience}, {rider.Plan.WeeklyHours} h, {generated.Past.Length} weeks ridden before\n");
+        foreach (var note in document.Notes)
+            text.Append(CultureInfo.InvariantCulture, $"note: {note}\n");
+        foreach (var week in document.Weeks)
+            text.AppendJoin('\n', Lines(week)).Append('\n');
+        Golden.Check($"layout-{seed:00}.txt", text.ToString());
+    }
+
+    private static IEnumerable<string> Lines(NextWeekEntry week)
+    {
+        yield return string.Create(CultureInfo.InvariantCulture,
+            $"\n{week.StartsOn:yyyy-MM-dd} from {week.From:yyyy-MM-dd}: {week.Hours:0.##} h of {week.AskedHours:0.##} ({week.AskedOtherwise:0.##}), {week.ExpectedStress:0.0} points, long ride {week.LongRideMinutes}, {week.Exception} {(week.ProposedLighter ? "lighter" : "")}");
+        foreach (var day in week.Days)
+        {
+            yield return string.Create(CultureInfo.InvariantCulture, $"{day.Date:ddd} {day.Kind} {day.Exception} {(day.RiddenMinutes > 0 ? day.RiddenMinutes : null)}");
+            foreach (var s in day.Sessions)
+                yield return string.Create(CultureInfo.InvariantCulture,
+                    $"  {s.Kind} {s.Minutes} ({s.MinutesFrom} to {s.MinutesTo}) {s.Session}, {s.ExpectedStress:0.0} points{(s.Stands ? ", stands" : "")}, {s.CalledFor} {s.Sentence}");
+        }
+        foreach (var finding in week.Verdicts.Where(v => v.Verdict != Verdict.Kept))
+            yield return $"{finding.Rule} {finding.Verdict}: {finding.Sentence}";
+        if (week.GaveWay is { } gave)
+            yield return $"gave way: {string.Join(' ', gave.Rules)}: {gave.Sentence}";
+        if (week.SmallestChange is { } change)
+            yield return $"change: {change.Sentence}";
+        foreach (var note in week.Notes)
+            yield return $"note: {note}";
+    }
+}
