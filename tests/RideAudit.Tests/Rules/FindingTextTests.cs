@@ -1,6 +1,11 @@
 using System.Globalization;
 using System.Text;
+using RideAudit.Figures;
+using RideAudit.Plan;
 using RideAudit.Rules;
+using RideAudit.Rules.Changes;
+using RideAudit.Units;
+using RideAudit.Weeks;
 
 namespace RideAudit.Tests.Rules;
 
@@ -10,12 +15,11 @@ public sealed class FindingTextTests
     [Fact]
     public void What_the_rules_say_of_the_worked_weeks_is_what_was_approved()
     {
-        var weeks = Directory.GetFiles(Repository.Path("testdata", "weeks"), "*.week").Order(StringComparer.Ordinal)
-            .Select(path => (Name: Path.GetFileNameWithoutExtension(path), Review: WorkedWeek.Read(path).Review())).ToArray();
+        var weeks = Directory.GetFiles(Repository.Path("testdata", "weeks"), "*.week").Order(StringComparer.Ordinal).SelectMany(Variants).ToArray();
         var said = new StringBuilder("Findings on the weeks of testdata/weeks: rule by rule, each line only once a rule.\n");
-        foreach (var rule in RuleBook.Standard.All)
+        foreach (var rule in RuleBook.Standard.All.Cast<Rule>())
         {
-            said.Append(CultureInfo.InvariantCulture, $"\n# {rule.Id}\n");
+            said.Append(CultureInfo.InvariantCulture, $"\n# {rule.Id}, {rule.Name}, {rule.ShortName}, {(rule.IsChangeSought ? "a change is sought" : "no change is sought")}\n");
             var known = new HashSet<string>();
             foreach (var (name, review) in weeks)
             {
@@ -24,8 +28,34 @@ public sealed class FindingTextTests
                     said.Append(CultureInfo.InvariantCulture, $"{name}\n{string.Concat(lines.Select(l => $"  {l}\n"))}");
             }
         }
+        said.Append("\n# What would have kept them\n");
+        foreach (var (name, review) in weeks)
+        {
+            var findings = RuleBook.Standard.Judge(review);
+            var change = ChangeSearch.Find(review, findings);
+            var kept = Remedies.With(findings, change, review, RuleBook.Standard).Where(f => f.WouldHaveKept is not null).Select(f => $"  {f.Rule}: {f.WouldHaveKept}\n");
+            if (change is not null)
+                said.Append(CultureInfo.InvariantCulture, $"{name}: {change.Sentence} {string.Join(' ', change.Keeps)}\n{string.Concat(kept)}");
+        }
         Golden.Check("findings.txt", said.ToString());
     }
+
+    private static IEnumerable<(string Name, WeekUnderReview Review)> Variants(string path)
+    {
+        var (name, asIs) = (Path.GetFileNameWithoutExtension(path), WorkedWeek.Read(path).Review());
+        yield return (name, asIs);
+        yield return ($"{name}, by sessions", With(p => p with { SplitBy = SplitBy.Session }));
+        yield return ($"{name}, a quarter more hours", With(p => p with { WeeklyHours = p.WeeklyHours * 1.25 }));
+        yield return ($"{name}, a quarter fewer hours", With(p => p with { WeeklyHours = p.WeeklyHours * 0.75 }));
+        if (asIs.Week.Rides.FirstOrDefault(r => r.IsHard) is { } hard)
+            yield return ($"{name}, a hard ride without figures", asIs with { Week = Ridden(asIs.Week, r => r == hard ? Sample.Ride(r.Date, RideKind.Unrated, r.DurationSeconds / 60) : r) });
+
+        WeekUnderReview With(Func<TrainingPlan, TrainingPlan> change) =>
+            asIs with { Plan = PlanInForce.For(asIs.Plan.Rider with { Plan = change(asIs.Plan.Rider.Plan) }, []) };
+    }
+
+    private static WeekFacts Ridden(WeekFacts week, Func<RideFigures, RideFigures> change) =>
+        WeekFacts.Build([.. week.Days.Select(d => DayFacts.Build(d.Date, d.Rides.Select(change)))], week.LoadBefore, week.FirstRideOn, week.Exception, week.DaysThatCount);
 
     private static IEnumerable<string> Lines(Finding finding)
     {
