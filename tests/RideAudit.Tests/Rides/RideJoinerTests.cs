@@ -1,5 +1,6 @@
 using NodaTime;
 using RideAudit.Rides;
+using RideAudit.Units;
 using static RideAudit.Tests.Support.Made;
 
 namespace RideAudit.Tests.Rides;
@@ -105,6 +106,24 @@ public sealed class RideJoinerTests
         var ride = Assert.Single(RideJoiner.Join([Even("a", 0, 600) with { Sport = RideSport.Indoor }, Even("b", 700, 600) with { Sport = RideSport.Road }]));
         Assert.Equal(RideSport.Cycling, ride.Sport);
     }
+
+    [Fact]
+    public void One_kind_of_cycling_throughout_stays_what_it_is() =>
+        Assert.Equal(RideSport.Indoor, Assert.Single(RideJoiner.Join([Even("a", 0, 600) with { Sport = RideSport.Indoor }, Even("b", 700, 600) with { Sport = RideSport.Indoor }])).Sport);
+
+    [Fact]
+    public void Of_recordings_that_start_together_the_first_by_name_is_the_first_part() =>
+        Assert.Equal(["a", "b"], Assert.Single(RideJoiner.Join([Even("b", 0, 600), Even("a", 0, 500)])).Parts.ToArray());
+
+    [Fact]
+    public void What_a_later_part_stores_counts_where_the_first_stores_nothing()
+    {
+        var ride = Assert.Single(RideJoiner.Join([Even("a", 0, 600), Even("b", 700, 600) with { StoredThreshold = new Watts(244), StoredRating = 6 }]));
+        Assert.Equal((244.0, 6.0), (ride.StoredThreshold!.Value.Value, ride.Rating!.Value));
+    }
+
+    [Fact]
+    public void Rides_of_two_days_are_two() => Assert.Equal([600.0, 700.0], RideJoiner.Join([Even("a", 0, 600), Even("b", 86_400, 700)]).Select(r => r.ElapsedSeconds));
 
     private static Instant At(int second) => Noon + Duration.FromSeconds(second);
 

@@ -140,7 +140,85 @@ public sealed class RideLogMergerTests
         Assert.Equal(new double?[] { 6, 3 }, merged.Select(r => r.Rating).ToArray());
     }
 
+    [Theory]
+    [InlineData(null, "From the ride log, no start time: noon is taken.", 12, 0)]
+    [InlineData(7, "From the ride log.", 7, 0)]
+    public void A_ride_without_recording_says_where_it_is_from_and_starts_when_the_log_says(int? startHour, string remark, int hour, int minute)
+    {
+        var ride = Assert.Single(RideLogMerger.Merge([], [Row(61.5, 7) with { Start = startHour is { } h ? new LocalTime(h, 0) : null }]));
+        Assert.Equal(remark, Assert.Single(ride.Remarks));
+        Assert.Equal((Day + new LocalTime(hour, minute), 3690.0, 3690.0), (ride.StartsAt.LocalDateTime, ride.TimerSeconds, ride.ElapsedSeconds));
+    }
+
+    [Fact]
+    public void Of_several_rows_for_one_ride_the_hardest_rating_and_word_count_and_all_notes()
+    {
+        var rows = new[]
+        {
+            Row(60, 5) with { RideFile = "hour.fit", Note = "Fresh." },
+            Row(60, 7) with { RideFile = "hour.fit", Kind = RideKind.Threshold, File = "log.csv#3" },
+            Row(60, 6) with { RideFile = "hour.fit", Kind = RideKind.Recovery, Note = "Tired.", File = "log.csv#4" },
+        };
+        foreach (var order in new[] { rows, [.. rows.Reverse()] })
+        {
+            var ride = Assert.Single(RideLogMerger.Merge([Recorded()], [.. order]));
+            Assert.Equal((7, RideKind.Threshold), (ride.Rating, ride.GivenKind));
+        }
+        Assert.Equal("Fresh.; Tired.", RideLogMerger.Merge([Recorded()], [.. rows])[0].Note);
+    }
+
+    [Fact]
+    public void A_row_outranks_the_rating_of_the_recording_and_without_one_that_stays()
+    {
+        var rated = Hour() with { Rating = 8, Note = "Wind." };
+        Assert.Equal((3.0, "Wind."), Said(Row(60, 3)));
+        Assert.Equal((8.0, "Wind.; Cold."), Said(Row(60, 3) with { Rating = null, Note = "Cold." }));
+        (double?, string?) Said(LoggedRide row) => (RideLogMerger.Merge([rated], [row])[0].Rating, RideLogMerger.Merge([rated], [row])[0].Note);
+    }
+
+    [Theory]
+    [InlineData(13, 0, false)]
+    [InlineData(12, 59, true)]
+    [InlineData(10, 20, false)]
+    [InlineData(10, 21, true)]
+    public void A_row_rides_at_the_same_time_only_when_it_begins_before_the_end_and_ends_after_the_start(int hour, int minute, bool same)
+    {
+        // The recording lasts from 12:00 to 13:00, the row 100 minutes; a start within half an hour would be the same ride anyway.
+        var rows = RideLogMerger.Merge([Hour()], [Row(100, 5) with { Start = new LocalTime(hour, minute) }]);
+        Assert.Equal(same ? 1 : 2, rows.Length);
+    }
+
+    [Fact]
+    public void A_row_too_long_for_any_ride_is_taken_for_the_nearest_in_length()
+    {
+        var brief = Ride(Flat(1200, 150), start: Noon - Duration.FromHours(3), file: "brief.fit");
+        var merged = RideLogMerger.Merge([brief, Hour()], [Row(200, 5)]);
+        Assert.Equal([false, true], merged.Select(r => !r.Remarks.IsEmpty));
+        // Which of the two was meant is not known: neither takes the rating.
+        Assert.Equal([null, null], merged.Select(r => r.Rating));
+    }
+
+    [Fact]
+    public void A_second_doubtful_row_does_not_fall_on_a_ride_that_is_spoken_of() =>
+        Assert.Equal(2, RideLogMerger.Merge([Hour()], [Row(200, 5), Row(150, 4) with { File = "log.csv#3" }]).Length);
+
+    [Fact]
+    public void A_part_is_spoken_of_once_and_the_rows_before_it_do_not_come_back()
+    {
+        // The race is named; a row as long as the warm-up comes after it and so is another ride.
+        var merged = RideLogMerger.Merge([RaceDay()], [Row(60, 8) with { RideFile = "race.fit" }, Row(21, 9) with { File = "log.csv#3" }]);
+        Assert.Equal([8, 9], merged.Select(r => r.Rating!.Value).Order());
+        var after = RideLogMerger.Merge([RaceDay()], [Row(60, 8) with { RideFile = "race.fit" }, Row(15, 9) with { File = "log.csv#3" }]);
+        Assert.Equal(9, Assert.Single(after).Rating);
+    }
+
+    [Fact]
+    public void A_copied_row_that_names_its_ride_speaks_of_it_again_without_a_second_ride() =>
+        Assert.Single(RideLogMerger.Merge([Recorded()], [Row(60, 7) with { RideFile = "hour.fit" }, Row(60, 7) with { RideFile = "hour.fit", File = "copy.csv#2" }]));
+
     private static Ride Hour() => Ride(Flat(3600, 150), start: Noon, file: "hour.fit");
+
+    private static Ride Recorded() => Assert.Single(RideJoiner.Join([Recording("hour.fit", Noon, Flat(3600, 150))]));
 
     /// <summary>20 min at noon, an hour from 12:40, 15 min from 13:50.</summary>
     private static Ride RaceDay() => Assert.Single(RideJoiner.Join(
