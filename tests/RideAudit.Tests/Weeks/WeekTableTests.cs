@@ -1,7 +1,9 @@
 using System.Collections.Immutable;
 using NodaTime;
+using RideAudit.Figures;
 using RideAudit.Plan;
 using RideAudit.Tests.Rules;
+using RideAudit.Units;
 using RideAudit.Weeks;
 
 namespace RideAudit.Tests.Weeks;
@@ -52,5 +54,32 @@ public sealed class WeekTableTests
         var weeks = new[] { Sample.Week([]), Sample.Week([], Sample.Monday.PlusDays(7)) };
         Assert.Equal(Sample.Monday.PlusDays(7), new Past([.. weeks]).LastWeek!.StartsOn);
         Assert.Null(Past.None.LastWeek);
+    }
+
+    [Fact]
+    public void A_weeks_figures_are_the_sums_of_its_days()
+    {
+        RideFigures[] rides =
+        [
+            Sample.Ride(Sample.Monday, RideKind.Unrated, 30) with { StressFrom = StressSource.Unknown },
+            Sample.Ride(Sample.Monday.PlusDays(2), RideKind.Unrated, 60) with { StressFrom = StressSource.Unknown },
+            Sample.Ride(Sample.Monday.PlusDays(2), RideKind.Endurance, 90, 8),
+            Sample.Ride(Sample.Monday.PlusDays(5), RideKind.Endurance, 120),
+        ];
+        var days = Enumerable.Range(0, 7).Select(i => Sample.Monday.PlusDays(i)).Select(d => DayFacts.Build(d, rides.Where(r => r.Date == d), 600));
+        var week = WeekFacts.Build([.. days], default, Sample.Monday);
+
+        Assert.Equal((5.0, 4, 1.5, 4200.0), (week.RideSeconds / 3600, week.RideCount, week.UnknownStressHours, week.OtherSeconds));
+        Assert.Equal(rides.Sum(r => r.Stress ?? 0), week.Stress, 9);
+        Assert.Equal(3.5 * 3600, week.Bands.Low + week.Bands.Middle + week.Bands.High, 6);
+        Assert.Equal(7200, week.LongestRideSeconds);
+        Assert.True(week.Finished);
+    }
+
+    [Fact]
+    public void Rides_of_one_start_are_in_the_order_of_their_names()
+    {
+        var ride = Sample.Ride(Sample.Monday, RideKind.Endurance, 60);
+        Assert.Equal(["a.fit", "b.fit"], DayFacts.Build(Sample.Monday, [ride with { File = "b.fit" }, ride with { File = "a.fit" }]).Rides.Select(r => r.File));
     }
 }
