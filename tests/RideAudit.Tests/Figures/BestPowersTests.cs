@@ -38,6 +38,14 @@ public sealed class BestPowersTests
     }
 
     [Fact]
+    public void The_bests_of_a_trend_are_those_of_the_ride()
+    {
+        using var totals = new RunningTotals(Blocks((100, 150), (60, 400), (300, 150)));
+        Assert.Equal((400.0, 200.0, null), (TrendBests.Of(totals).Of(60), TrendBests.Of(totals).Of(300), TrendBests.Of(totals).Of(1200)));
+        Assert.Null(TrendBests.Of(totals).Of(5));
+    }
+
+    [Fact]
     public void A_mean_is_of_the_values_there_are()
     {
         Assert.Equal(2, Channel.Mean([1, None, 3]));
