@@ -52,7 +52,13 @@ for folder in "${folders[@]}"; do
   rm -f "$answers"
   jq -r --arg folder "/src/RideAudit/$folder/" '.files | to_entries[] | select(.key | contains($folder)) | .value.mutants[]
     | select(.status | IN("NoCoverage", "Survived", "Killed", "Timeout")) | .id' "$report" >"$copy/ids"
-  until "${ask[@]}" ask "$tests" "$copy/coverage.json" "$copy/ids" "$answers"; do :; done
+  while true; do
+    code=0
+    "${ask[@]}" ask "$tests" "$copy/coverage.json" "$copy/ids" "$answers" || code=$?
+    # 3: a change hung or left something behind, the next process goes on after it; a change that ends the process is asked once more.
+    [ $code -ne 0 ] || break
+    [ $code -eq 3 ] || [ "$(tail -n 1 "$answers" | cut -d' ' -f2)" = asked ] || exit 1
+  done
   if [ "$folder" = Rules ]; then
     jq -r '.files[].mutants[] | select(.mutatorName | startswith("String")) | .id' "$report" | sort >"$copy/words"
     for id in $(awk '$2 == "Survived" || $2 == "NoCoverage" { print $1 }' "$answers" | sort | join - "$copy/words"); do
