@@ -27,8 +27,8 @@ for folder in "${folders[@]}"; do globs+=(-m "**/$folder/**/*.cs"); done
 stryker=$!
 until [ -f "$copy/changed.dll" ] || ! kill -0 $stryker 2>/dev/null; do
   sleep 1
-  if [ -f $bin/RideAudit.Core.dll.stryker-unchanged ] && ! cmp -s $bin/RideAudit.Core.dll $bin/RideAudit.Core.dll.stryker-unchanged; then
-    sleep 2
+  if [ -f $bin/RideAudit.Core.dll ] && [ -f $bin/RideAudit.Core.dll.stryker-unchanged ] && ! cmp -s $bin/RideAudit.Core.dll{,.stryker-unchanged}; then
+    sleep 2 # it may be half written
     cp $bin/RideAudit.Core.dll "$copy/changed.dll"
   fi
 done

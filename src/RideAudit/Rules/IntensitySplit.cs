@@ -58,7 +58,7 @@ internal sealed class IntensitySplit : Rule<IntensitySplit.Reading>
         var easier = AsShown.Percent(reading.Share) > AsShown.Percent(reading.Intended) ? ", and easier than that is fine" : "";
         return new RuleWords
         {
-            Sentence = $"{Shown.Share(reading.Share)} of the {(reading.ByTime ? "time" : "sessions")} was easy; the plan intends {Shown.Share(reading.Intended)}{easier}.",
+            Sentence = $"{Shown.Share(reading.Share)} of the {(reading.ByTime ? "time was" : "sessions were")} easy; the plan intends {Shown.Share(reading.Intended)}{easier}.",
             WouldHaveKept = WouldHave(reading, week),
             Advice = $"Ride about {Shown.Share(reading.Intended)} of the {(reading.ByTime ? "time" : "sessions")} easy.",
             Headline = reading.ByTime ? "too much time above easy" : "too many hard sessions for the easy ones",
