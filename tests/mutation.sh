@@ -3,7 +3,7 @@
 # usage: tests/mutation.sh [FOLDER...]    default: Figures Weeks Rides Rules Next. Answers lie in artifacts/mutation, one file a folder.
 # dotnet-stryker makes the changes, all of them compiled into one assembly with a switch; tests/RideAudit.Mutation asks the tests about one after
 # the other in one process, which takes milliseconds a change where a test run of its own takes seconds. Tests of more than 0.2 s are not asked,
-# and what a static field keeps is only asked of the words of the rules, so the score is a lower bound. A copy is changed, never the working tree.
+# so the score is a lower bound. A copy is changed, never the working tree.
 set -euo pipefail
 root=$(cd "$(dirname "$0")/.." && pwd)
 folders=("$@")
@@ -45,7 +45,7 @@ cp ../RideAudit.Mutation/$bin/RideAudit.Mutation.{dll,runtimeconfig.json} ../Rid
 cp "$copy/changed.dll" $asked/RideAudit.Core.dll
 ask=(dotnet $asked/RideAudit.Mutation.dll)
 tests='Figures,Weeks,Rides,Rules,Next,!GeneratedRiderTests,!RiddenFiles,!Season'
-"${ask[@]}" coverage "$tests" "$copy/coverage.json" 2>"$out/coverage.log"
+"${ask[@]}" coverage "$tests" "$copy/coverage.json" >/dev/null 2>"$out/coverage.log"
 
 for folder in "${folders[@]}"; do
   answers=$out/$folder.txt
@@ -54,17 +54,20 @@ for folder in "${folders[@]}"; do
     | select(.status | IN("NoCoverage", "Survived", "Killed", "Timeout")) | .id' "$report" >"$copy/ids"
   while true; do
     code=0
-    "${ask[@]}" ask "$tests" "$copy/coverage.json" "$copy/ids" "$answers" || code=$?
+    "${ask[@]}" ask "$tests" "$copy/coverage.json" "$copy/ids" "$answers" >/dev/null || code=$?
     # 3: a change hung or left something behind, the next process goes on after it; a change that ends the process is asked once more.
     [ $code -ne 0 ] || break
     [ $code -eq 3 ] || [ "$(tail -n 1 "$answers" | cut -d' ' -f2)" = asked ] || exit 1
   done
+  # What no test reaches may be made once and kept in a static field: it is asked in a process of its own, as the words of the rules are.
+  awk '{ last[$1] = $2 } END { for (id in last) if (last[id] == "NoCoverage") print id }' "$answers" | sort >"$copy/alone"
   if [ "$folder" = Rules ]; then
     jq -r '.files[].mutants[] | select(.mutatorName | startswith("String")) | .id' "$report" | sort >"$copy/words"
-    for id in $(awk '$2 == "Survived" || $2 == "NoCoverage" { print $1 }' "$answers" | sort | join - "$copy/words"); do
-      "${ask[@]}" fresh Rules "$id" FindingTextTests || echo "$id Killed in a process of its own" >>"$answers"
-    done
+    awk '$2 == "Survived" { print $1 }' "$answers" | sort | join - "$copy/words" >>"$copy/alone"
   fi
+  while read -r id; do
+    "${ask[@]}" fresh "$folder,!GeneratedRiderTests,!RiddenFiles,!Season" "$id" RideAudit.Tests >/dev/null </dev/null || echo "$id Killed in a process of its own" >>"$answers"
+  done <"$copy/alone"
   # A change answered twice was noticed the second time.
   awk '$2 != "asked" { last[$1] = $2 } END { for (id in last) { all++; if (last[id] != "Survived" && last[id] != "NoCoverage") noticed++ }
     printf "%d of %d noticed, %.1f %%\n", noticed, all, 100 * noticed / all }' "$answers" | sed "s/^/$folder: /"
