@@ -28,6 +28,17 @@ public sealed class WeekTableTests
         Assert.Equal((Sample.Monday, 0, true), (week.StartsOn, week.RideCount, week.Finished));
     }
 
+    [Fact]
+    public void Weeks_go_from_the_first_rides_to_the_last_and_none_is_left_out()
+    {
+        var first = Sample.Monday.PlusDays(-20);
+        RideFigures[] rides = [Sample.Ride(Sample.Monday, RideKind.Endurance, 60), Sample.Ride(first, RideKind.Endurance, 90)];
+        var weeks = WeekTable.Build(rides, [], IsoDayOfWeek.Monday, Sample.Monday, Sample.Monday.PlusDays(7), new Limits(), _ => null);
+        Assert.Equal([(-21, 1), (-14, 0), (-7, 0), (0, 1)], weeks.Select(w => (Period.DaysBetween(Sample.Monday, w.StartsOn), w.RideCount)));
+        Assert.All(weeks, w => Assert.Equal(first, w.FirstRideOn));
+        Assert.Equal(weeks[2].LoadAfter, weeks[3].LoadBefore);
+    }
+
     [Theory]
     [InlineData(-35, true)]
     [InlineData(-36, false)]
