@@ -1,5 +1,6 @@
 using RideAudit.Document.Layouts;
 using RideAudit.Formatting;
+using RideAudit.Plan;
 using RideAudit.Rules;
 
 namespace RideAudit.Next;
@@ -27,13 +28,13 @@ internal static class GaveWay
             return "the rides that stand leave no other";
         if (frame.Days.Any(d => d.Ridden is null && d.Exception is null && d.Free < AnyRoom) && Helps(frame with { Days = [.. frame.Days.Select(WithRoom)] }, wanting))
             return "the days and minutes free leave no other";
-        if (wanting.Any(r => r is LongRide) && frame.Aim.LongMinutes < Math.Floor(60 * frame.Limits.LongRideHours))
+        if (wanting.Any(r => r is LongRide) && frame.LongRideGrows)
             return "no ride grows far beyond the longest of late";
         if (frame.Aim.IsStep && wanting.Any(r => r is WeeklyHours))
             return "the hours planned are more than a step from those ridden of late, and they grow in steps";
-        if (frame.Days.Any(d => d.Ridden is { Rides.IsEmpty: false }))
-            return "it lies in what was ridden this week already";
-        return frame.Days.Any(d => d.Exception is not null) ? "the days out leave no other" : "it lies in the weeks ridden before this one";
+        if (frame.Days.Any(d => d.Ridden is not null))
+            return "it lies in the days of this week that are over";
+        return frame.Days.Any(d => d.Exception is not null and not ExceptionKind.Lighter) ? "the days out leave no other" : "it lies in the weeks ridden before this one";
     }
 
     private static bool Helps(WeekFrame frame, Rule[] wanting)

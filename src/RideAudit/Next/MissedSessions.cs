@@ -45,10 +45,14 @@ internal static class MissedSessions
     {
         if (missed.Kind is PlannedKind.Recovery or PlannedKind.Endurance)
             return "easy hours are not made up for";
+        var isFree = Enumerable.Range(0, 7).Any(i => frame.Days[i] is { IsSettled: false } day && day.MostMinutes >= missed.Minutes
+            && (missed.Kind == PlannedKind.Long || (day.MayBeHard && !IsHard(i - 1) && !IsHard(i + 1))));
         if (missed.Kind == PlannedKind.Long)
-            return layout.Facts.Rides.Any(r => r.LongEnough) ? "the week has its long ride" : "no day left has room for it";
-        return layout.Facts.Days.Count(d => d.IsHard) >= frame.Aim.HardDays
-            ? "the week has its hard days without it"
+            return layout.Facts.Rides.Any(r => r.LongEnough) ? "the week has its long ride" : isFree ? "it would be too much for the days left" : "no day left has room for it";
+        return layout.Facts.Days.Count(d => d.IsHard) >= frame.Aim.HardDays ? "the week has its hard days without it"
+            : isFree ? "easy riding comes first on the days left"
             : "no day left has room for it and keeps it apart from the other hard days";
+
+        bool IsHard(int day) => day is >= 0 and < 7 && layout.Facts.Days[day].IsHard;
     }
 }

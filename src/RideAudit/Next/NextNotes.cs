@@ -52,12 +52,13 @@ internal static class NextNotes
     {
         if (frame.Exceptions is not { Lighter: false, Away: false, Event: false } || Return(frame) is not null)
             return null;
-        var asked = Shown.Length(Math.Round(frame.Limits.LongRideHours * 60) * 60);
-        var longest = layout.Facts.LongestRideSeconds;
+        var minutes = Math.Round(frame.Limits.LongRideHours * 60);
+        var asks = $"The review will ask for a long ride of {Shown.Length(minutes * 60)}";
         if (layout.Facts.Rides.Any(r => r.LongEnough))
-            return $"The review will ask for a long ride of {asked}.";
-        return frame.Aim.LongMinutes < Math.Floor(frame.Limits.LongRideHours * 60)
-            ? $"The review will ask for a long ride of {asked}; this week’s longest is {Shown.Length(longest)}, for no ride grows far beyond the longest of late."
-            : $"The review will ask for a long ride of {asked}; no day has room for more than {Shown.Length(longest)}.";
+            return $"{asks}.";
+        var longest = Shown.Length(layout.Facts.LongestRideSeconds);
+        return frame.LongRideGrows ? $"{asks}; this week’s longest is {longest}, for no ride grows far beyond the longest of late."
+            : frame.Days.Any(d => !d.IsSettled && d.MostMinutes >= minutes) ? $"{asks}; this week’s longest is {longest}, for a longer one would be too much of its hours."
+            : $"{asks}; no day has room for more than {longest}.";
     }
 }

@@ -50,6 +50,9 @@ internal sealed record WeekFrame
 
     public bool IsLighter => Exceptions.Lighter;
 
+    /// <summary>The long ride asked for is more than the longest of late may grow to.</summary>
+    public bool LongRideGrows => Aim.MostMinutes < Math.Floor(60 * Limits.LongRideHours);
+
     /// <summary>Days that may hold riding at all.</summary>
     public int OpenDays => Days.Count(d => d.Ridden is null && (d.Free >= DayFrame.LeastRide || !d.Standing.IsEmpty));
 

@@ -2,6 +2,7 @@ using System.Globalization;
 using System.Text;
 using RideAudit.Document.Layouts;
 using RideAudit.Next;
+using RideAudit.Plan;
 using RideAudit.Plan.Table;
 using RideAudit.Rules;
 
@@ -12,20 +13,34 @@ public sealed class LayoutTextTests
 {
     public static TheoryData<int> Seeds { get; } = [.. Enumerable.Range(0, 12)];
 
+    public static TheoryData<string> Names { get; } = [.. SketchedRider.All.Keys];
+
     [Theory]
     [MemberData(nameof(Seeds))]
     public void The_weeks_laid_out_are_those_that_were_approved(int seed)
     {
         var generated = GeneratedRider.Of(seed);
-        var start = new NextStart { AsOf = RiddenWeeks.Monday, StartsOn = RiddenWeeks.Monday, Past = generated.Past };
-        var document = NextBuilder.LayOut(start, generated.Rider, PlanTable.Empty, 2);
-        var (rider, text) = (generated.Rider, new StringBuilder());
-        text.Append(CultureInfo.InvariantCulture, $"{rider.Experience}, {rider.Plan.WeeklyHours} h, {generated.Past.Length} weeks ridden before\n");
+        var (rider, past) = (generated.Rider, generated.Past);
+        Check($"layout-{seed:00}.txt", NextBuilder.LayOut(new NextStart { AsOf = RiddenWeeks.Monday, StartsOn = RiddenWeeks.Monday, Past = past }, rider, PlanTable.Empty, 2), rider, past.Length);
+    }
+
+    [Theory]
+    [MemberData(nameof(Names))]
+    public void The_week_laid_out_for_a_rider_who_is_set_apart_by_something_is_the_one_that_was_approved(string name)
+    {
+        var (sketched, start) = (SketchedRider.All[name], SketchedRider.All[name].Begins);
+        Check($"weeks/{name}.txt", NextBuilder.LayOut(start, sketched.Rider, sketched.Table, 1), sketched.Rider, start.Past.Length);
+    }
+
+    private static void Check(string golden, NextDocument document, Rider rider, int weeksBefore)
+    {
+        var text = new StringBuilder();
+        text.Append(CultureInfo.InvariantCulture, $"{rider.Experience}, {rider.Plan.WeeklyHours} h, {weeksBefore} weeks ridden before\n");
         foreach (var note in document.Notes)
             text.Append(CultureInfo.InvariantCulture, $"note: {note}\n");
         foreach (var week in document.Weeks)
             text.AppendJoin('\n', Lines(week)).Append('\n');
-        Golden.Check($"layout-{seed:00}.txt", text.ToString());
+        Golden.Check(golden, text.ToString());
     }
 
     private static IEnumerable<string> Lines(NextWeekEntry week)

@@ -1,0 +1,170 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using NodaTime;
+using RideAudit.Figures;
+using RideAudit.Next;
+using RideAudit.Plan;
+using RideAudit.Plan.Blocks;
+using RideAudit.Plan.Table;
+using RideAudit.Sessions;
+using RideAudit.Weeks;
+
+namespace RideAudit.Tests.Next;
+
+/// <summary>Riders before a week is laid out, told in a few words, each with something that sets them apart.</summary>
+/// <remarks>Weeks are lines as <see cref="RiddenWeeks.Line"/> writes them: <c>- H60 E45 T60+R30 - L150 E90</c>; two weeks of them are <c>2 x</c> and the line.</remarks>
+internal sealed record SketchedRider
+{
+    private static readonly string[] Usual = ["- H60 E60 T60 - L150 E60", "- H60 E45 - - E90 -", "2 x - H60 E60 T60 - L150 E60"];
+    private static readonly LocalDate Monday = RiddenWeeks.Monday;
+
+    private SketchedRider(double? hours, Experience experience, params (IsoDayOfWeek Day, int Minutes)[] free) => Rider = RiddenWeeks.RiderOf(hours, experience, free);
+
+    public static ImmutableSortedDictionary<string, SketchedRider> All { get; } = new Dictionary<string, SketchedRider>
+    {
+        ["new"] = new(3, Experience.New),
+        ["new to much"] = new(9.5, Experience.New) { Days = "Mon Tue Thu Fri Sat Sun" },
+        ["racing, first week"] = new(5, Experience.Racing, Free(60, 0, 60, 0, 75, 0, 150)),
+        ["racing, middle"] = new(7, Experience.Racing, Free(0, 75, 60, 90, 0, 180, 120)) { Past = ["5 x - H60 E60 H75 - L150 E75"] },
+        ["much"] = new(13, Experience.Racing, Free(60, 120, 120, 120, 90, 300, 240)) { Past = ["6 x - H90 E120 T90 R60 L240 E150"], Load = new LoadState(70, 75) },
+        ["usual"] = new(6.5, Experience.Regular, Free(0, 60, 60, 60, 0, 180, 90)) { Past = Usual, Load = new LoadState(42, 45) },
+        ["usual, from Sunday"] = new(6.5, Experience.Regular, Free(0, 60, 60, 60, 0, 180, 90)) { Past = ["6 x E60 - H60 E60 T60 - L150"], FirstDay = IsoDayOfWeek.Sunday },
+        ["three days"] = new(4, Experience.Regular, Free(0, 60, 0, 60, 0, 120, 0)) { Past = ["3 x - H60 - E60 - L110 -"] },
+        ["short days"] = new(4, Experience.Regular, Free(40, 40, 40, 40, 40, 45, 19)) { Past = ["3 x R30 E40 E40 E40 E40 E45 -"] },
+        ["grown"] = new(10, Experience.Regular, Free(0, 90, 90, 90, 60, 240, 180)) { Past = ["3 x - H60 - T60 - E90 -"] },
+        ["lighter is due"] = new(6.5, Experience.Regular, Free(0, 60, 60, 60, 0, 180, 90)) { Past = ["- - - - - - E60", "9 x - H60 E60 T60 - L150 E60"], Load = new LoadState(42, 45) },
+        ["lighter waits"] = new(12, Experience.Regular, Free(0, 60, 60, 60, 0, 180, 90)) { Past = ["9 x - H60 E60 T60 - L150 E60"], Load = new LoadState(42, 45) },
+        ["lighter by the file"] = new(6.5, Experience.Regular, Free(0, 60, 60, 60, 0, 180, 90)) { Past = Usual, Excepted = [Out(0, 6, ExceptionKind.Lighter)] },
+        ["event on Sunday"] = new(6.5, Experience.Racing, Free(0, 60, 60, 60, 30, 180, 90)) { Past = Usual, Excepted = [Out(6, 6, ExceptionKind.Event)] },
+        ["event on Monday"] = new(6.5, Experience.Regular, Free(0, 60, 60, 60, 60, 180, 90)) { Past = Usual, Excepted = [Out(0, 0, ExceptionKind.Event)] },
+        ["event next week"] = new(6.5, Experience.Regular, Free(0, 60, 60, 60, 0, 180, 90)) { Past = Usual, Excepted = [Out(12, 12, ExceptionKind.Event)] },
+        ["event in two weeks"] = new(6.5, Experience.Regular, Free(0, 60, 60, 60, 0, 180, 90)) { Past = ["9 x - H60 E60 T60 - L150 E60"], Excepted = [Out(19, 19, ExceptionKind.Event)] },
+        ["event of the plan"] = new(6.5, Experience.Regular, Free(0, 60, 60, 60, 0, 180, 90)) { Past = Usual, Written = "- - - T60 - V150 -" },
+        ["ill before"] = new(6.5, Experience.Regular, Free(0, 60, 60, 60, 0, 180, 90)) { Past = [.. Usual, "- H60 - - - - -"], Excepted = [Out(-5, -2, ExceptionKind.Ill)] },
+        ["ill for long"] = new(6.5, Experience.Regular, Free(0, 60, 60, 60, 0, 180, 90)) { Past = [.. Usual, "- - - - - - -"], Excepted = [Out(-9, 0, ExceptionKind.Ill)] },
+        ["away"] = new(6.5, Experience.Regular, Free(0, 60, 60, 60, 0, 180, 90)) { Past = Usual, Excepted = [Out(1, 3, ExceptionKind.Away)] },
+        ["away for two days"] = new(6.5, Experience.Regular, Free(0, 60, 60, 60, 0, 180, 90)) { Past = Usual, Excepted = [Out(5, 6, ExceptionKind.Away)] },
+        ["away for long"] = new(6.5, Experience.Regular, Free(0, 60, 60, 60, 0, 180, 90)) { Past = [.. Usual, "- - - - - - -"], Excepted = [Out(-8, -1, ExceptionKind.Away)] },
+        ["club ride"] = new(7.5, Experience.Regular, Free(0, 75, 60, 75, 0, 0, 180)) { Past = ["3 x - H60 - E60 - T120 L150"], Fixed = [new FixedRide(IsoDayOfWeek.Saturday, PlannedKind.Threshold, 120, "club ride")] },
+        ["two club rides"] = new(7.5, Experience.Regular, Free(0, 60, 60, 60, 0, 180, 90)) { Fixed = [new FixedRide(IsoDayOfWeek.Tuesday, PlannedKind.High, 60, "track"), new FixedRide(IsoDayOfWeek.Wednesday, PlannedKind.Threshold, 90, "club ride")] },
+        ["own sessions"] = new(7, Experience.Regular, Free(0, 75, 60, 75, 0, 180, 120))
+        {
+            Past = Usual,
+            Own = [Session("hill repeats", PlannedKind.High, 70, "20 min easy, 5 x 4 min 110-115 %, 3 min easy between, easy to the end"), Session("river loop", PlannedKind.Endurance, 80, "65-70 % to the end")],
+        },
+        ["rows by hand"] = new(6.5, Experience.Regular, Free(0, 60, 60, 60, 60, 180, 90)) { Past = Usual, Written = "- - H60 - - E60+R30 -" },
+        ["begun, high missed"] = new(6.5, Experience.Regular, Free(0, 60, 75, 60, 60, 210, 150)) { Past = Usual, Planned = "- H60 E60 T60 - L150 E60", Ridden = "- - E60" },
+        ["begun, swapped"] = new(6.5, Experience.Regular, Free(0, 60, 75, 60, 60, 210, 150)) { Past = Usual, Planned = "- H60 E60 T60 - L150 E60", Ridden = "- E60 H60 -" },
+        ["begun, long missed"] = new(6.5, Experience.Regular, Free(0, 60, 75, 60, 60, 210, 60)) { Past = Usual, Planned = "- H60 E60 T60 - L150 E60", Ridden = "- H60 E60 T60 - -" },
+        ["begun, much ridden"] = new(6.5, Experience.Regular, Free(0, 60, 75, 60, 60, 210, 150)) { Past = Usual, Planned = "- H60 E60 T60 - L150 E60", Ridden = "E180 H90 E150 T90" },
+        ["begun, little ridden"] = new(6.5, Experience.Regular, Free(0, 60, 75, 60, 60, 210, 180)) { Past = Usual, Planned = "- H60 E60 T60 - L150 E60", Ridden = "- - - - - -" },
+        ["begun, lighter"] = new(6.5, Experience.Regular, Free(0, 60, 75, 60, 60, 210, 150)) { Past = Usual, Planned = "- H60 E40 - - E60 -", PlannedLighter = true, Ridden = "- - -" },
+        ["heart rate alone"] = new(5.5, Experience.Regular, Free(0, 60, 60, 60, 0, 150, 0)) { Past = ["4 x - H60 E60 T60 - L120 -"], WithoutPower = true },
+        ["by history"] = new(null, Experience.Regular) { Past = ["4 x - H60 E60 - - L140 -"] },
+        ["by its days"] = new(6, Experience.Regular) { Past = ["2 x - H60 E60 T60 - L150 -"], Days = "Tue Thu Sat Sun" },
+        ["test is due"] = new(6.5, Experience.Regular, Free(0, 75, 60, 60, 0, 180, 90)) { Past = Usual, TestDue = true },
+        ["test has no day"] = new(5, Experience.Regular, Free(0, 50, 50, 50, 0, 120, 50)) { Past = Usual, TestDue = true },
+    }.ToImmutableSortedDictionary(StringComparer.Ordinal);
+
+    private string[] Past { get; init; } = [];
+
+    private LoadState Load { get; init; }
+
+    private string Ridden { get; init; } = "";
+
+    private string Planned { get; init; } = "";
+
+    private bool PlannedLighter { get; init; }
+
+    private string Written { get; init; } = "";
+
+    private string Days { get; init; } = "";
+
+    private PlanException[] Excepted { get; init; } = [];
+
+    private FixedRide[] Fixed { get; init; } = [];
+
+    private OwnSession[] Own { get; init; } = [];
+
+    private bool WithoutPower { get; init; }
+
+    private IsoDayOfWeek FirstDay { get; init; } = IsoDayOfWeek.Monday;
+
+    public bool TestDue { get; private init; }
+
+    /// <summary>The rider file.</summary>
+    public Rider Rider
+    {
+        get => field with
+        {
+            Plan = field.Plan with { WeekStartsOn = FirstDay, Days = [.. Days.Split(' ', StringSplitOptions.RemoveEmptyEntries).Select(d => Enum.GetValues<IsoDayOfWeek>().Single(v => v.ToString().StartsWith(d, StringComparison.Ordinal)))] },
+            Exceptions = [.. Excepted],
+            FixedRides = [.. Fixed],
+            Sessions = [.. Own],
+            Thresholds = WithoutPower ? [field.Thresholds[0] with { Power = null }] : field.Thresholds,
+        };
+    }
+
+    /// <summary>The plan tables.</summary>
+    public PlanTable Table
+    {
+        get
+        {
+            var (sheet, _) = PlanTableWriter.Update(PlanSheet.New("plan.csv"), [.. Rows(Planned, PlannedLighter ? ExceptionKind.Lighter : null)], Start, Start.PlusDays(6));
+            var byHand = string.Join('\n', Rows(Written, null).Where(r => !r.IsRest).Select(r => string.Create(CultureInfo.InvariantCulture, $"{r.Date:uuuu-MM-dd},{r.Kind.ToString().ToLowerInvariant()},{r.Minutes}")));
+            return PlanTable.Merge([PlanTableReader.Read(PlanTableWriter.Write(sheet), "plan.csv"), PlanTableReader.Read($"date,kind,minutes\n{byHand}", "by-hand.csv")]);
+        }
+    }
+
+    /// <summary>What lies behind the week.</summary>
+    public NextStart Begins
+    {
+        get
+        {
+            var (rider, limits, weeks) = (Rider, PlanInForce.For(Rider, []).Limits, Past.SelectMany(Repeated).ToArray());
+            var past = ImmutableArray.CreateBuilder<WeekFacts>();
+            foreach (var (line, startsOn) in weeks.Select((w, i) => (w, Start.PlusDays(-7 * (weeks.Length - i)))))
+            {
+                var days = DaysOf(line, startsOn, rider, limits);
+                var first = past.Count > 0 ? past[0].FirstRideOn : days.FirstOrDefault(d => !d.Rides.IsEmpty)?.Date;
+                past.Add(WeekFacts.Build(days, past.Count > 0 ? past[^1].LoadAfter : Load, first, WeekExceptions.For(rider.Exceptions, startsOn).Leading));
+            }
+            var ridden = DaysOf(Ridden, Start, rider, limits);
+            return new NextStart { AsOf = Start.PlusDays(ridden.Length), StartsOn = Start, Past = past.ToImmutable(), Ridden = ridden };
+        }
+    }
+
+    private LocalDate Start => Monday.PlusDays(FirstDay == IsoDayOfWeek.Sunday ? -1 : 0);
+
+    private static IEnumerable<string> Repeated(string line) =>
+        line.Split(" x ") is [var times, var week] ? Enumerable.Repeat(week, int.Parse(times, CultureInfo.InvariantCulture)) : [line];
+
+    private static (IsoDayOfWeek, int)[] Free(params int[] minutes) => [.. minutes.Select((m, i) => ((IsoDayOfWeek)(i + 1), m)).Where(f => f.m > 0)];
+
+    private static PlanException Out(int from, int to, ExceptionKind kind) => new(Monday.PlusDays(from), Monday.PlusDays(to), kind);
+
+    private static OwnSession Session(string name, PlannedKind kind, int minutes, string blocks) => new(name, kind, minutes, SessionBlocks.Read(blocks, out _)!);
+
+    private static ImmutableArray<DayFacts> DaysOf(string line, LocalDate startsOn, Rider rider, Limits limits) =>
+        [.. line.Split(' ', StringSplitOptions.RemoveEmptyEntries).Select((day, i) => DayFacts.Build(startsOn.PlusDays(i), Read(day).Select(r => RideOf(r.Kind, r.Minutes, startsOn.PlusDays(i), rider, limits)), 0, limits))];
+
+    private static RideFigures RideOf(PlannedKind kind, int minutes, LocalDate date, Rider rider, Limits limits) =>
+        PlannedTrace.FiguresOf(FittedSession.Fit(UsualSession.Of(kind, minutes, rider.Experience), minutes)!, date, rider, limits) with { File = $"{kind} {minutes}", StartsAt = (date + LocalTime.Noon).WithOffset(Offset.Zero) };
+
+    private IEnumerable<PlannedSession> Rows(string line, ExceptionKind? exception) => line.Split(' ', StringSplitOptions.RemoveEmptyEntries).SelectMany((day, i) =>
+        day == "-" ? [new PlannedSession { Date = Start.PlusDays(i), Kind = PlannedKind.Rest, Exception = exception }]
+        : Read(day).Select(r => new PlannedSession { Date = Start.PlusDays(i), Kind = r.Kind, Minutes = r.Minutes, Exception = exception }));
+
+    private static IEnumerable<(PlannedKind Kind, int Minutes)> Read(string day) => day == "-" ? [] : day.Split('+').Select(r => (KindOf(r[0]), int.Parse(r[1..], CultureInfo.InvariantCulture)));
+
+    private static PlannedKind KindOf(char letter) => letter switch
+    {
+        'R' => PlannedKind.Recovery,
+        'E' => PlannedKind.Endurance,
+        'L' => PlannedKind.Long,
+        'T' => PlannedKind.Threshold,
+        'H' => PlannedKind.High,
+        'V' => PlannedKind.Event,
+        _ => throw new ArgumentOutOfRangeException(nameof(letter)),
+    };
+}
