@@ -1,10 +1,9 @@
-using System.Diagnostics;
-
 namespace RideAudit.Mutation;
 
 /// <summary>Asks the tests that reach a change, the quickest first, until one fails.</summary>
 internal sealed class Asking
 {
+    // For a test of at most 0.2 s.
     private const int PatienceMilliseconds = 10_000;
 
     private readonly Lock _writing = new();
@@ -17,11 +16,11 @@ internal sealed class Asking
     private int _now;
     private long _deadline = long.MaxValue;
 
-    public Asking(IEnumerable<OneTest> tests, Dictionary<string, int[]> reached, ChangeSwitch core, string answers)
+    public Asking(IEnumerable<OneTest> tests, Dictionary<string, Coverage> reached, ChangeSwitch core, string answers)
     {
         (_core, _answers) = (core, answers);
-        foreach (var (test, _) in tests.Where(t => reached.ContainsKey(t.Name)).Select(t => (t, Milliseconds(t))).OrderBy(t => t.Item2).ToArray())
-            foreach (var id in reached[test.Name])
+        foreach (var test in tests.Where(t => reached.ContainsKey(t.Name)).OrderBy(t => reached[t.Name].Milliseconds))
+            foreach (var id in reached[test.Name].Changes)
                 (_reaching.TryGetValue(id, out var list) ? list : _reaching[id] = []).Add(test);
         foreach (var words in File.Exists(answers) ? File.ReadLines(answers).Select(l => l.Split(' ')) : [])
         {
@@ -49,19 +48,15 @@ internal sealed class Asking
         return true;
     }
 
-    private static double Milliseconds(OneTest test)
-    {
-        var clock = Stopwatch.StartNew();
-        test.Passes();
-        return clock.Elapsed.TotalMilliseconds;
-    }
-
     private bool Ask(int id, List<OneTest> tests)
     {
         Say(_now = id, "asked");
         _core.Activate(id);
-        Volatile.Write(ref _deadline, Environment.TickCount64 + PatienceMilliseconds);
-        var noticed = tests.Find(t => !t.Passes());
+        var noticed = tests.Find(t =>
+        {
+            Volatile.Write(ref _deadline, Environment.TickCount64 + PatienceMilliseconds);
+            return !t.Passes();
+        });
         Volatile.Write(ref _deadline, long.MaxValue);
         _core.Activate(ChangeSwitch.None);
         // What a change left behind in a static field must not count for the next one: asked first in a new process, it counts.

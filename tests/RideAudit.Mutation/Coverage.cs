@@ -2,20 +2,23 @@ using System.Diagnostics;
 
 namespace RideAudit.Mutation;
 
-/// <summary>Which changes each test reaches.</summary>
-internal static class Coverage
+/// <summary>Which changes a test reaches.</summary>
+/// <param name="Milliseconds">How long it takes.</param>
+/// <param name="Changes">Their numbers.</param>
+internal sealed record Coverage(double Milliseconds, int[] Changes)
 {
     /// <summary>A slower test is not asked: it would be asked thousands of times.</summary>
     private const int SlowestMilliseconds = 200;
 
-    public static Dictionary<string, int[]> Of(IEnumerable<OneTest> tests, ChangeSwitch core)
+    public static Dictionary<string, Coverage> Of(IEnumerable<OneTest> tests, ChangeSwitch core)
     {
-        var reached = new Dictionary<string, int[]>();
+        var reached = new Dictionary<string, Coverage>();
         foreach (var test in tests)
         {
             test.Passes();
             var clock = Stopwatch.StartNew();
             var passes = test.Passes();
+            clock.Stop();
             if (!passes || clock.ElapsedMilliseconds > SlowestMilliseconds)
             {
                 Console.Error.WriteLine($"{(passes ? "slow" : "fails")}: {test.Name}");
@@ -23,7 +26,7 @@ internal static class Coverage
             }
             core.BeginCounting();
             test.Passes();
-            reached[test.Name] = core.EndCounting();
+            reached[test.Name] = new Coverage(clock.Elapsed.TotalMilliseconds, core.EndCounting());
         }
         return reached;
     }

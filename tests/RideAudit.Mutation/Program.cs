@@ -20,6 +20,6 @@ switch (args[0])
     case "fresh":
         return tests.Any(t => t.Name.Contains(args[3], StringComparison.Ordinal) && !t.Passes()) ? 1 : 0;
     default:
-        var reached = JsonSerializer.Deserialize<Dictionary<string, int[]>>(File.ReadAllText(args[2]))!;
+        var reached = JsonSerializer.Deserialize<Dictionary<string, Coverage>>(File.ReadAllText(args[2]))!;
         return new Asking(tests, reached, core, args[4]).All(File.ReadAllLines(args[3]).Select(int.Parse)) ? 0 : 3;
 }

@@ -35,7 +35,7 @@ public sealed class FrameTextTests
             foreach (var (share, back, recoveries) in Fillings)
                 text.Append(CultureInfo.InvariantCulture, $"  {share:0.0} {(minutes.Fill(pattern, (int)(share * frame.Aim.Minutes), back, recoveries) is { } rides ? Line(rides) : "fits no day")}\n");
         }
-        Golden.Check($"frames/{name}.txt", text.ToString());
+        Golden.Check("frames.txt", name, text.ToString());
     }
 
     private static string Word(bool isSo, string word) => isSo ? $" {word}" : "";

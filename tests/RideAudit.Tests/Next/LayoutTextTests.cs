@@ -21,7 +21,7 @@ public sealed class LayoutTextTests
     {
         var generated = GeneratedRider.Of(seed);
         var (rider, past) = (generated.Rider, generated.Past);
-        Check($"layout-{seed:00}.txt", NextBuilder.LayOut(new NextStart { AsOf = RiddenWeeks.Monday, StartsOn = RiddenWeeks.Monday, Past = past }, rider, PlanTable.Empty, 2), rider, past.Length);
+        Check(string.Create(CultureInfo.InvariantCulture, $"generated {seed:00}"), NextBuilder.LayOut(new NextStart { AsOf = RiddenWeeks.Monday, StartsOn = RiddenWeeks.Monday, Past = past }, rider, PlanTable.Empty, 2), rider, past.Length);
     }
 
     [Theory]
@@ -29,10 +29,10 @@ public sealed class LayoutTextTests
     public void The_week_laid_out_for_a_rider_who_is_set_apart_by_something_is_the_one_that_was_approved(string name)
     {
         var (sketched, start) = (SketchedRider.All[name], SketchedRider.All[name].Begins);
-        Check($"weeks/{name}.txt", NextBuilder.LayOut(start, sketched.Rider, sketched.Table, 1), sketched.Rider, start.Past.Length);
+        Check(name, NextBuilder.LayOut(start, sketched.Rider, sketched.Table, 1), sketched.Rider, start.Past.Length);
     }
 
-    private static void Check(string golden, NextDocument document, Rider rider, int weeksBefore)
+    private static void Check(string name, NextDocument document, Rider rider, int weeksBefore)
     {
         var text = new StringBuilder();
         text.Append(CultureInfo.InvariantCulture, $"{rider.Experience}, {rider.Plan.WeeklyHours} h, {weeksBefore} weeks ridden before\n");
@@ -40,7 +40,7 @@ public sealed class LayoutTextTests
             text.Append(CultureInfo.InvariantCulture, $"note: {note}\n");
         foreach (var week in document.Weeks)
             text.AppendJoin('\n', Lines(week)).Append('\n');
-        Golden.Check(golden, text.ToString());
+        Golden.Check("layouts.txt", name, text.ToString());
     }
 
     private static IEnumerable<string> Lines(NextWeekEntry week)

@@ -12,32 +12,40 @@ namespace RideAudit.Tests.Rules;
 /// <summary>All that the rules say of the worked weeks, word by word and number by number, as a reader has approved it.</summary>
 public sealed class FindingTextTests
 {
-    [Fact]
-    public void What_the_rules_say_of_the_worked_weeks_is_what_was_approved()
+    private static readonly (string Name, WeekUnderReview Review)[] Weeks =
+        [.. Directory.GetFiles(Repository.Path("testdata", "weeks"), "*.week").Order(StringComparer.Ordinal).SelectMany(Variants)];
+
+    public static TheoryData<string> Rules { get; } = [.. RuleBook.Standard.All.Select(r => r.Id)];
+
+    public static TheoryData<string> Names { get; } = [.. Weeks.Select(w => w.Name)];
+
+    /// <summary>Each line only once.</summary>
+    [Theory]
+    [MemberData(nameof(Rules))]
+    public void What_a_rule_says_of_the_worked_weeks_is_what_was_approved(string id)
     {
-        var weeks = Directory.GetFiles(Repository.Path("testdata", "weeks"), "*.week").Order(StringComparer.Ordinal).SelectMany(Variants).ToArray();
-        var said = new StringBuilder("Findings on the weeks of testdata/weeks: rule by rule, each line only once a rule.\n");
-        foreach (var rule in RuleBook.Standard.All.Cast<Rule>())
+        var rule = RuleBook.Standard.All.Cast<Rule>().Single(r => r.Id == id);
+        var said = new StringBuilder();
+        said.Append(CultureInfo.InvariantCulture, $"{rule.Name}, {rule.ShortName}, {(rule.IsChangeSought ? "a change is sought" : "no change is sought")}\n");
+        var known = new HashSet<string>();
+        foreach (var (name, review) in Weeks)
         {
-            said.Append(CultureInfo.InvariantCulture, $"\n# {rule.Id}, {rule.Name}, {rule.ShortName}, {(rule.IsChangeSought ? "a change is sought" : "no change is sought")}\n");
-            var known = new HashSet<string>();
-            foreach (var (name, review) in weeks)
-            {
-                var lines = Lines(rule.Judge(review)).Where(known.Add).ToArray();
-                if (lines.Length > 0)
-                    said.Append(CultureInfo.InvariantCulture, $"{name}\n{string.Concat(lines.Select(l => $"  {l}\n"))}");
-            }
+            var lines = Lines(rule.Judge(review)).Where(known.Add).ToArray();
+            if (lines.Length > 0)
+                said.Append(CultureInfo.InvariantCulture, $"{name}\n{string.Concat(lines.Select(l => $"  {l}\n"))}");
         }
-        said.Append("\n# What would have kept them\n");
-        foreach (var (name, review) in weeks)
-        {
-            var findings = RuleBook.Standard.Judge(review);
-            var change = ChangeSearch.Find(review, findings);
-            var kept = Remedies.With(findings, change, review, RuleBook.Standard).Where(f => f.WouldHaveKept is not null).Select(f => $"  {f.Rule}: {f.WouldHaveKept}\n");
-            if (change is not null)
-                said.Append(CultureInfo.InvariantCulture, $"{name}: {change.Sentence} {string.Join(' ', change.Keeps)}\n{string.Concat(kept)}");
-        }
-        Golden.Check("findings.txt", said.ToString());
+        Golden.Check("findings.txt", id, said.ToString());
+    }
+
+    [Theory]
+    [MemberData(nameof(Names))]
+    public void What_would_have_kept_the_rules_is_what_was_approved(string name)
+    {
+        var review = Weeks.Single(w => w.Name == name).Review;
+        var findings = RuleBook.Standard.Judge(review);
+        var change = ChangeSearch.Find(review, findings);
+        var kept = Remedies.With(findings, change, review, RuleBook.Standard).Where(f => f.WouldHaveKept is not null).Select(f => $"  {f.Rule}: {f.WouldHaveKept}\n");
+        Golden.Check("changes.txt", name, change is null ? "nothing\n" : $"{change.Sentence} {string.Join(' ', change.Keeps)}\n{string.Concat(kept)}");
     }
 
     private static IEnumerable<(string Name, WeekUnderReview Review)> Variants(string path)
