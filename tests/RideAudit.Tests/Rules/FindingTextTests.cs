@@ -15,6 +15,8 @@ public sealed class FindingTextTests
     private static readonly (string Name, WeekUnderReview Review)[] Weeks =
         [.. Directory.GetFiles(Repository.Path("testdata", "weeks"), "*.week").Order(StringComparer.Ordinal).SelectMany(Variants)];
 
+    public static TheoryData<int> Seeds { get; } = [.. Enumerable.Range(0, 40)];
+
     public static TheoryData<string> Rules { get; } = [.. RuleBook.Standard.All.Select(r => r.Id)];
 
     public static TheoryData<string> Names { get; } = [.. Weeks.Select(w => w.Name)];
@@ -30,7 +32,7 @@ public sealed class FindingTextTests
         var known = new HashSet<string>();
         foreach (var (name, review) in Weeks)
         {
-            var lines = Lines(rule.Judge(review)).Where(known.Add).ToArray();
+            var lines = Lines(rule.Judge(review)).Prepend($"asks: {rule.Ask(review.Plan)}").Where(known.Add).ToArray();
             if (lines.Length > 0)
                 said.Append(CultureInfo.InvariantCulture, $"{name}\n{string.Concat(lines.Select(l => $"  {l}\n"))}");
         }
@@ -46,6 +48,26 @@ public sealed class FindingTextTests
         var change = ChangeSearch.Find(review, findings);
         var kept = Remedies.With(findings, change, review, RuleBook.Standard).Where(f => f.WouldHaveKept is not null).Select(f => $"  {f.Rule}: {f.WouldHaveKept}\n");
         Golden.Check("changes.txt", name, change is null ? "nothing\n" : $"{change.Sentence} {string.Join(' ', change.Keeps)}\n{string.Concat(kept)}");
+    }
+
+    /// <summary>The verdicts, what is said of those that are not kept, and the smallest change.</summary>
+    [Theory]
+    [MemberData(nameof(Seeds))]
+    public void What_the_rules_say_of_generated_weeks_is_what_was_approved(int seed)
+    {
+        var said = new StringBuilder();
+        foreach (var review in Enumerable.Range(5 * seed, 5).Select(GeneratedWeek.Of))
+        {
+            var findings = RuleBook.Standard.Judge(review);
+            var change = ChangeSearch.Find(review, findings);
+            said.Append(CultureInfo.InvariantCulture, $"{string.Join(", ", review.Week.Rides.Select(r => $"{r.Date:ddd} {r.File[11..]} {r.DurationSeconds / 60:0}"))}; {review.Plan.PlannedHours} h, {review.Past.Weeks.Length} weeks before\n");
+            foreach (var f in Remedies.With(findings, change, review, RuleBook.Standard).Where(f => f.Verdict is Verdict.Watch or Verdict.Broken))
+                said.Append(CultureInfo.InvariantCulture, $"  {f.Rule} {f.Verdict}: {f.Sentence} | {f.WouldHaveKept} | {f.Advice} | {f.Headline}\n");
+            said.Append(CultureInfo.InvariantCulture, $"  held {string.Join(", ", findings.Select(f => f.Held).OfType<string>())}; not judged {string.Join(' ', findings.Where(f => f.Verdict == Verdict.NotJudged).Select(f => f.Rule))}\n");
+            if (change is not null)
+                said.Append(CultureInfo.InvariantCulture, $"  {change.Sentence} {string.Join(' ', change.Keeps)}\n");
+        }
+        Golden.Check("generated.txt", string.Create(CultureInfo.InvariantCulture, $"weeks from {5 * seed:000}"), said.ToString());
     }
 
     private static IEnumerable<(string Name, WeekUnderReview Review)> Variants(string path)
