@@ -2,7 +2,7 @@
 # Mutation testing of folders of the core: which changes of the code no test notices.
 # usage: tests/mutation.sh [FOLDER...]    default: Figures Weeks Rides Rules Next. Answers lie in artifacts/mutation, one file a folder.
 # dotnet-stryker makes the changes, all of them compiled into one assembly with a switch; tests/RideAudit.Mutation asks the tests about one after
-# the other in one process, which takes milliseconds a change where a test run of its own takes seconds. Tests of more than 0.2 s are not asked,
+# the other in one process, which takes milliseconds a change where a test run of its own takes seconds. Tests of more than half a second are not asked,
 # so the score is a lower bound. A copy is changed, never the working tree.
 set -euo pipefail
 root=$(cd "$(dirname "$0")/.." && pwd)

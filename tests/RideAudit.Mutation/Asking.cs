@@ -3,7 +3,7 @@ namespace RideAudit.Mutation;
 /// <summary>Asks the tests that reach a change, the quickest first, until one fails.</summary>
 internal sealed class Asking
 {
-    // For a test of at most 0.2 s.
+    // For a test of at most half a second.
     private const int PatienceMilliseconds = 10_000;
 
     private readonly Lock _writing = new();

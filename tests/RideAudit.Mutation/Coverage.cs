@@ -8,7 +8,7 @@ namespace RideAudit.Mutation;
 internal sealed record Coverage(double Milliseconds, int[] Changes)
 {
     /// <summary>A slower test is not asked: it would be asked thousands of times.</summary>
-    private const int SlowestMilliseconds = 200;
+    private const int SlowestMilliseconds = 500;
 
     public static Dictionary<string, Coverage> Of(IEnumerable<OneTest> tests, ChangeSwitch core)
     {

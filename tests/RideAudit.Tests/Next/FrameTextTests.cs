@@ -9,7 +9,7 @@ namespace RideAudit.Tests.Next;
 public sealed class FrameTextTests
 {
     // Of the hours aimed at, with steps back in the hard sessions and recovery rides in place of easy ones.
-    private static readonly (double Share, int Back, int Recoveries)[] Fillings = [(1, 0, 0), (1.2, 1, 1), (0.7, 2, 0), (0.4, 9, 1)];
+    private static readonly (double Share, int Back, int Recoveries)[] Fillings = [(1, 0, 0), (1.2, 1, 1), (0.6, 3, 0)];
 
     public static TheoryData<string> Names { get; } = [.. SketchedRider.All.Keys];
 
@@ -29,7 +29,7 @@ public sealed class FrameTextTests
         var patterns = PatternSearch.Of(frame).ToArray();
         text.Append(CultureInfo.InvariantCulture, $"\n{patterns.Length} patterns, the last {patterns[^1].Taste:0.000}, on average {patterns.Average(p => p.Taste):0.000}\n");
         var minutes = new WeekMinutes(frame, new SessionChoice(frame));
-        foreach (var (taste, pattern) in patterns.Take(3).Concat(patterns.Skip(3).Where((_, i) => i % (patterns.Length / 5 + 1) == 0)))
+        foreach (var (taste, pattern) in patterns.Take(2).Concat(patterns.Skip(2).Where((_, i) => i % (patterns.Length / 3 + 1) == 0)))
         {
             text.Append(CultureInfo.InvariantCulture, $"{taste:0.000} {string.Join(' ', pattern)}\n");
             foreach (var (share, back, recoveries) in Fillings)

@@ -15,6 +15,8 @@ public sealed class LayoutTextTests
 
     public static TheoryData<string> Names { get; } = [.. SketchedRider.All.Keys];
 
+    public static TheoryData<string> Planned { get; } = [.. SketchedRider.All.Where(s => !s.Value.Table.Sessions.IsEmpty).Select(s => s.Key)];
+
     [Theory]
     [MemberData(nameof(Seeds))]
     public void The_weeks_laid_out_are_those_that_were_approved(int seed)
@@ -32,6 +34,15 @@ public sealed class LayoutTextTests
         Check(name, NextBuilder.LayOut(start, sketched.Rider, sketched.Table, 1), sketched.Rider, start.Past.Length);
     }
 
+    /// <summary>What the rules say of a plan table before it is ridden.</summary>
+    [Theory]
+    [MemberData(nameof(Planned))]
+    public void What_is_said_of_a_plan_is_what_was_approved(string name)
+    {
+        var (sketched, start) = (SketchedRider.All[name], SketchedRider.All[name].Begins);
+        Check($"plan: {name}", PlanCheck.Judge(start, sketched.Rider, sketched.Table, 2), sketched.Rider, start.Past.Length);
+    }
+
     private static void Check(string name, NextDocument document, Rider rider, int weeksBefore)
     {
         var text = new StringBuilder();
@@ -40,6 +51,7 @@ public sealed class LayoutTextTests
             text.Append(CultureInfo.InvariantCulture, $"note: {note}\n");
         foreach (var week in document.Weeks)
             text.AppendJoin('\n', Lines(week)).Append('\n');
+        text.AppendJoin(", ", PlanRows.Of(document).Select(r => string.Create(CultureInfo.InvariantCulture, $"{r.Date:MM-dd} {r.Kind} {r.Minutes} {r.Session}{(r.Exception is { } e ? $" {e}" : "")}"))).Append('\n');
         Golden.Check("layouts.txt", name, text.ToString());
     }
 

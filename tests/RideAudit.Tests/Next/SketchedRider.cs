@@ -17,6 +17,7 @@ internal sealed record SketchedRider
 {
     private static readonly string[] Usual = ["- H60 E60 T60 - L150 E60", "- H60 E45 - - E90 -", "2 x - H60 E60 T60 - L150 E60"];
     private static readonly LocalDate Monday = RiddenWeeks.Monday;
+    private static readonly Dictionary<(PlannedKind, int, Experience, ThresholdEntry, Limits), RideFigures> Figures = [];
 
     private SketchedRider(double? hours, Experience experience, params (IsoDayOfWeek Day, int Minutes)[] free) => Rider = RiddenWeeks.RiderOf(hours, experience, free);
 
@@ -59,6 +60,44 @@ internal sealed record SketchedRider
         ["begun, much ridden"] = new(6.5, Experience.Regular, Free(0, 60, 75, 60, 60, 210, 150)) { Past = Usual, Planned = "- H60 E60 T60 - L150 E60", Ridden = "E180 H90 E150 T90" },
         ["begun, little ridden"] = new(6.5, Experience.Regular, Free(0, 60, 75, 60, 60, 210, 180)) { Past = Usual, Planned = "- H60 E60 T60 - L150 E60", Ridden = "- - - - - -" },
         ["begun, lighter"] = new(6.5, Experience.Regular, Free(0, 60, 75, 60, 60, 210, 150)) { Past = Usual, Planned = "- H60 E40 - - E60 -", PlannedLighter = true, Ridden = "- - -" },
+        ["begun, two missed"] = new(6.5, Experience.Regular, Free(0, 60, 75, 60, 60, 210, 150)) { Past = Usual, Planned = "- H60 - H60 - L150 E60", Ridden = "- - - -" },
+        ["begun, two long ones"] = new(6.5, Experience.Regular, Free(0, 60, 75, 60, 60, 210, 180)) { Past = Usual, Planned = "- H60 E60 T60 - L150 L150", Ridden = "- H60 E60 T60 - -" },
+        ["begun, hard beside it"] = new(6.5, Experience.Regular, Free(0, 60, 75, 60, 60, 210, 180)) { Past = Usual, Planned = "- - E60 T60 H60 L150 E60", Ridden = "- - E60 T60 -" },
+        ["begun, all ridden"] = new(6.5, Experience.Regular, Free(0, 60, 75, 60, 60, 210, 180)) { Past = Usual, Planned = "- H60 E60 T60 - L150 E60", Ridden = "- H60+R30 E60 T60 - L160" },
+        ["log alone"] = new(6.5, Experience.Racing, Free(0, 60, 60, 60, 0, 180, 90)) { Past = Usual, LogAlone = true },
+        ["log alone, heart rate"] = new(6.5, Experience.Regular, Free(0, 60, 60, 60, 0, 180, 90)) { Past = Usual, BandsAlone = true },
+        ["idle of late"] = new(6.5, Experience.Regular, Free(0, 60, 60, 60, 0, 180, 90)) { Past = [.. Usual, "5 x - - - - - - -"] },
+        ["began last week"] = new(6.5, Experience.Regular, Free(0, 60, 60, 60, 0, 180, 90)) { Past = ["- - - - - L120 E60"] },
+        ["began late, then a week"] = new(6.5, Experience.Regular, Free(0, 60, 60, 60, 0, 180, 90)) { Past = ["- - - - - - E60", "- H60 E60 T60 - L150 E60"] },
+        ["event in two weeks, lighter is near"] = new(6.5, Experience.Regular, Free(0, 60, 60, 60, 0, 180, 90)) { Past = ["4 x - H60 E60 T60 - L150 E60"], Excepted = [Out(19, 19, ExceptionKind.Event)] },
+        ["event on Sunday, no Saturday"] = new(6.5, Experience.Regular, Free(0, 60, 60, 60, 45, 30, 90)) { Past = Usual, Excepted = [Out(6, 6, ExceptionKind.Event)] },
+        ["two events"] = new(6.5, Experience.Regular, Free(0, 90, 120, 60, 60, 180, 90)) { Past = Usual, Excepted = [Out(2, 2, ExceptionKind.Event), Out(6, 6, ExceptionKind.Event)] },
+        ["one day of habit"] = new(4, Experience.Regular) { Past = ["2 x - - - E60 - - -"] },
+        ["at the edges"] = new(4, Experience.Regular, Free(20, 19, 45, 60, 40, 120, 55)) { Past = ["3 x R20 - R45 E60 E40 L120 E55"] },
+        ["away for three days"] = new(6.5, Experience.Regular, Free(0, 60, 60, 60, 0, 180, 90)) { Past = [.. Usual, "- H60 E60 - - - -"], Excepted = [Out(-3, -1, ExceptionKind.Away)] },
+        ["away for a week"] = new(6.5, Experience.Regular, Free(0, 60, 60, 60, 0, 180, 90)) { Past = [.. Usual, "- - - - - - -"], Excepted = [Out(-7, -1, ExceptionKind.Away)] },
+        ["ill for two days"] = new(6.5, Experience.Regular, Free(60, 60, 60, 60, 0, 180, 90)) { Past = [.. Usual, "- H60 E60 T60 - - -"], Excepted = [Out(-2, -1, ExceptionKind.Ill)] },
+        ["ill for five days"] = new(6.5, Experience.Regular, Free(60, 60, 60, 60, 60, 180, 90)) { Past = Usual, Excepted = [Out(0, 4, ExceptionKind.Ill)] },
+        ["two days"] = new(6.5, Experience.Regular, Free(0, 60, 0, 0, 0, 90, 0)) { Past = ["3 x - H60 - - - E90 -"] },
+        ["two days of a new rider"] = new(5, Experience.New, Free(0, 60, 0, 0, 0, 90, 0)),
+        ["club rides side by side"] = new(5, Experience.Regular, Free(0, 0, 0, 60, 0, 0, 0))
+        {
+            Past = ["3 x - - - E60 - T90 L150"],
+            Fixed = [new FixedRide(IsoDayOfWeek.Saturday, PlannedKind.Threshold, 90, "chain gang"), new FixedRide(IsoDayOfWeek.Saturday, PlannedKind.Endurance, 60, "club run"), new FixedRide(IsoDayOfWeek.Sunday, PlannedKind.High, 60, "track")],
+        },
+        ["coach’s week"] = new(6, Experience.Regular, Free(0, 75, 0, 50, 0, 150, 60))
+        {
+            Past = Usual,
+            Own =
+            [
+                Session("hill repeats", PlannedKind.High, 70, "20 min easy, 5 x 4 min 110-115 %, 3 min easy between, easy to the end"), Session("long hills", PlannedKind.High, 90, "20 min easy, 6 x 6 min 106-110 %, 4 min easy between, easy to the end"),
+                Session("soft", PlannedKind.High, 45, "60-65 % to the end"), Session("steady tempo", PlannedKind.Threshold, 40, "10 min easy, 20 min 88-92 %, easy to the end"), Session("coffee", PlannedKind.Recovery, 30, "very easy to the end"),
+                Session("two hours", PlannedKind.Long, 120, "20 min easy, 63-69 % to the end"),
+            ],
+        },
+        ["planned for two weeks"] = new(6.5, Experience.Regular, Free(0, 60, 60, 60, 0, 180, 90)) { Past = Usual, Written = "- H60 E60 T60 - L150 E60 - H60 H60 - E30+R30 V120 E60 - - - - - - -" },
+        ["planned from nothing"] = new(6.5, Experience.Regular, Free(0, 60, 60, 60, 0, 180, 90)) { Written = "- - - - - - - - H60 E60 T60 - L150 E60", Excepted = [Out(9, 9, ExceptionKind.Ill)] },
+        ["planned lighter"] = new(6.5, Experience.Regular, Free(0, 60, 60, 60, 0, 180, 90)) { Past = Usual, Planned = "- H60 E40 - - E60 E40 - H60 E60 T60 - L180 E60", PlannedLighter = true },
         ["heart rate alone"] = new(5.5, Experience.Regular, Free(0, 60, 60, 60, 0, 150, 0)) { Past = ["4 x - H60 E60 T60 - L120 -"], WithoutPower = true },
         ["by history"] = new(null, Experience.Regular) { Past = ["4 x - H60 E60 - - L140 -"] },
         ["by its days"] = new(6, Experience.Regular) { Past = ["2 x - H60 E60 T60 - L150 -"], Days = "Tue Thu Sat Sun" },
@@ -87,6 +126,10 @@ internal sealed record SketchedRider
     private OwnSession[] Own { get; init; } = [];
 
     private bool WithoutPower { get; init; }
+
+    private bool LogAlone { get; init; }
+
+    private bool BandsAlone { get; init; }
 
     private IsoDayOfWeek FirstDay { get; init; } = IsoDayOfWeek.Monday;
 
@@ -125,7 +168,7 @@ internal sealed record SketchedRider
             var past = ImmutableArray.CreateBuilder<WeekFacts>();
             foreach (var (line, startsOn) in weeks.Select((w, i) => (w, Start.PlusDays(-7 * (weeks.Length - i)))))
             {
-                var days = DaysOf(line, startsOn, rider, limits);
+                var days = DaysOf(line, startsOn, rider, limits).Select(d => DayFacts.Build(d.Date, d.Rides.Select(Known), 0, limits)).ToImmutableArray();
                 var first = past.Count > 0 ? past[0].FirstRideOn : days.FirstOrDefault(d => !d.Rides.IsEmpty)?.Date;
                 past.Add(WeekFacts.Build(days, past.Count > 0 ? past[^1].LoadAfter : Load, first, WeekExceptions.For(rider.Exceptions, startsOn).Leading));
             }
@@ -133,6 +176,12 @@ internal sealed record SketchedRider
             return new NextStart { AsOf = Start.PlusDays(ridden.Length), StartsOn = Start, Past = past.ToImmutable(), Ridden = ridden };
         }
     }
+
+    // A log knows what a ride was and not its seconds; heart rate knows the bands and not the work.
+    private RideFigures Known(RideFigures ride) =>
+        LogAlone ? ride with { Bands = default, AtThresholdShare = null, AtHighShare = null, BoutSeconds = 0 }
+        : BandsAlone ? ride with { AtThresholdShare = null, AtHighShare = null, BoutSeconds = 0 }
+        : ride;
 
     private LocalDate Start => Monday.PlusDays(FirstDay == IsoDayOfWeek.Sunday ? -1 : 0);
 
@@ -148,8 +197,13 @@ internal sealed record SketchedRider
     private static ImmutableArray<DayFacts> DaysOf(string line, LocalDate startsOn, Rider rider, Limits limits) =>
         [.. line.Split(' ', StringSplitOptions.RemoveEmptyEntries).Select((day, i) => DayFacts.Build(startsOn.PlusDays(i), Read(day).Select(r => RideOf(r.Kind, r.Minutes, startsOn.PlusDays(i), rider, limits)), 0, limits))];
 
-    private static RideFigures RideOf(PlannedKind kind, int minutes, LocalDate date, Rider rider, Limits limits) =>
-        PlannedTrace.FiguresOf(FittedSession.Fit(UsualSession.Of(kind, minutes, rider.Experience), minutes)!, date, rider, limits) with { File = $"{kind} {minutes}", StartsAt = (date + LocalTime.Noon).WithOffset(Offset.Zero) };
+    private static RideFigures RideOf(PlannedKind kind, int minutes, LocalDate date, Rider rider, Limits limits)
+    {
+        var key = (kind, minutes, rider.Experience, rider.Thresholds[0], limits);
+        if (!Figures.TryGetValue(key, out var ride))
+            Figures[key] = ride = PlannedTrace.FiguresOf(FittedSession.Fit(UsualSession.Of(kind, minutes, rider.Experience), minutes)!, Monday, rider, limits);
+        return ride with { File = $"{kind} {minutes}", StartsAt = (date + LocalTime.Noon).WithOffset(Offset.Zero) };
+    }
 
     private IEnumerable<PlannedSession> Rows(string line, ExceptionKind? exception) => line.Split(' ', StringSplitOptions.RemoveEmptyEntries).SelectMany((day, i) =>
         day == "-" ? [new PlannedSession { Date = Start.PlusDays(i), Kind = PlannedKind.Rest, Exception = exception }]

@@ -1,0 +1,66 @@
+using NodaTime;
+using RideAudit.Ingest;
+using RideAudit.Next;
+using RideAudit.Plan;
+using RideAudit.Review;
+using RideAudit.Tests.Ingest;
+using RideAudit.Units;
+
+namespace RideAudit.Tests.Next;
+
+/// <summary>Where a layout begins: after the last finished week, or in the week begun when something of it is over.</summary>
+public sealed class NextStartTests
+{
+    private static readonly LocalDate Monday = RiddenWeeks.Monday;
+    private static readonly Rider Regular = RiddenWeeks.RiderOf(6.5, Experience.Regular);
+
+    [Theory]
+    [InlineData(0, "2026-06-16 2026-06-20", "2026-06-22", 1, 0)]
+    [InlineData(2, "2026-06-16 2026-06-20", "2026-06-22", 1, 2)]
+    [InlineData(2, "2026-06-16 2026-06-23", "2026-06-22", 1, 2)]
+    [InlineData(2, "2026-06-16 2026-06-24", "2026-06-22", 1, 3)]
+    [InlineData(6, "2026-06-16 2026-06-23", "2026-06-22", 1, 6)]
+    [InlineData(6, "2026-06-16 2026-06-28", "2026-06-29", 2, 0)]
+    public void What_is_ridden_is_not_laid_out_again(int today, string rides, string startsOn, int weeksBefore, int daysOver)
+    {
+        var start = NextStart.Of(Log(rides), Regular, On(Monday.PlusDays(today)));
+        Assert.Equal((Date(startsOn), weeksBefore, daysOver), (start.StartsOn, start.Past.Length, start.Ridden.Length));
+        Assert.Equal((Monday.PlusDays(today), "Europe/Lisbon"), (start.AsOf, start.Zone));
+    }
+
+    [Theory]
+    [InlineData(0, false, "2026-06-22", 0)]
+    [InlineData(2, false, "2026-06-29", 0)]
+    [InlineData(0, true, "2026-06-22", 0)]
+    [InlineData(2, true, "2026-06-22", 2)]
+    public void Without_a_ride_the_first_week_is_the_next_one_and_a_plan_is_looked_at_from_the_week_begun(int today, bool fromWeekBegun, string startsOn, int daysOver)
+    {
+        var start = NextStart.Of(Log(""), Regular, new ReviewRequest { Today = Monday.PlusDays(today) }, fromWeekBegun);
+        Assert.Equal((Date(startsOn), 0, daysOver), (start.StartsOn, start.Past.Length, start.Ridden.Length));
+        Assert.Equal(Monday.PlusDays(today), start.AsOf);
+        Assert.Equal(Enumerable.Range(0, daysOver).Select(i => Date(startsOn).PlusDays(i)), start.Ridden.Select(d => d.Date));
+    }
+
+    [Fact]
+    public void A_threshold_that_the_recordings_tell_is_known_from_the_day_before()
+    {
+        var start = new NextStart { AsOf = Monday, StartsOn = Monday, Past = [], Estimate = new Watts(240) };
+        Assert.True(start.IsEstimated);
+        Assert.Equal(new ThresholdEntry(Monday.PlusDays(-1), new Watts(240), null), start.Known(Regular with { Thresholds = [] }).Thresholds.Single());
+        Assert.Same(Regular, (start with { Estimate = null }).Known(Regular));
+    }
+
+    [Fact]
+    public void The_week_begins_on_the_riders_first_day()
+    {
+        var start = NextStart.Of(Log("2026-06-16"), Regular with { Plan = Regular.Plan with { WeekStartsOn = IsoDayOfWeek.Sunday } }, On(Monday));
+        Assert.Equal((Monday.PlusDays(-1), 1), (start.StartsOn, start.Ridden.Length));
+    }
+
+    private static ReviewRequest On(LocalDate asOf) => new() { Today = asOf, AsOf = asOf };
+
+    private static LocalDate Date(string text) => NodaTime.Text.LocalDatePattern.Iso.Parse(text).Value;
+
+    private static FolderContent Log(string rides) =>
+        Reading.Of("log.csv", "date,start,minutes,rating\n" + string.Concat(rides.Split(' ', StringSplitOptions.RemoveEmptyEntries).Select(r => $"{r},18:00,60,3\n")));
+}
