@@ -45,8 +45,9 @@ internal sealed record WeekFrame
     /// <summary>The week, or most of it, follows an illness of some days.</summary>
     public bool BackFromIllness => Calendar.AbsenceBefore(StartsOn.PlusDays(3), 7) is { Ill: true } absence && absence.Days >= Limits.ReturnDaysOut;
 
-    /// <summary>It follows an absence as long as the rule on coming back calls long.</summary>
-    public bool BackFromLongAbsence => Calendar.AbsenceBefore(StartsOn, 7) is { } absence && absence.Days >= Limits.ReturnLongDaysOut;
+    /// <summary>It follows an absence, or as many days without a ride, as the rule on coming back calls long.</summary>
+    public bool BackFromLongAbsence =>
+        (Calendar.AbsenceBefore(StartsOn, 7) is { } absence && absence.Days >= Limits.ReturnLongDaysOut) || DaysSinceRiding >= Limits.ReturnLongDaysOut;
 
     public bool IsLighter => Exceptions.Lighter;
 
@@ -61,4 +62,6 @@ internal sealed record WeekFrame
     public LocalDate? FirstRideOn => Past.IsEmpty ? null : Past[^1].FirstRideOn;
 
     public LoadState LoadBefore => Past.IsEmpty ? default : Past[^1].LoadAfter;
+
+    private int DaysSinceRiding => Past.SelectMany(w => w.Days).Reverse().TakeWhile(d => d.Rides.IsEmpty).Count();
 }
