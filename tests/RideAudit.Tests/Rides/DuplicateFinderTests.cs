@@ -165,5 +165,30 @@ public sealed class DuplicateFinderTests
         Assert.Equal(["c.fit", "d.fit"], forth.Kept.Select(r => r.File));
     }
 
+    [Theory]
+    [InlineData(1000, 2000)]
+    [InlineData(1001, 0)]
+    public void A_stretch_is_not_ridden_where_the_bicycle_stood_for_more_than_half_of_it(int stood, double given)
+    {
+        var watch = Recording("watch.fit", Noon, null, Flat(3000, 130));
+        watch = watch with { Grid = watch.Grid with { Standing = [(1000, 1000 + stood)] } };
+        Assert.Equal(given, Assert.Single(DuplicateFinder.Split([Even("unit.fit", 0, 1000), watch]).LeftOut).GivenSeconds);
+    }
+
+    [Fact]
+    public void A_run_and_a_ride_that_start_together_are_both_kept_in_order_of_name()
+    {
+        var split = DuplicateFinder.Split([Even("b-ride.fit", 0, 3600), Recording("a-run.fit", Noon, seconds: 3600, sport: RideSport.Other)]);
+        Assert.Equal(["a-run.fit", "b-ride.fit"], split.Kept.Select(r => r.File));
+        Assert.Empty(split.LeftOut);
+    }
+
+    [Fact]
+    public void A_recording_of_no_time_is_a_duplicate_of_none()
+    {
+        var nothing = Recording("nothing.fit", Noon + Duration.FromSeconds(60), seconds: 0) with { Grid = SampleGrid.Empty };
+        Assert.Empty(DuplicateFinder.Split([Even("ride.fit", 0, 3600), nothing]).LeftOut);
+    }
+
     private static Recording Even(string file, int at, int seconds) => Recording(file, Noon + Duration.FromSeconds(at), Flat(seconds, 200));
 }

@@ -16,6 +16,11 @@ public sealed class PackedSamplesTests
         [70_000, float.NaN],
         [0.5f, 3, float.NaN],
         [-1, 3],
+        [-1, -3],
+        [0.5f, 2.5f],
+        [1, 2, 3, 4, 5, 6, 7, 8, 9, 0.5f],
+        [1, 2, 3, 4, 5, 6, 7, 8, 9, -1],
+        [1, 2, 3, 4, 5, 6, 7, 8, 300, float.NaN],
         [1e20f, 2, 3],
     ];
 
@@ -47,6 +52,15 @@ public sealed class PackedSamplesTests
         var (power, heart) = (Flat(100_000, 280), Flat(100_000, 140));
         Assert.InRange(Held(() => PackedSamples.Of(power)), 200_000, 201_000);
         Assert.InRange(Held(() => PackedSamples.Of(heart)), 100_000, 101_000);
+    }
+
+    [Theory]
+    [InlineData(1)]
+    [InlineData(3)]
+    public void A_ride_of_any_length_that_ends_coasting_takes_no_more(int coasting)
+    {
+        var power = Blocks((100_000, 280), (coasting, 0));
+        Assert.InRange(Held(() => PackedSamples.Of(power)), 200_000, 201_000);
     }
 
     private static long Held(Func<PackedSamples> pack)

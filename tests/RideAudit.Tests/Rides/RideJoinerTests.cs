@@ -125,6 +125,37 @@ public sealed class RideJoinerTests
     [Fact]
     public void Rides_of_two_days_are_two() => Assert.Equal([600.0, 700.0], RideJoiner.Join([Even("a", 0, 600), Even("b", 86_400, 700)]).Select(r => r.ElapsedSeconds));
 
+    [Fact]
+    public void Parts_that_only_coast_count_with_one_that_measures_before_or_after_them()
+    {
+        var ride = Assert.Single(RideJoiner.Join(
+            [Even("a", 0, 60, 0), Even("b", 60, 60, 0), Even("c", 120, 600), Even("d", 720, 60, 0)]));
+        Assert.Equal(Blocks((120, 0), (600, 200), (60, 0)), ride.Grid.PowerW);
+    }
+
+    [Fact]
+    public void Distance_of_a_part_that_another_one_covers_at_first_goes_on_where_that_ends()
+    {
+        // Both at 10 m/s; the second starts 5 s after the first, and its first 5 s are the first one's.
+        Recording With(string file, int at) => Even(file, at, 10) with { Grid = Grid(Flat(10, 100)) with { Distance = [new(0, 0, 9, 90)] } };
+        var ride = Assert.Single(RideJoiner.Join([With("a", 0), With("b", 5)]));
+        Assert.Equal([new(0, 0, 9, 90), new(10, 90, 14, 130)], ride.Grid.Distance.ToArray());
+    }
+
+    [Fact]
+    public void A_recording_inside_another_one_brings_no_second_back()
+    {
+        var ride = Assert.Single(RideJoiner.Join([Even("a", 0, 1000), Even("b", 100, 100), Even("c", 500, 1000)]));
+        Assert.Equal((1500, 1500.0), (ride.Grid.Length, ride.TimerSeconds));
+    }
+
+    [Fact]
+    public void A_first_part_of_totals_alone_leaves_the_samples_of_the_next_as_they_are()
+    {
+        var ride = Assert.Single(RideJoiner.Join([Recording("a", At(0), seconds: 60) with { Grid = SampleGrid.Empty }, Even("b", 100, 600)]));
+        Assert.Equal(Flat(600, 200), ride.Grid.PowerW);
+    }
+
     private static Instant At(int second) => Noon + Duration.FromSeconds(second);
 
     private static Recording Even(string file, int at, int seconds, double watts = 200) => Recording(file, At(at), Flat(seconds, watts));

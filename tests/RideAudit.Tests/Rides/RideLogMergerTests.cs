@@ -216,6 +216,72 @@ public sealed class RideLogMergerTests
     public void A_copied_row_that_names_its_ride_speaks_of_it_again_without_a_second_ride() =>
         Assert.Single(RideLogMerger.Merge([Recorded()], [Row(60, 7) with { RideFile = "hour.fit" }, Row(60, 7) with { RideFile = "hour.fit", File = "copy.csv#2" }]));
 
+    [Fact]
+    public void A_part_is_not_spoken_of_a_second_time()
+    {
+        var merged = RideLogMerger.Merge([RaceDay()], [Row(60, 8) with { RideFile = "race.fit" }, Row(60, 9) with { File = "log.csv#3" }]);
+        Assert.Equal([("2026/warm-up.fit", 8.0), ("log.csv#3", 9.0)], merged.Select(r => (r.File, r.Rating!.Value)));
+    }
+
+    [Fact]
+    public void A_row_as_long_as_a_part_of_a_ride_that_is_spoken_of_as_a_whole_is_another_ride()
+    {
+        var merged = RideLogMerger.Merge([RaceDay()], [Row(125, 8) with { Start = new LocalTime(12, 0) }, Row(20, 3) with { File = "log.csv#3" }]);
+        Assert.Equal([("2026/warm-up.fit", 8.0), ("log.csv#3", 3.0)], merged.Select(r => (r.File, r.Rating!.Value)));
+    }
+
+    [Fact]
+    public void A_row_that_starts_hours_after_every_part_is_another_ride()
+    {
+        var merged = RideLogMerger.Merge([RaceDay()], [Row(20, 3) with { Start = new LocalTime(18, 0) }]);
+        Assert.Equal([null, 3.0], merged.Select(r => r.Rating));
+    }
+
+    [Fact]
+    public void A_row_that_names_its_ride_is_no_copy_of_one_as_long_in_another_log()
+    {
+        var evening = Assert.Single(RideJoiner.Join([Recording("evening.fit", Noon + Duration.FromHours(6), Flat(3600, 180))]));
+        var merged = RideLogMerger.Merge([Recorded(), evening], [Row(60, 5), Row(60, 8) with { RideFile = "evening.fit", File = "coach.csv#2" }]);
+        Assert.Equal([5.0, 8.0], merged.Select(r => r.Rating));
+    }
+
+    [Fact]
+    public void A_date_and_a_kind_speak_of_the_recorded_ride_of_that_day()
+    {
+        var word = Row(0, 0) with { Minutes = null, Rating = null, Kind = RideKind.Threshold };
+        Assert.Equal(RideKind.Threshold, Assert.Single(RideLogMerger.Merge([Recorded()], [word])).GivenKind);
+    }
+
+    [Fact]
+    public void A_row_for_a_file_that_is_not_there_is_a_ride_of_its_own_where_it_has_a_length()
+    {
+        var merged = RideLogMerger.Merge([Recorded()], [Row(90, 4) with { RideFile = "gone.fit", Date = Day.PlusDays(1) }]);
+        Assert.Equal([3600.0, 5400.0], merged.Select(r => r.TimerSeconds));
+    }
+
+    [Fact]
+    public void A_row_during_one_of_two_rides_speaks_of_that_one()
+    {
+        var evening = Ride(Flat(5400, 150), start: Noon + Duration.FromHours(6), file: "evening.fit");
+        var merged = RideLogMerger.Merge([Hour(), evening], [Row(20, 5) with { Start = new LocalTime(12, 35) }]);
+        Assert.Equal([5.0, null], merged.Select(r => r.Rating));
+    }
+
+    [Fact]
+    public void Two_doubtful_rows_fall_on_two_rides()
+    {
+        var brief = Ride(Flat(1200, 150), start: Noon - Duration.FromHours(3), file: "brief.fit");
+        var merged = RideLogMerger.Merge([brief, Hour()], [Row(200, 5), Row(150, 4) with { File = "log.csv#3" }]);
+        Assert.Equal([1, 1], merged.Select(r => r.Remarks.Length));
+    }
+
+    [Fact]
+    public void Of_two_rides_the_longer_one_is_meant_where_it_is_nearer_in_length()
+    {
+        var brief = Ride(Flat(3300, 150), start: Noon + Duration.FromHours(5), file: "brief.fit");
+        Assert.Equal([7.0, null], RideLogMerger.Merge([Hour(), brief], [Row(60, 7)]).Select(r => r.Rating));
+    }
+
     private static Ride Hour() => Ride(Flat(3600, 150), start: Noon, file: "hour.fit");
 
     private static Ride Recorded() => Assert.Single(RideJoiner.Join([Recording("hour.fit", Noon, Flat(3600, 150))]));

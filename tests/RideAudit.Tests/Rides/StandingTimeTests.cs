@@ -14,6 +14,9 @@ public sealed class StandingTimeTests
     }
 
     [Fact]
+    public void A_stop_at_0_after_riding_is_standing() => Assert.Equal([(10, 15)], StandingTime.Of(Blocks((10, 8), (5, 0)))!.Value.ToArray());
+
+    [Fact]
     public void Speed_that_is_0_throughout_says_nothing() => Assert.Null(StandingTime.Of(Blocks((10, 0), (5, double.NaN), (10, 0))));
 
     [Fact]
@@ -24,5 +27,12 @@ public sealed class StandingTimeTests
     {
         var inside = Assert.Single(DistanceStretch.Within([new(0, 0, 9, 90), new(20, 90, 120, 1090)], 45, 70));
         Assert.Equal(new DistanceStretch(45, 340, 69, 580), inside);
+    }
+
+    [Fact]
+    public void A_range_has_the_distance_of_its_own_seconds_alone()
+    {
+        Assert.Equal(new DistanceStretch(9, 90, 9, 90), Assert.Single(DistanceStretch.Within([new(0, 0, 9, 90)], 9, 12)));
+        Assert.Empty(DistanceStretch.Within([new(10, 100, 19, 190)], 0, 10));
     }
 }

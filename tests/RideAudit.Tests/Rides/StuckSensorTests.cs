@@ -103,6 +103,43 @@ public sealed class StuckSensorTests
             Assert.Equal(seen, StuckSensors.AnyStandsStill([.. Noisy(start, 200), .. Flat(seconds, 250), .. Noisy(400, 200)]));
     }
 
+    [Fact]
+    public void Three_targets_one_right_after_the_other_are_a_trainers() =>
+        Assert.Equal(0, Build(Blocks((300, 150), (300, 200), (300, 250)), cadence: Noisy(900, 88)).StuckPowerSeconds);
+
+    [Theory]
+    [InlineData(30, 0)]
+    [InlineData(31, 900)]
+    public void From_one_target_to_the_next_a_trainer_takes_half_a_minute_at_most(int step, int stuck)
+    {
+        float[] power = [.. Flat(300, 150), .. Noisy(step, 175), .. Flat(300, 200), .. Noisy(step, 225), .. Flat(300, 250)];
+        Assert.Equal(stuck, Build(power, cadence: Noisy(power.Length, 88)).StuckPowerSeconds);
+    }
+
+    [Fact]
+    public void A_minute_at_0_W_is_no_target() =>
+        Assert.Equal(800, Build(Blocks((400, 225), (60, 0), (400, 225)), cadence: Noisy(860, 88)).StuckPowerSeconds);
+
+    [Fact]
+    public void No_trainer_sets_a_heart_rate()
+    {
+        var built = Build(Noisy(900, 200), cadence: Noisy(900, 88), heart: Blocks((300, 120), (300, 130), (300, 140)));
+        Assert.Equal((900, null), (built.StuckHeartRateSeconds, built.Grid.HeartRateBpm));
+    }
+
+    [Fact]
+    public void A_cadence_that_is_another_one_after_a_silence_has_changed() =>
+        Assert.Equal(300, Build(Flat(300, 243), cadence: Blocks((140, 85), (20, double.NaN), (140, 86))).StuckPowerSeconds);
+
+    [Theory]
+    [InlineData(150, 0)]
+    [InlineData(151, 300)]
+    public void At_0_W_a_meter_is_dead_where_the_rider_pedals_for_more_than_half_of_the_time(int pedalled, int stuck)
+    {
+        float[] cadence = [.. Noisy(600 + pedalled, 85), .. Flat(300 - pedalled, 0)];
+        Assert.Equal(stuck, Build([.. Noisy(600, 220), .. Flat(300, 0)], cadence: cadence).StuckPowerSeconds);
+    }
+
     private static GriddedTrack Build(float[] power, float[]? cadence = null, float[]? speed = null, float[]? heart = null) => GridBuilder.Build(new Track
     {
         Seconds = [.. Enumerable.Range(0, power.Length)],
