@@ -49,9 +49,9 @@ public sealed class PackedSamplesTests
     [Fact]
     public void Power_takes_two_bytes_a_second_and_heart_rate_one()
     {
-        var (power, heart) = (Flat(100_000, 280), Flat(100_000, 140));
-        Assert.InRange(Held(() => PackedSamples.Of(power)), 200_000, 201_000);
-        Assert.InRange(Held(() => PackedSamples.Of(heart)), 100_000, 101_000);
+        var (power, heart) = (Flat(10_000, 280), Flat(10_000, 140));
+        Assert.InRange(Held(() => PackedSamples.Of(power)), 20_000, 20_200);
+        Assert.InRange(Held(() => PackedSamples.Of(heart)), 10_000, 10_200);
     }
 
     [Theory]
@@ -59,11 +59,14 @@ public sealed class PackedSamplesTests
     [InlineData(3)]
     public void A_ride_of_any_length_that_ends_coasting_takes_no_more(int coasting)
     {
-        var power = Blocks((100_000, 280), (coasting, 0));
-        Assert.InRange(Held(() => PackedSamples.Of(power)), 200_000, 201_000);
+        var power = Blocks((10_000, 280), (coasting, 0));
+        Assert.InRange(Held(() => PackedSamples.Of(power)), 20_000, 20_200);
     }
 
-    private static long Held(Func<PackedSamples> pack)
+    /// <summary>The middle one of five: what else the runtime does meanwhile may be counted with one.</summary>
+    private static long Held(Func<PackedSamples> pack) => Enumerable.Range(0, 5).Select(_ => HeldOnce(pack)).Order().ElementAt(2);
+
+    private static long HeldOnce(Func<PackedSamples> pack)
     {
         pack();
         var before = GC.GetAllocatedBytesForCurrentThread();

@@ -23,7 +23,7 @@ public sealed class RecordingCutTests
     [Fact]
     public void Distance_counts_from_the_first_second_that_is_left()
     {
-        // 10 m/s throughout: 500 m and 200 m were ridden before the two stretches, and 1000 m had the recording at the first.
+        // At 10 m/s the first stretch begins at 1000 m of the recording, the second at 1700 m.
         var cut = RecordingCut.To(Paused(), [new(NoonSecond + 50, NoonSecond + 100), new(NoonSecond + 320, NoonSecond + 400)]);
         Assert.Equal([new(0, 0, 49, 490), new(50, 700, 129, 1490)], cut.Grid.Distance.ToArray());
     }
