@@ -16,7 +16,7 @@ internal static class TimerIntervals
     {
         var first = samples.Seconds[0];
         var last = samples.Seconds[samples.Count - 1];
-        var intervals = new List<TimerInterval>();
+        var running = new List<(long Start, long End)>();
         // Tolerant of a first event that is a stop and of a last start that has none.
         var ordered = track.TimerEvents.OrderBy(e => e.Second).ToArray();
         long? runningSince = ordered[0].Starts ? null : first;
@@ -28,15 +28,27 @@ internal static class TimerIntervals
                 continue;
             }
             if (runningSince is { } since && timer.Second > since)
-                Add(intervals, since, timer.Second, samples);
+                Run(since, timer.Second);
             runningSince = null;
         }
         if (runningSince is { } open && last >= open)
-            Add(intervals, open, last + 1, samples);
+            Run(open, last + 1);
+        var intervals = new List<TimerInterval>();
+        foreach (var (start, end) in running)
+            Add(intervals, start, end, samples);
         foreach (var interval in intervals)
             if (samples.AnyIn(interval.Start, interval.End))
                 return intervals;
         return FromGaps(track, samples);
+
+        // A stop and a start in the same second are no pause.
+        void Run(long start, long end)
+        {
+            if (running is [.., var before] && before.End == start)
+                running[^1] = (before.Start, end);
+            else
+                running.Add((start, end));
+        }
     }
 
     /// <summary>A sample stands for the second that starts at it; where a device stamps the second's end, the interval is read that way round.</summary>

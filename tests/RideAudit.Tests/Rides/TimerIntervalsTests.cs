@@ -48,8 +48,9 @@ public sealed class TimerIntervalsTests
             PowerW = [101, 102, 103, 104, 105, 106, 107, 108, 109, 110],
             TimerEvents = [new(0, true), new(5, false), new(5, true), new(10, false)],
         });
-        // Whether the last one counts is left open.
-        Assert.Equal([101f, 102, 103, 104, 105, 106, 107, 108, 109], built.Grid.PowerW!.Take(9));
+        Assert.Equal([101f, 102, 103, 104, 105, 106, 107, 108, 109, 110], built.Grid.PowerW!);
+        Assert.Equal([new GridSegment(0, 10, 0)], built.Grid.Segments.ToArray());
+        Assert.Equal((10.0, 10.0), (built.TimerSeconds, built.ElapsedSeconds));
     }
 
     [Fact]
