@@ -2,6 +2,7 @@ using NodaTime;
 using RideAudit.Ingest;
 using RideAudit.Next;
 using RideAudit.Plan;
+using RideAudit.Plan.Table;
 using RideAudit.Review;
 using RideAudit.Tests.Ingest;
 using RideAudit.Units;
@@ -55,6 +56,20 @@ public sealed class NextStartTests
     {
         var start = NextStart.Of(Log("2026-06-16"), Regular with { Plan = Regular.Plan with { WeekStartsOn = IsoDayOfWeek.Sunday } }, On(Monday));
         Assert.Equal((Monday.PlusDays(-1), 1), (start.StartsOn, start.Ridden.Length));
+    }
+
+    [Theory]
+    [InlineData(0)]
+    [InlineData(17)]
+    public void A_programme_has_one_to_sixteen_weeks(int weeks) =>
+        Assert.Throws<ArgumentOutOfRangeException>(() => NextBuilder.Build(Log(""), Regular, On(Monday), weeks));
+
+    [Fact]
+    public void Rows_of_a_plan_table_stand_in_what_is_laid_out()
+    {
+        var table = PlanTable.Merge([PlanTableReader.Read("date,kind,minutes,session\n2026-06-23,high,60,track\n", "plan.csv")]);
+        var week = NextBuilder.Build(Log(""), Regular, On(Monday), 1, table).Weeks.Single();
+        Assert.Equal(("track", true), (week.Days[1].Sessions.Single().Session, week.Days[1].Sessions.Single().Stands));
     }
 
     private static ReviewRequest On(LocalDate asOf) => new() { Today = asOf, AsOf = asOf };

@@ -98,6 +98,24 @@ internal sealed record SketchedRider
         ["planned for two weeks"] = new(6.5, Experience.Regular, Free(0, 60, 60, 60, 0, 180, 90)) { Past = Usual, Written = "- H60 E60 T60 - L150 E60 - H60 H60 - E30+R30 V120 E60 - - - - - - -" },
         ["planned from nothing"] = new(6.5, Experience.Regular, Free(0, 60, 60, 60, 0, 180, 90)) { Written = "- - - - - - - - H60 E60 T60 - L150 E60", Excepted = [Out(9, 9, ExceptionKind.Ill)] },
         ["planned lighter"] = new(6.5, Experience.Regular, Free(0, 60, 60, 60, 0, 180, 90)) { Past = Usual, Planned = "- H60 E40 - - E60 E40 - H60 E60 T60 - L180 E60", PlannedLighter = true },
+        ["event yesterday, club ride today"] = new(6.5, Experience.Regular, Free(90, 60, 60, 60, 0, 180, 90))
+        {
+            Past = [.. Usual, "- H60 - - - E45 V150"], Excepted = [Out(-1, -1, ExceptionKind.Event)], Fixed = [new FixedRide(IsoDayOfWeek.Monday, PlannedKind.Endurance, 60, "club ride"), new FixedRide(IsoDayOfWeek.Thursday, PlannedKind.Endurance, 60, "club ride")],
+        },
+        ["event on Sunday, free before it"] = new(6.5, Experience.Regular, Free(0, 120, 120, 60, 90, 45, 90)) { Past = Usual, Excepted = [Out(6, 6, ExceptionKind.Event)] },
+        ["two days of habit"] = new(5, Experience.Regular) { Past = ["2 x - - L200 - - - E60", "- - E120 - - - E40"] },
+        ["away from Wednesday"] = new(6.5, Experience.Regular, Free(60, 60, 60, 60, 0, 180, 90)) { Past = Usual, Excepted = [Out(2, 4, ExceptionKind.Away)] },
+        ["away, event next week"] = new(6.5, Experience.Regular, Free(0, 60, 60, 60, 0, 180, 90)) { Past = Usual, Excepted = [Out(1, 2, ExceptionKind.Away), Out(12, 12, ExceptionKind.Event)] },
+        ["away, lighter is due"] = new(6.5, Experience.Regular, Free(0, 60, 60, 60, 0, 180, 90)) { Past = ["9 x - H60 E60 T60 - L150 E60"], Excepted = [Out(1, 2, ExceptionKind.Away)] },
+        ["begun, lighter is due"] = new(12, Experience.Regular, Free(0, 60, 60, 60, 0, 180, 90)) { Past = ["9 x - H60 E60 T60 - L150 E60"], Ridden = "- H60" },
+        ["lighter in a step"] = new(8.5, Experience.Regular, Free(0, 60, 60, 60, 0, 180, 120)) { Past = ["9 x - H60 E60 T60 - L150 -"] },
+        ["test after days away"] = new(6.5, Experience.Regular, Free(0, 75, 60, 60, 0, 180, 90)) { Past = [.. Usual, "- H60 - - - L150 E60"], Excepted = [Out(-5, -3, ExceptionKind.Away)], TestDue = true },
+        ["by history, began late"] = new(null, Experience.Regular) { Past = ["- - - - - - E60", "2 x - H60 E60 - - L140 -"] },
+        ["begun, no day apart"] = new(5, Experience.Racing, Free(0, 60, 0, 60, 60, 0, 60))
+        {
+            Past = Usual, Planned = "- H60 - - - - -", Ridden = "- - - T60", Fixed = [new FixedRide(IsoDayOfWeek.Saturday, PlannedKind.Threshold, 90, "club ride")],
+        },
+        ["begun, long to the minute"] = new(6.5, Experience.Regular, Free(0, 60, 75, 60, 60, 210, 180)) { Past = Usual, Planned = "- H60 - - - L180 -", Ridden = "- H60 - - - -" },
         ["heart rate alone"] = new(5.5, Experience.Regular, Free(0, 60, 60, 60, 0, 150, 0)) { Past = ["4 x - H60 E60 T60 - L120 -"], WithoutPower = true },
         ["by history"] = new(null, Experience.Regular) { Past = ["4 x - H60 E60 - - L140 -"] },
         ["by its days"] = new(6, Experience.Regular) { Past = ["2 x - H60 E60 T60 - L150 -"], Days = "Tue Thu Sat Sun" },
@@ -144,7 +162,7 @@ internal sealed record SketchedRider
             Exceptions = [.. Excepted],
             FixedRides = [.. Fixed],
             Sessions = [.. Own],
-            Thresholds = WithoutPower ? [field.Thresholds[0] with { Power = null }] : field.Thresholds,
+            Thresholds = [field.Thresholds[0] with { From = TestDue ? Monday.PlusDays(-42) : field.Thresholds[0].From, Power = WithoutPower ? null : field.Thresholds[0].Power }],
         };
     }
 
