@@ -100,7 +100,9 @@ internal sealed record SketchedRider
         ["planned lighter"] = new(6.5, Experience.Regular, Free(0, 60, 60, 60, 0, 180, 90)) { Past = Usual, Planned = "- H60 E40 - - E60 E40 - H60 E60 T60 - L180 E60", PlannedLighter = true },
         ["event yesterday, club ride today"] = new(6.5, Experience.Regular, Free(90, 60, 60, 60, 0, 180, 90))
         {
-            Past = [.. Usual, "- H60 - - - E45 V150"], Excepted = [Out(-1, -1, ExceptionKind.Event)], Fixed = [new FixedRide(IsoDayOfWeek.Monday, PlannedKind.Endurance, 60, "club ride"), new FixedRide(IsoDayOfWeek.Thursday, PlannedKind.Endurance, 60, "club ride")],
+            Past = [.. Usual, "- H60 - - - E45 V150"],
+            Excepted = [Out(-1, -1, ExceptionKind.Event)],
+            Fixed = [new FixedRide(IsoDayOfWeek.Monday, PlannedKind.Endurance, 60, "club ride"), new FixedRide(IsoDayOfWeek.Thursday, PlannedKind.Endurance, 60, "club ride")],
         },
         ["event on Sunday, free before it"] = new(6.5, Experience.Regular, Free(0, 120, 120, 60, 90, 45, 90)) { Past = Usual, Excepted = [Out(6, 6, ExceptionKind.Event)] },
         ["two days of habit"] = new(5, Experience.Regular) { Past = ["2 x - - L200 - - - E60", "- - E120 - - - E40"] },
@@ -113,7 +115,10 @@ internal sealed record SketchedRider
         ["by history, began late"] = new(null, Experience.Regular) { Past = ["- - - - - - E60", "2 x - H60 E60 - - L140 -"] },
         ["begun, no day apart"] = new(5, Experience.Racing, Free(0, 60, 0, 60, 60, 0, 60))
         {
-            Past = Usual, Planned = "- H60 - - - - -", Ridden = "- - - T60", Fixed = [new FixedRide(IsoDayOfWeek.Saturday, PlannedKind.Threshold, 90, "club ride")],
+            Past = Usual,
+            Planned = "- H60 - - - - -",
+            Ridden = "- - - T60",
+            Fixed = [new FixedRide(IsoDayOfWeek.Saturday, PlannedKind.Threshold, 90, "club ride")],
         },
         ["begun, long to the minute"] = new(6.5, Experience.Regular, Free(0, 60, 75, 60, 60, 210, 180)) { Past = Usual, Planned = "- H60 - - - L180 -", Ridden = "- H60 - - - -" },
         ["heart rate alone"] = new(5.5, Experience.Regular, Free(0, 60, 60, 60, 0, 150, 0)) { Past = ["4 x - H60 E60 T60 - L120 -"], WithoutPower = true },
