@@ -40,7 +40,7 @@ public sealed class LayoutTextTests
     public void What_is_said_of_a_plan_is_what_was_approved(string name)
     {
         var (sketched, start) = (SketchedRider.All[name], SketchedRider.All[name].Begins);
-        Check($"plan: {name}", PlanCheck.Judge(start, sketched.Rider, sketched.Table, 2), sketched.Rider, start.Past.Length);
+        Check($"plan: {name}", PlanCheck.Judge(start, sketched.Rider, sketched.Table, 3), sketched.Rider, start.Past.Length);
     }
 
     private static void Check(string name, NextDocument document, Rider rider, int weeksBefore)
@@ -61,13 +61,13 @@ public sealed class LayoutTextTests
             $"\n{week.StartsOn:yyyy-MM-dd} from {week.From:yyyy-MM-dd}: {week.Hours:0.##} h of {week.AskedHours:0.##} ({week.AskedOtherwise:0.##}), {week.ExpectedStress:0.0} points, long ride {week.LongRideMinutes}, {week.Exception} {(week.ProposedLighter ? "lighter" : "")}");
         foreach (var day in week.Days)
         {
-            yield return string.Create(CultureInfo.InvariantCulture, $"{day.Date:ddd} {day.Kind} {day.Exception} {(day.RiddenMinutes > 0 ? day.RiddenMinutes : null)}");
+            yield return string.Create(CultureInfo.InvariantCulture, $"{day.Date:ddd} {day.Kind} {day.Exception} {(day.RiddenMinutes > 0 ? day.RiddenMinutes : null)} {(day.RiddenStress > 0 ? day.RiddenStress : null):0.0}");
             foreach (var s in day.Sessions)
                 yield return string.Create(CultureInfo.InvariantCulture,
                     $"  {s.Kind} {s.Minutes} ({s.MinutesFrom} to {s.MinutesTo}) {s.Session}, {s.ExpectedStress:0.0} points{(s.Stands ? ", stands" : "")}, {s.CalledFor} {s.Sentence}");
         }
         foreach (var finding in week.Verdicts.Where(v => v.Verdict != Verdict.Kept))
-            yield return $"{finding.Rule} {finding.Verdict}: {finding.Sentence}";
+            yield return $"{finding.Rule} {finding.Verdict}: {finding.Sentence} {string.Join(", ", finding.Occurrences.SelectMany(o => o.Rides))}";
         if (week.GaveWay is { } gave)
             yield return $"gave way: {string.Join(' ', gave.Rules)}: {gave.Sentence}";
         if (week.SmallestChange is { } change)

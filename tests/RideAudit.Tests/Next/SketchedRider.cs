@@ -121,6 +121,40 @@ internal sealed record SketchedRider
             Fixed = [new FixedRide(IsoDayOfWeek.Saturday, PlannedKind.Threshold, 90, "club ride")],
         },
         ["begun, long to the minute"] = new(6.5, Experience.Regular, Free(0, 60, 75, 60, 60, 210, 180)) { Past = Usual, Planned = "- H60 - - - L180 -", Ridden = "- H60 - - - -" },
+        ["no high of late"] = new(6.5, Experience.Regular, Free(0, 60, 60, 60, 0, 180, 90)) { Past = [.. Usual, "2 x - T60 E60 - - L150 E60"] },
+        ["a week off of late"] = new(9, Experience.Regular, Free(0, 60, 60, 60, 60, 240, 120)) { Past = [.. Usual, "- - - - - - -", "- H60 E60 T60 - L150 E60"] },
+        ["no threshold on top"] = new(7, Experience.Regular, Free(0, 60, 60, 60, 60, 180, 120)) { Past = Usual, Limit = "threshold_days_on_top" },
+        ["club run and coffee"] = new(7, Experience.Regular, Free(0, 60, 60, 60, 60, 120, 0))
+        {
+            Past = Usual,
+            Fixed = [new FixedRide(IsoDayOfWeek.Sunday, PlannedKind.Endurance, 160, "club run"), new FixedRide(IsoDayOfWeek.Sunday, PlannedKind.Recovery, 30, null), new FixedRide(IsoDayOfWeek.Wednesday, PlannedKind.Recovery, 30, null), new FixedRide(IsoDayOfWeek.Wednesday, PlannedKind.High, 60, "track")],
+        },
+        ["three of the coach’s own"] = new(6.5, Experience.Racing, Free(0, 75, 60, 75, 0, 180, 90))
+        {
+            Past = Usual,
+            Own =
+            [
+                Session("hill repeats", PlannedKind.High, 60, "20 min easy, 5 x 4 min 110-115 %, 3 min easy between, easy to the end"), Session("short hills", PlannedKind.High, 60, "20 min easy, 10 x 1 min 118-124 %, 1 min easy between, easy to the end"),
+                Session("river sprints", PlannedKind.High, 60, "20 min easy, 6 x 3 min 112-116 %, 3 min easy between, easy to the end"),
+            ],
+        },
+        ["written by a coach"] = new(6.5, Experience.Regular, Free(0, 60, 60, 60, 60, 180, 90))
+        {
+            Past = Usual,
+            PlanText = """
+                date,kind,minutes,session,note,stress,blocks
+                2026-06-22,rest,,,,,
+                2026-06-23,high,60,four fours,,,
+                2026-06-24,endurance,60,,easy by the river,,
+                2026-06-24,recovery,30,,,,
+                2026-06-24,recovery,20,,,,
+                2026-06-25,threshold,70,hill tempo,,80,"15 min easy, 3 x 10 min 88-92 %, 5 min easy between, easy to the end"
+                2026-06-26,high,50,,,,"15 min easy, 5 x 3 min 110-115 %, 3 min easy between, easy to the end"
+                2026-06-28,event,,town race,,,
+                2026-07-07,endurance,60,,,,
+                2026-07-12,long,150,two hours and a half,,,
+                """,
+        },
         ["heart rate alone"] = new(5.5, Experience.Regular, Free(0, 60, 60, 60, 0, 150, 0)) { Past = ["4 x - H60 E60 T60 - L120 -"], WithoutPower = true },
         ["by history"] = new(null, Experience.Regular) { Past = ["4 x - H60 E60 - - L140 -"] },
         ["by its days"] = new(6, Experience.Regular) { Past = ["2 x - H60 E60 T60 - L150 -"], Days = "Tue Thu Sat Sun" },
@@ -139,6 +173,10 @@ internal sealed record SketchedRider
     private bool PlannedLighter { get; init; }
 
     private string Written { get; init; } = "";
+
+    private string PlanText { get; init; } = "";
+
+    private string Limit { get; init; } = "";
 
     private string Days { get; init; } = "";
 
@@ -163,7 +201,12 @@ internal sealed record SketchedRider
     {
         get => field with
         {
-            Plan = field.Plan with { WeekStartsOn = FirstDay, Days = [.. Days.Split(' ', StringSplitOptions.RemoveEmptyEntries).Select(d => Enum.GetValues<IsoDayOfWeek>().Single(v => v.ToString().StartsWith(d, StringComparison.Ordinal)))] },
+            Plan = field.Plan with
+            {
+                LimitOverrides = Limit.Length == 0 ? field.Plan.LimitOverrides : field.Plan.LimitOverrides.Add(Limit, 0),
+                WeekStartsOn = FirstDay,
+                Days = [.. Days.Split(' ', StringSplitOptions.RemoveEmptyEntries).Select(d => Enum.GetValues<IsoDayOfWeek>().Single(v => v.ToString().StartsWith(d, StringComparison.Ordinal)))],
+            },
             Exceptions = [.. Excepted],
             FixedRides = [.. Fixed],
             Sessions = [.. Own],
@@ -178,7 +221,7 @@ internal sealed record SketchedRider
         {
             var (sheet, _) = PlanTableWriter.Update(PlanSheet.New("plan.csv"), [.. Rows(Planned, PlannedLighter ? ExceptionKind.Lighter : null)], Start, Start.PlusDays(6));
             var byHand = string.Join('\n', Rows(Written, null).Where(r => !r.IsRest).Select(r => string.Create(CultureInfo.InvariantCulture, $"{r.Date:uuuu-MM-dd},{r.Kind.ToString().ToLowerInvariant()},{r.Minutes}")));
-            return PlanTable.Merge([PlanTableReader.Read(PlanTableWriter.Write(sheet), "plan.csv"), PlanTableReader.Read($"date,kind,minutes\n{byHand}", "by-hand.csv")]);
+            return PlanTable.Merge([PlanTableReader.Read(PlanTableWriter.Write(sheet), "plan.csv"), PlanTableReader.Read(PlanText.Length > 0 ? PlanText : $"date,kind,minutes\n{byHand}", "by-hand.csv")]);
         }
     }
 
