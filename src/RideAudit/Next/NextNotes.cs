@@ -35,7 +35,7 @@ internal static class NextNotes
         var first = frame.Calendar.EventDays(frame.StartsOn)[0];
         var hard = Days(r => r.IsHard);
         var openers = Days(r => r.Purpose == SessionPurpose.Openers);
-        string[] with = [.. hard.Length > 0 ? [$"one hard session on {Shown.List(hard)}"] : Array.Empty<string>(), .. openers.Length > 0 ? [$"openers on {Shown.List(openers)}"] : Array.Empty<string>()];
+        string[] with = [.. hard.Length > 0 ? [$"{(hard.Length == 1 ? "one hard session" : "hard sessions")} on {Shown.List(hard)}"] : Array.Empty<string>(), .. openers.Length > 0 ? [$"openers on {Shown.List(openers)}"] : Array.Empty<string>()];
         var before = first == frame.StartsOn ? "" : $"Riding before the event is short{(hard.Length > 0 ? "" : " and easy")}{(with.Length > 0 ? $", with {Shown.List(with)}" : "")}; ";
         return Shown.Capital($"{before}the day after it is for rest.");
 
