@@ -8,6 +8,8 @@ namespace RideAudit.Tests.Next;
 /// <summary>What a layout starts from: the aim, what each day allows, the patterns a coach likes best and the minutes they are given, as a reader has approved them.</summary>
 public sealed class FrameTextTests
 {
+    private const int FewPatterns = 250;
+
     // Of the hours aimed at, with steps back in the hard sessions and recovery rides in place of easy ones.
     private static readonly (double Share, int Back, int Recoveries)[] Fillings = [(1, 0, 0), (1.2, 1, 1), (0.6, 3, 0)];
 
@@ -28,15 +30,21 @@ public sealed class FrameTextTests
             text.Append(CultureInfo.InvariantCulture, $"{d.Date:ddd} {d.Exception} {(d.Ridden is { } ridden ? $"ridden {ridden.Kind} {ridden.RideSeconds / 60:0}" : $"{d.MostMinutes} of {d.Free}")}{Word(!d.MayBeHard, "not hard")}{Word(!d.MayBeHigh, "not high")}{string.Concat(d.Standing.Select(s => $" stands {s.Kind} {s.Minutes} {s.Name}"))}\n");
         var patterns = PatternSearch.Of(frame).ToArray();
         text.Append(CultureInfo.InvariantCulture, $"\n{patterns.Length} patterns, the last {patterns[^1].Taste:0.000}, on average {patterns.Average(p => p.Taste):0.000}\n");
-        var minutes = new WeekMinutes(frame, new SessionChoice(frame));
+        if (patterns.Length <= FewPatterns)
+            text.Append(CultureInfo.InvariantCulture, $"{new WeekSearch(frame).Find()?.Tried} layouts tried before one is the best\n");
+        var (minutes, judge) = (new WeekMinutes(frame, new SessionChoice(frame)), new WeekJudge(frame));
         foreach (var (taste, pattern) in patterns.Take(2).Concat(patterns.Skip(2).Where((_, i) => i % (patterns.Length / 3 + 1) == 0)))
         {
             text.Append(CultureInfo.InvariantCulture, $"{taste:0.000} {string.Join(' ', pattern)}\n");
             foreach (var (share, back, recoveries) in Fillings)
-                text.Append(CultureInfo.InvariantCulture, $"  {share:0.0} {(minutes.Fill(pattern, (int)(share * frame.Aim.Minutes), back, recoveries) is { } rides ? Line(rides) : "fits no day")}\n");
+                text.Append(CultureInfo.InvariantCulture, $"  {share:0.0} {(minutes.Fill(pattern, (int)(share * frame.Aim.Minutes), back, recoveries) is { } rides ? $"{Line(rides)} ({Judged(rides, judge)})" : "fits no day")}\n");
         }
         Golden.Check("frames.txt", name, text.ToString());
     }
+
+    // What the rules weigh, on paper and on uneven roads, and those that it does not keep.
+    private static string Judged(ImmutableArray<ImmutableArray<StockRide>> rides, WeekJudge judge) =>
+        string.Create(CultureInfo.InvariantCulture, $"{judge.Weigh(judge.Facts(rides.AsSpan()), rides.AsSpan())} {string.Join(' ', judge.Wanting(rides.AsSpan()).Select(r => r.Id))}").TrimEnd();
 
     private static string Word(bool isSo, string word) => isSo ? $" {word}" : "";
 

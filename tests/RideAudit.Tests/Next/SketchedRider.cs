@@ -155,6 +155,13 @@ internal sealed record SketchedRider
                 2026-07-12,long,150,two hours and a half,,,
                 """,
         },
+        ["usual, from Wednesday"] = new(6.5, Experience.Regular, Free(60, 60, 60, 60, 0, 180, 90)) { Past = ["3 x E60 T60 - L150 E60 - H60"], FirstDay = IsoDayOfWeek.Wednesday },
+        ["usual, from Tuesday"] = new(6.5, Experience.Regular, Free(60, 60, 60, 60, 0, 180, 90)) { Past = ["3 x H60 E60 T60 - L150 E60 -"], FirstDay = IsoDayOfWeek.Tuesday },
+        ["longer long ago"] = new(7, Experience.Regular, Free(0, 60, 60, 60, 0, 240, 90)) { Past = ["2 x - H60 E60 T60 - L210 E60", "- H60 E45 - - E60 -", "2 x - H60 E60 T60 - L120 E60", "- H60 E45 - - E60 -", "- H60 E60 T60 - L110 E60"] },
+        ["hard long ago"] = new(6.5, Experience.Regular, Free(0, 75, 60, 75, 0, 180, 90)) { Past = ["- H90 E60 T90 - L150 E60", "2 x - E60 E60 - - L150 E60", "- E60 E45 - - E60 -"] },
+        ["no threshold of late"] = new(6.5, Experience.Regular, Free(0, 75, 60, 75, 0, 180, 90)) { Past = ["2 x - H60 E60 H60 - L150 E60", "- H60 E45 - - E60 -", "- H60 E60 H60 - L150 E60"] },
+        ["a week idle"] = new(6.5, Experience.Regular, Free(0, 60, 60, 60, 0, 180, 90)) { Past = [.. Usual, "- - - - - - -"] },
+        ["six days idle"] = new(6.5, Experience.Regular, Free(0, 60, 60, 60, 0, 180, 90)) { Past = [.. Usual, "E60 - - - - - -"] },
         ["heart rate alone"] = new(5.5, Experience.Regular, Free(0, 60, 60, 60, 0, 150, 0)) { Past = ["4 x - H60 E60 T60 - L120 -"], WithoutPower = true },
         ["by history"] = new(null, Experience.Regular) { Past = ["4 x - H60 E60 - - L140 -"] },
         ["by its days"] = new(6, Experience.Regular) { Past = ["2 x - H60 E60 T60 - L150 -"], Days = "Tue Thu Sat Sun" },
@@ -249,7 +256,7 @@ internal sealed record SketchedRider
         : BandsAlone ? ride with { AtThresholdShare = null, AtHighShare = null, BoutSeconds = 0 }
         : ride;
 
-    private LocalDate Start => Monday.PlusDays(FirstDay == IsoDayOfWeek.Sunday ? -1 : 0);
+    private LocalDate Start => Monday.PlusDays(1).Previous(FirstDay);
 
     private static IEnumerable<string> Repeated(string line) =>
         line.Split(" x ") is [var times, var week] ? Enumerable.Repeat(week, int.Parse(times, CultureInfo.InvariantCulture)) : [line];
