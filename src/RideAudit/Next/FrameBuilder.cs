@@ -122,7 +122,7 @@ internal sealed class FrameBuilder(Rider rider, PlanTable table, LocalDate? anew
             : frame.Calendar.ShareAsked(frame.StartsOn, limits.LighterWeekFactor);
         var returns = frame.BackFromLongAbsence;
         if (returns && ordinary.Length > 0)
-            hours = Math.Min(hours, ReturnShare * ordinary.Average(w => w.Hours));
+            hours = Math.Min(hours, ReturnShare * ordinary.Where(w => w.Hours > 0).Average(w => w.Hours));
         else if (frame.BackFromIllness)
             hours *= AfterIllnessShare;
         // The event comes on top of the short rides around it.
