@@ -32,7 +32,8 @@ public sealed class FindingTextTests
         var known = new HashSet<string>();
         foreach (var (name, review) in Weeks)
         {
-            var lines = Lines(rule.Judge(review)).Prepend($"asks: {rule.Ask(review.Plan)}").Where(known.Add).ToArray();
+            var finding = rule.Judge(review);
+            var lines = Lines(finding).Prepend($"asks: {rule.Ask(review.Plan)}").Concat(Effects(rule, finding)).Where(known.Add).ToArray();
             if (lines.Length > 0)
                 said.Append(CultureInfo.InvariantCulture, $"{name}\n{string.Concat(lines.Select(l => $"  {l}\n"))}");
         }
@@ -86,6 +87,10 @@ public sealed class FindingTextTests
 
     private static WeekFacts Ridden(WeekFacts week, Func<RideFigures, RideFigures> change) =>
         WeekFacts.Build([.. week.Days.Select(d => DayFacts.Build(d.Date, d.Rides.Select(change)))], week.LoadBefore, week.FirstRideOn, week.Exception, week.DaysThatCount);
+
+    // What riding another ride did to the rule, where it is not kept.
+    private static IEnumerable<string> Effects(Rule rule, Finding finding) => finding.Verdict is not (Verdict.Watch or Verdict.Broken) ? []
+        : finding.Occurrences.SelectMany(o => o.Dates).Select(d => (NodaTime.LocalDate?)d).Append(null).Select(d => $"did: {rule.Effect(finding, d)}");
 
     private static IEnumerable<string> Lines(Finding finding)
     {
