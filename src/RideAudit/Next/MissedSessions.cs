@@ -30,7 +30,7 @@ internal static class MissedSessions
     {
         var what = $"{What(missed)} was not ridden";
         var day = Enumerable.Range(0, 7).FirstOrDefault(
-            i => frame.Days[i].Ridden is null && !taken.Contains(frame.Days[i].Date) && layout.Rides[i].Any(r => r.Kind == missed.Kind) && table.On(frame.Days[i].Date).All(s => s.Kind != missed.Kind), -1);
+            i => frame.Days[i] is { Ridden: null, Standing.IsEmpty: true } && !taken.Contains(frame.Days[i].Date) && layout.Rides[i].Any(r => r.Kind == missed.Kind) && table.On(frame.Days[i].Date).All(s => s.Kind != missed.Kind), -1);
         if (day >= 0)
         {
             taken.Add(frame.Days[day].Date);

@@ -11,11 +11,7 @@ internal static class NextNotes
     public static IEnumerable<string> Of(WeekFrame frame, Layout layout)
     {
         if (frame.ProposedLighter)
-        {
-            yield return frame.Calendar.EventDays(frame.StartsOn.PlusDays(7)).IsEmpty
-                ? "This week is laid out as lighter, for no week of late was."
-                : "This week is laid out as lighter, for the next one holds an event.";
-        }
+            yield return Lighter(frame, layout);
         if (frame.Exceptions.Event)
             yield return Event(frame, layout);
         if (Return(frame) is { } back)
@@ -28,6 +24,14 @@ internal static class NextNotes
             yield return "A test is due: six weeks without one are enough for a threshold to change.";
         else if (frame is { TestDue: true, TestWaited: false, IsLighter: false })
             yield return $"A test is due; it takes {Shown.Length(SessionLibrary.Test.ShortestDay * 60)}, and this week has no place for it.";
+    }
+
+    private static string Lighter(WeekFrame frame, Layout layout)
+    {
+        var why = frame.Calendar.EventDays(frame.StartsOn.PlusDays(7)).IsEmpty ? "no week of late was" : "the next one holds an event";
+        return layout.Facts.Hours > frame.Plan.AskedHours * (1 + frame.Limits.HoursWatchMargin)
+            ? $"This week should be lighter, for {why}: {Shown.Hours(frame.Plan.AskedHours)}. The rides that stand make it {Shown.Hours(layout.Facts.Hours)}."
+            : $"This week is laid out as lighter, for {why}.";
     }
 
     private static string Event(WeekFrame frame, Layout layout)
