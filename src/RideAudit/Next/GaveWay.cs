@@ -34,7 +34,8 @@ internal static class GaveWay
             return "the hours planned are more than a step from those ridden of late, and they grow in steps";
         if (frame.Days.Any(d => d.Ridden is not null))
             return "it lies in the days of this week that are over";
-        return frame.Days.Any(d => d.Exception is not null and not ExceptionKind.Lighter) ? "the days out leave no other" : "it lies in the weeks ridden before this one";
+        var isBack = frame.BackFromIllness || frame.BackFromLongAbsence;
+        return !isBack && frame.Days.Any(d => d.Exception is not null and not ExceptionKind.Lighter) ? "the days out leave no other" : "it lies in the weeks ridden before this one";
     }
 
     private static bool Helps(WeekFrame frame, Rule[] wanting)

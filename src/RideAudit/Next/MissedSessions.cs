@@ -29,6 +29,8 @@ internal static class MissedSessions
     private static string Sentence(PlannedSession missed, WeekFrame frame, Layout layout, PlanTable table, HashSet<LocalDate> taken)
     {
         var what = $"{What(missed)} was not ridden";
+        if (IsEasy(missed))
+            return $"{what} and is left out: {(MinutesLeft(frame, layout) > MinutesPlanned(frame, table) ? "the days left take some of its time" : "easy hours are not made up for")}.";
         var day = Enumerable.Range(0, 7).FirstOrDefault(
             i => frame.Days[i] is { Ridden: null, Standing.IsEmpty: true } && !taken.Contains(frame.Days[i].Date) && layout.Rides[i].Any(r => r.Kind == missed.Kind) && table.On(frame.Days[i].Date).All(s => s.Kind != missed.Kind), -1);
         if (day >= 0)
@@ -39,12 +41,18 @@ internal static class MissedSessions
         return $"{what} and is left out: {Why(missed, frame, layout)}.";
     }
 
+    private static bool IsEasy(PlannedSession session) => session.Kind is PlannedKind.Recovery or PlannedKind.Endurance;
+
+    private static int MinutesLeft(WeekFrame frame, Layout layout) =>
+        Enumerable.Range(0, 7).Where(i => frame.Days[i].Ridden is null).Sum(i => layout.Rides[i].Sum(r => r.Minutes));
+
+    private static int MinutesPlanned(WeekFrame frame, PlanTable table) =>
+        frame.Days.Where(d => d.Ridden is null).Sum(d => table.On(d.Date).Sum(s => s.Minutes ?? 0));
+
     private static string What(PlannedSession planned) => $"{Shown.Weekday(planned.Date)}’s {PlannedKinds.WordOf(planned.Kind)} session";
 
     private static string Why(PlannedSession missed, WeekFrame frame, Layout layout)
     {
-        if (missed.Kind is PlannedKind.Recovery or PlannedKind.Endurance)
-            return "easy hours are not made up for";
         var isFree = Enumerable.Range(0, 7).Any(i => frame.Days[i] is { IsSettled: false } day && day.MostMinutes >= missed.Minutes
             && (missed.Kind == PlannedKind.Long || (day.MayBeHard && !IsHard(i - 1) && !IsHard(i + 1))));
         if (missed.Kind == PlannedKind.Long)

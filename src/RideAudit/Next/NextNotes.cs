@@ -37,11 +37,12 @@ internal static class NextNotes
     private static string Event(WeekFrame frame, Layout layout)
     {
         var first = frame.Calendar.EventDays(frame.StartsOn)[0];
+        if (Days(_ => true).Length == 0)
+            return "The day after the event is for rest.";
         var hard = Days(r => r.IsHard);
         var openers = Days(r => r.Purpose == SessionPurpose.Openers);
         string[] with = [.. hard.Length > 0 ? [$"{(hard.Length == 1 ? "one hard session" : "hard sessions")} on {Shown.List(hard)}"] : Array.Empty<string>(), .. openers.Length > 0 ? [$"openers on {Shown.List(openers)}"] : Array.Empty<string>()];
-        var before = first == frame.StartsOn ? "" : $"Riding before the event is short{(hard.Length > 0 ? "" : " and easy")}{(with.Length > 0 ? $", with {Shown.List(with)}" : "")}; ";
-        return Shown.Capital($"{before}the day after it is for rest.");
+        return $"Riding before the event is short{(hard.Length > 0 ? "" : " and easy")}{(with.Length > 0 ? $", with {Shown.List(with)}" : "")}; the day after it is for rest.";
 
         string[] Days(Func<StockRide, bool> which) =>
             [.. Enumerable.Range(0, 7).Where(i => frame.Days[i].Date < first && layout.Rides[i].Any(which)).Select(i => Shown.Weekday(frame.Days[i].Date))];

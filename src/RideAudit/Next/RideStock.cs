@@ -44,7 +44,8 @@ internal sealed class RideStock(Rider rider, Limits limits, LocalDate date)
     private StockRide? Standing(string? name, PlannedKind kind, int minutes, SessionBlocks? own)
     {
         var blocks = own ?? (name is null ? null : _book.Find(name));
-        if (blocks is not null && Make(name ?? blocks.ToString(), null, blocks, minutes) is { } written)
+        // Rows of one name may have blocks of their own each.
+        if (blocks is not null && Make(own?.ToString() ?? name!, null, blocks, minutes) is { } written)
             return written with { Name = name, Stands = true };
         return Make($"usual {kind}", null, UsualSession.Of(kind, minutes, rider.Experience), minutes) is { } usual
             ? usual with { Name = name, Stands = true, IsUsual = true }

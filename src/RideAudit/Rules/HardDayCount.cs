@@ -55,7 +55,8 @@ internal sealed class HardDayCount : Rule<HardDayCount.Reading>
         {
             Sentence = $"{Shown.Capital(Counted(reading))}; the plan has {Allowed(limits)}.",
             WouldHaveKept = Easier(reading, limits, week.AsksForMore ? "ridden easy" : "ridden easy or left out"),
-            Advice = limits.ThresholdDaysOnTop > 0
+            Advice = limits.HighDaysAtMost + limits.ThresholdDaysOnTop == 0 ? "Keep all of the week easy."
+                : limits.ThresholdDaysOnTop > 0
                 ? $"Keep to {Shown.Count(limits.HighDaysAtMost, "high day")} and {Shown.Count(limits.ThresholdDaysOnTop, "threshold day")} a week."
                 : $"Keep to {Shown.Count(limits.HighDaysAtMost, "hard day")} a week.",
             Headline = TooMany(reading, limits),
@@ -106,8 +107,8 @@ internal sealed class HardDayCount : Rule<HardDayCount.Reading>
         ],
     };
 
-    private static string Allowed(Limits limits) => limits.HighDaysAtMost == 0
-        ? $"no high days and at most {Shown.Count(limits.ThresholdDaysOnTop, "threshold day")}"
+    private static string Allowed(Limits limits) => limits.HighDaysAtMost + limits.ThresholdDaysOnTop == 0 ? "no hard days"
+        : limits.HighDaysAtMost == 0 ? $"no high days and at most {Shown.Count(limits.ThresholdDaysOnTop, "threshold day")}"
         : $"at most {Shown.Count(limits.HighDaysAtMost, "high day")} and {Shown.Count(limits.HighDaysAtMost + limits.ThresholdDaysOnTop, "hard day")} in all";
 
     /// <summary>What it reads. A second hard ride of a day, three hours or more after the first, is a session of its own.</summary>

@@ -1,3 +1,4 @@
+using System.Globalization;
 using NodaTime;
 using RideAudit.Ingest;
 using RideAudit.Next;
@@ -51,6 +52,19 @@ public sealed class NextStartTests
         Assert.Same(Regular, (start with { Estimate = null }).Known(Regular));
     }
 
+    /// <summary>95 % of the best 20 minutes: of the easy ride alone 171 W, of both 237.5 W.</summary>
+    [Fact]
+    public void Without_a_threshold_power_in_the_rider_file_the_last_recording_tells_it()
+    {
+        using var folder = new TempFolder().Write("2026-06-16.csv", Seconds("2026-06-16", 180)).Write("2026-06-18.csv", Seconds("2026-06-18", 250)).Write("log.csv", "date,start,minutes,rating\n2026-06-19,18:00,60,3\n");
+        Watts? EstimateFor(params ThresholdEntry[] thresholds) =>
+            NextStart.Of(Reading.Of(folder), Regular with { Thresholds = [.. thresholds] }, On(Monday)).Estimate;
+
+        Assert.Equal(237.5, EstimateFor()!.Value.Value, 6);
+        Assert.Equal(237.5, EstimateFor(new ThresholdEntry(Monday.PlusDays(-30), null, 168))!.Value.Value, 6);
+        Assert.Null(EstimateFor(new ThresholdEntry(Monday.PlusDays(-30), null, 168), new ThresholdEntry(Monday.PlusDays(-20), new Watts(260), null)));
+    }
+
     [Fact]
     public void The_week_begins_on_the_riders_first_day()
     {
@@ -73,6 +87,10 @@ public sealed class NextStartTests
     }
 
     private static ReviewRequest On(LocalDate asOf) => new() { Today = asOf, AsOf = asOf };
+
+    // Forty minutes at one power, a row a second.
+    private static string Seconds(string date, int watts) =>
+        "time,power\n" + string.Concat(Enumerable.Range(0, 2400).Select(s => string.Create(CultureInfo.InvariantCulture, $"{date}T08:{s / 60:00}:{s % 60:00}Z,{watts}\n")));
 
     private static LocalDate Date(string text) => NodaTime.Text.LocalDatePattern.Iso.Parse(text).Value;
 

@@ -17,6 +17,7 @@ internal sealed record SketchedRider
 {
     private static readonly string[] Usual = ["- H60 E60 T60 - L150 E60", "- H60 E45 - - E90 -", "2 x - H60 E60 T60 - L150 E60"];
     private static readonly LocalDate Monday = RiddenWeeks.Monday;
+    private static readonly OwnSession HillRepeats = Session("hill repeats", PlannedKind.High, 70, "20 min easy, 5 x 4 min 110-115 %, 3 min easy between, easy to the end");
     private static readonly Dictionary<(PlannedKind, int, Experience, ThresholdEntry, Limits), RideFigures> Figures = [];
 
     private SketchedRider(double? hours, Experience experience, params (IsoDayOfWeek Day, int Minutes)[] free) => Rider = RiddenWeeks.RiderOf(hours, experience, free);
@@ -173,6 +174,29 @@ internal sealed record SketchedRider
         ["begun, coffee on the day"] = new(6.5, Experience.Regular, Free(0, 60, 75, 90, 60, 210, 150)) { Past = Usual, Planned = "- H60 E60 - E60 L150 E60", Ridden = "- - E60", Fixed = [new FixedRide(IsoDayOfWeek.Thursday, PlannedKind.Recovery, 30, "coffee")] },
         ["begun, high missed between"] = new(6.5, Experience.Racing, Free(0, 60, 75, 60, 60, 210, 150)) { Past = Usual, Planned = "- - H75 T60 - L150 -", Ridden = "- - - -", Fixed = [new FixedRide(IsoDayOfWeek.Saturday, PlannedKind.Threshold, 90, "club ride")] },
         ["begun, easy days first"] = new(6.5, Experience.Regular, Free(0, 60, 75, 60, 90, 210, 150)) { Past = ["4 x - H60 E60 T60 - L150 E60"], Planned = "- H60 E60 T60 - L150 E60", Ridden = "- T60 - - " },
+        ["planned by name"] = new(6.5, Experience.Regular, Free(0, 60, 60, 60, 0, 180, 90))
+        {
+            Past = Usual,
+            PlanText = """
+                date,kind,minutes,session,note,stress,blocks
+                2026-06-23,high,60,hills,,,"15 min easy, 4 x 4 min 110-115 %, 3 min easy between, easy to the end"
+                2026-06-24,high,60,hills,,,"15 min easy, 10 x 1 min 118-124 %, 1 min easy between, easy to the end"
+                2026-06-25,high,45,,,,
+                2026-06-27,long,150,,,,
+                """,
+        },
+        ["idle of late, away for a day"] = new(6.5, Experience.Regular, Free(0, 60, 60, 60, 0, 180, 90)) { Past = [.. Usual, "5 x - - - - - - -"], Excepted = [Out(2, 2, ExceptionKind.Away)] },
+        ["test to the minute"] = new(6.5, Experience.Regular, Free(0, SessionLibrary.Test.ShortestDay, 60, 60, 0, 180, 60)) { Past = Usual, TestDue = true },
+        ["own session to the minute"] = new(6, Experience.Regular, Free(0, FittedSession.LeastMinutes(HillRepeats.Blocks), 45, 45, 0, 180, 45)) { Past = Usual, Own = [HillRepeats] },
+        ["club rides of one day"] = new(6, Experience.Regular, Free(0, 60, 0, 60, 0, 0, 0))
+        {
+            Past = ["3 x - H60 - E60 - T90+E60 -", "- H60 - E60 - L150 -"],
+            Fixed = [new FixedRide(IsoDayOfWeek.Saturday, PlannedKind.Threshold, 90, "chain gang"), new FixedRide(IsoDayOfWeek.Saturday, PlannedKind.Endurance, 60, "club run")],
+        },
+        ["begun, long missed early"] = new(6.5, Experience.Regular, Free(0, 60, 180, 60, 60, 210, 90)) { Past = Usual, Planned = "- - L150 E60 - L150 E60", Ridden = "- - - -" },
+        ["begun, a day without room"] = new(6.5, Experience.Regular, Free(0, 60, 75, 0, 60, 210, 150)) { Past = Usual, Planned = "- H60 E60 T60 - L150 E60", Ridden = "- - -" },
+        ["begun, two planned on the day left"] = new(6.5, Experience.Regular, Free(0, 60, 75, 0, 90, 210, 150)) { Past = Usual, Planned = "- H60 E60 - H60+R30 L150 E60", Ridden = "- - E60" },
+        ["event on Tuesday"] = new(6.5, Experience.Regular, Free(0, 60, 60, 60, 0, 180, 90)) { Past = Usual, Excepted = [Out(1, 1, ExceptionKind.Event)] },
         ["usual, from Wednesday"] = new(6.5, Experience.Regular, Free(60, 60, 60, 60, 0, 180, 90)) { Past = ["3 x E60 T60 - L150 E60 - H60"], FirstDay = IsoDayOfWeek.Wednesday },
         ["usual, from Tuesday"] = new(6.5, Experience.Regular, Free(60, 60, 60, 60, 0, 180, 90)) { Past = ["3 x H60 E60 T60 - L150 E60 -"], FirstDay = IsoDayOfWeek.Tuesday },
         ["longer long ago"] = new(7, Experience.Regular, Free(0, 60, 60, 60, 0, 240, 90)) { Past = ["2 x - H60 E60 T60 - L210 E60", "- H60 E45 - - E60 -", "2 x - H60 E60 T60 - L120 E60", "- H60 E45 - - E60 -", "- H60 E60 T60 - L110 E60"] },

@@ -2,6 +2,7 @@ using NodaTime;
 using RideAudit.Next;
 using RideAudit.Plan;
 using RideAudit.Plan.Blocks;
+using RideAudit.Plan.Table;
 using RideAudit.Sessions;
 using RideAudit.Units;
 
@@ -45,6 +46,32 @@ public sealed class StockRideTests
         Assert.NotEqual(one, other);
         Assert.Equal(2, new HashSet<StockRide> { one, other, one }.Count);
     }
+
+    /// <summary>A row's own blocks come before those of its name, and rows of one name may have other blocks each.</summary>
+    [Fact]
+    public void A_row_is_ridden_as_its_own_blocks_say_else_as_its_name_says_else_as_such_rides_are()
+    {
+        var stock = new RideStock(RiddenWeeks.RiderOf(5, Experience.Regular), new Limits(), Monday);
+        StockRide Of(string? name, string? blocks) =>
+            stock.Of(new PlannedSession { Date = Monday, Kind = PlannedKind.High, Minutes = 60, Session = name, Blocks = blocks is null ? null : SessionBlocks.Read(blocks, out _) })!;
+        const string Fours = "15 min easy, 4 x 4 min 110-115 %, 3 min easy between, easy to the end";
+        const string Ones = "15 min easy, 10 x 1 min 118-124 %, 1 min easy between, easy to the end";
+
+        var (fours, ones, unnamed) = (Of("hills", Fours), Of("hills", Ones), Of(null, Ones));
+
+        Assert.NotEqual(fours.Figures.Stress, ones.Figures.Stress);
+        Assert.Equal(ones.Figures.Stress, unnamed.Figures.Stress);
+        Assert.Equal(("hills", "hills", null), (fours.Name, ones.Name, unnamed.Name));
+        var library = SessionLibrary.All.First(s => s.Kind == PlannedKind.High && s.ShortestDay <= 60);
+        Assert.Equal(fours.Figures.Stress, Of(library.Name, Fours).Figures.Stress);
+        Assert.NotEqual(fours.Figures.Stress, Of(library.Name, null).Figures.Stress);
+        StockRide[] all = [fours, ones, unnamed, Of(library.Name, null), Of("unheard of", null)];
+        Assert.All(all, r => Assert.True(r.Stands));
+        Assert.Equal([false, false, false, false, true], all.Select(r => r.IsUsual));
+    }
+
+    [Fact]
+    public void Nothing_is_ridden_in_no_time() => Assert.Null(new RideStock(RiddenWeeks.RiderOf(5, Experience.Regular), new Limits(), Monday).Easy(SessionPurpose.Recovery, 0));
 
     private static StockRide RideOf(RideKind kind, bool longEnough)
     {

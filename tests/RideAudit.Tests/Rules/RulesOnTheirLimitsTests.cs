@@ -1,0 +1,118 @@
+using System.Collections.Immutable;
+using NodaTime;
+using RideAudit.Figures;
+using RideAudit.Plan;
+using RideAudit.Rules;
+using RideAudit.Units;
+
+namespace RideAudit.Tests.Rules;
+
+/// <summary>What the worked weeks seldom meet: values on a limit, numbers of a flag, words for one where there are usually several.</summary>
+public sealed class RulesOnTheirLimitsTests
+{
+    private static readonly LocalDate Monday = Sample.Monday;
+
+    [Theory]
+    [InlineData(-8, 2.5)]
+    [InlineData(-7, 3.5)]
+    [InlineData(-1, 3.5)]
+    [InlineData(0, 4.5)]
+    [InlineData(5, 4.5)]
+    public void The_usual_hours_before_a_day_are_those_of_weeks_that_were_over(int day, double hours)
+    {
+        // Weeks of 1, 2 … 6 h: the mean of the last four that were over.
+        var rides = Enumerable.Range(1, 6).Select(w => Sample.Ride(Monday.PlusDays(-7 * (7 - w)), RideKind.Endurance, 60 * w));
+        var background = new Background(Sample.Review([.. rides, Sample.Ride(Monday.PlusDays(1), RideKind.Endurance, 60)], Sample.Plan()));
+
+        Assert.Equal(hours, background.UsualHoursBefore(Monday.PlusDays(day))!.Value, 9);
+    }
+
+    [Fact]
+    public void Minutes_close_to_threshold_are_those_of_both_days_and_told_in_minutes()
+    {
+        RideFigures Near(int day, int minutes) => Sample.Ride(Monday.PlusDays(day), RideKind.Threshold, 75) with { NearThreshold = Share(minutes) };
+        var finding = Sample.Judge("hard-day-spacing", Sample.Review([Near(1, 30), Near(2, 20), Sample.Ride(Monday.PlusDays(5), RideKind.Long, 180, 9)], Sample.Plan()));
+
+        Assert.Equal(Verdict.Broken, finding.Verdict);
+        Assert.Equal([50.0], finding.Occurrences.SelectMany(o => o.Numbers).Where(n => n.Name == "near_threshold_min").Select(n => n.Value!.Value));
+        Assert.Contains("50 min close to threshold", finding.Sentence.Plain(), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Hours_that_are_planned_by_the_weeks_before_are_called_usual()
+    {
+        var rider = Sample.Plan(null).Rider;
+        var history = Enumerable.Range(1, 3).Select(w => new WeekHours(Monday.PlusDays(-7 * w), 8, false, null)).ToImmutableArray();
+        var several = PlanInForce.For(rider, history);
+        var one = PlanInForce.For(rider, history[..1]);
+        RideFigures[] rides = [Sample.Ride(Monday.PlusDays(1), RideKind.Endurance, 240)];
+
+        var (short3, short1) = (Sample.Judge("weekly-hours", Sample.Review(rides, several)), Sample.Judge("weekly-hours", Sample.Review(rides, one)));
+
+        Assert.Equal("4.0 h ridden, 50 % of 8.0 h, the mean of three weeks before.", short3.Sentence.Plain());
+        Assert.Equal("4.0 h ridden, 50 % of 8.0 h, the hours of the week before.", short1.Sentence.Plain());
+        Assert.Equal(("Ride nearer the usual hours.", "4.0 h against a usual 8.0 h"), (short3.Advice?.Plain(), short3.Headline?.Plain()));
+    }
+
+    /// <summary>Half or one and a half times the hours planned is still no headline of its own.</summary>
+    [Theory]
+    [InlineData(239, true)]
+    [InlineData(240, false)]
+    [InlineData(720, false)]
+    [InlineData(721, true)]
+    public void Hours_far_off_the_plan_lead_the_review(int minutes, bool leads)
+    {
+        var finding = Sample.Judge("weekly-hours", Sample.Review([Sample.Ride(Monday.PlusDays(1), RideKind.Endurance, minutes)], Sample.Plan(8)));
+
+        Assert.Equal((Verdict.Broken, leads), (finding.Verdict, finding.Standing.Rank == Standing.FirstOfWhatWasMissed));
+    }
+
+    [Fact]
+    public void A_ride_that_adds_no_time_above_easy_adds_none_of_it()
+    {
+        var rides = Enumerable.Range(1, 4).Select(w => Sample.Ride(Monday.PlusDays(-7 * w), RideKind.Endurance, 300) with { Bands = new BandSeconds(17_000, 1_000, 0) });
+        var finding = Sample.Judge("growth-is-endurance", Sample.Review([.. rides, Sample.Ride(Monday.PlusDays(1), RideKind.Long, 400) with { Bands = new BandSeconds(23_000, 1_000, 0) }], Sample.Plan()));
+
+        Assert.Equal((Verdict.Kept, "1 h 40 min more than the mean of the weeks before, none of it above easy."), (finding.Verdict, finding.Sentence.Plain()));
+    }
+
+    [Fact]
+    public void Growth_by_intensity_is_told_in_hours_and_as_a_share()
+    {
+        var rides = Enumerable.Range(1, 4).Select(w => Sample.Ride(Monday.PlusDays(-7 * w), RideKind.Endurance, 300) with { Bands = new BandSeconds(18_000, 0, 0) });
+        var finding = Sample.Judge("growth-is-endurance", Sample.Review([.. rides, Sample.Ride(Monday.PlusDays(1), RideKind.Threshold, 390) with { Bands = new BandSeconds(18_900, 4_500, 0) }], Sample.Plan()));
+
+        Assert.Equal((Verdict.Broken, "1 h 30 min more than the mean of the weeks before, 1 h 15 min of it above easy."), (finding.Verdict, finding.Sentence.Plain()));
+        Assert.Equal([1.5, 1.25, 0.833333], finding.Occurrences.Single().Numbers.Select(n => Math.Round(n.Value!.Value, 6)));
+    }
+
+    [Fact]
+    public void An_easy_ride_with_work_in_it_is_told_in_minutes_and_the_least_is_held_back()
+    {
+        RideFigures Windy(int day, RideKind kind, int length, int minutes) => Sample.Ride(Monday.PlusDays(day), kind, length) with { AtThresholdShare = Share(minutes) };
+        var finding = Sample.Judge("easy-rides-easy", Sample.Review([Windy(1, RideKind.Endurance, 90, 14), Windy(5, RideKind.Long, 240, 45)], Sample.Plan()));
+
+        Assert.Equal([14.0, 45.0], finding.Occurrences.SelectMany(o => o.Numbers).Where(n => n.Name == "around_threshold_min").Select(n => n.Value!.Value));
+        Assert.Equal("Saturday’s long ride held 45 min of sustained work around threshold. One other easy ride went too hard as well.", finding.Sentence.Plain());
+        Assert.Equal("The same rides held back on the climbs and into the wind: an intensity ratio of 0.76 at most, and no more than 6 min around threshold.", finding.WouldHaveKept?.Plain());
+    }
+
+    [Fact]
+    public void Without_a_day_at_threshold_in_the_plan_it_has_none_and_what_is_high_is_named()
+    {
+        var none = Sample.Plan(plan: new TrainingPlan { LimitOverrides = ImmutableDictionary.CreateRange([KeyValuePair.Create("high_days_at_most", 0.0), KeyValuePair.Create("threshold_days_on_top", 0.0)]) });
+        var one = Sample.Plan(plan: new TrainingPlan { LimitOverrides = ImmutableDictionary.CreateRange([KeyValuePair.Create("high_days_at_most", 1.0), KeyValuePair.Create("threshold_days_on_top", 0.0)]) });
+        string Told(PlanInForce plan, params RideKind[] kinds)
+        {
+            var finding = Sample.Judge("hard-day-count", Sample.Review(kinds.Select((k, i) => Sample.Ride(Monday.PlusDays(2 * i), k, 60)), plan));
+            return $"{finding.Sentence.Plain()} {finding.WouldHaveKept?.Plain()} {finding.Advice?.Plain()}";
+        }
+
+        Assert.Equal("One high day and one threshold day; the plan has no hard days. Two hard days fewer, one of them high, ridden easy. Keep all of the week easy.", Told(none, RideKind.High, RideKind.Threshold));
+        Assert.Equal(
+            "Two high days and two threshold days; the plan has at most one high day and one hard day in all. Three hard days fewer, one of them high, ridden easy. Keep to one hard day a week.",
+            Told(one, RideKind.High, RideKind.High, RideKind.Threshold, RideKind.Threshold));
+    }
+
+    private static SustainedTime Share(int minutes) => new(95, 60 * minutes, []);
+}
