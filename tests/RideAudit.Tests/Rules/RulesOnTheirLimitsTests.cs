@@ -114,5 +114,48 @@ public sealed class RulesOnTheirLimitsTests
             Told(one, RideKind.High, RideKind.High, RideKind.Threshold, RideKind.Threshold));
     }
 
+    /// <summary>A ride that grew too fast by what the one before it in the week should have been at most.</summary>
+    [Fact]
+    public void Of_two_rides_that_jump_the_longer_is_named_and_both_are_stepped()
+    {
+        RideFigures[] rides = [.. Enumerable.Range(1, 6).Select(w => Sample.Ride(Monday.PlusDays(-7 * w), RideKind.Endurance, 100)), Sample.Ride(Monday.PlusDays(1), RideKind.Endurance, 140), Sample.Ride(Monday.PlusDays(4), RideKind.Endurance, 190)];
+        var (two, one) = (Sample.Judge("longest-ride-jump", Sample.Review(rides, Sample.Plan())), Sample.Judge("longest-ride-jump", Sample.Review(rides[..^1], Sample.Plan())));
+
+        Assert.StartsWith("Friday’s ride of 3 h 10 min was 1.36 times the longest of the 30 days before (2 h 20 min).", two.Sentence.Plain(), StringComparison.Ordinal);
+        Assert.Equal(("Rides of at most 2 h 10 min and 2 h 49 min, one after the other.", "A ride of at most 2 h 10 min."), (two.WouldHaveKept?.Plain(), one.WouldHaveKept?.Plain()));
+    }
+
+    [Fact]
+    public void The_longest_ride_that_may_be_lengthened_is_with_its_hour_where_the_day_has_two()
+    {
+        string? Kept(params RideFigures[] rides) => Sample.Judge("long-ride", Sample.Review(rides, Sample.Plan(8))).WouldHaveKept?.Plain();
+        RideFigures On(int day, int minutes, int hour = 18, RideKind kind = RideKind.Endurance) => Sample.Ride(Monday.PlusDays(day), kind, minutes, hour);
+
+        Assert.Equal("30 min more on Friday, all of it easy.", Kept(On(1, 110), On(4, 120)));
+        Assert.Equal("30 min more on Friday’s 18:00 ride, all of it easy.", Kept(On(1, 110), On(4, 20, 7), On(4, 120)));
+        Assert.Equal("50 min more on Tuesday, all of it easy.", Kept(On(1, 100), On(4, 120, kind: RideKind.High)));
+        Assert.Equal("One easy ride of 2 h 30 min.", Kept(On(1, 99), On(4, 60)));
+        Assert.Equal("One easy ride of 2 h 30 min in place of other riding.", Kept([.. Enumerable.Range(0, 7).Select(d => On(d, 70))]));
+    }
+
+    [Fact]
+    public void The_threshold_in_force_is_the_last_entry_by_the_weeks_end_and_the_best_effort_the_first_of_its_power()
+    {
+        string Figure(params (int From, double Watts)[] entries)
+        {
+            var plan = Sample.Plan();
+            plan = plan with { Rider = plan.Rider with { Thresholds = [.. entries.Select(e => new ThresholdEntry(Monday.PlusDays(e.From), new Watts(e.Watts), null))] } };
+            RideFigures[] rides = [Hard(1, 290), Hard(3, 290), Hard(-6, 270)];
+            return Sample.Judge("threshold-fresh", Sample.Review(rides, plan)).Sentence.Plain();
+        }
+
+        const string TooLow = "A best 20 min of 290 W on 5 May puts threshold power near 276 W, 10 % above the 250 W in force: every share in this review is then too high.";
+        const string Fresh = "The best 20 min of 42 days, 290 W on 5 May, do not say that the 300 W in force are too low.";
+        Assert.Equal([TooLow, Fresh, TooLow, Fresh], [Figure((-300, 250)), Figure((-300, 250), (6, 300)), Figure((-300, 250), (7, 300)), Figure((7, 300), (30, 310))]);
+    }
+
+    private static RideFigures Hard(int day, double watts) =>
+        Sample.Ride(Monday.PlusDays(day), RideKind.High, 60) with { Bests = [new BestPower(1200, watts, 0)] };
+
     private static SustainedTime Share(int minutes) => new(95, 60 * minutes, []);
 }
