@@ -47,7 +47,7 @@ ask=(dotnet $asked/RideAudit.Mutation.dll)
 
 for folder in "${folders[@]}"; do
   answers=$out/$folder.txt
-  # A folder is asked its own tests: a change that they leave would else be asked of each test of each folder above.
+  # A folder is asked its own tests: a change that they leave would else be asked of each test of each folder above. Weeks has few of its own and is small.
   tests="$folder,!GeneratedRiderTests,!RiddenFiles,!Season"
   [ "$folder" != Weeks ] || tests="Figures,Rides,Rules,$tests"
   "${ask[@]}" coverage "$tests" "$copy/coverage.json" >/dev/null 2>"$out/$folder.slow"

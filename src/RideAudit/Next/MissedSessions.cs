@@ -29,30 +29,22 @@ internal static class MissedSessions
     private static string Sentence(PlannedSession missed, WeekFrame frame, Layout layout, PlanTable table, HashSet<LocalDate> taken)
     {
         var what = $"{What(missed)} was not ridden";
-        if (IsEasy(missed))
-            return $"{what} and is left out: {(MinutesLeft(frame, layout) > MinutesPlanned(frame, table) ? "the days left take some of its time" : "easy hours are not made up for")}.";
-        var day = Enumerable.Range(0, 7).FirstOrDefault(
+        var day = missed.Kind is PlannedKind.Recovery or PlannedKind.Endurance ? -1 : Enumerable.Range(0, 7).FirstOrDefault(
             i => frame.Days[i] is { Ridden: null, Standing.IsEmpty: true } && !taken.Contains(frame.Days[i].Date) && layout.Rides[i].Any(r => r.Kind == missed.Kind) && table.On(frame.Days[i].Date).All(s => s.Kind != missed.Kind), -1);
         if (day >= 0)
         {
             taken.Add(frame.Days[day].Date);
             return $"{what}; it is laid out on {Shown.Weekday(frame.Days[day].Date)} instead.";
         }
-        return $"{what} and is left out: {Why(missed, frame, layout)}.";
+        return $"{what} and is left out: {Why(missed, frame, layout, table)}.";
     }
-
-    private static bool IsEasy(PlannedSession session) => session.Kind is PlannedKind.Recovery or PlannedKind.Endurance;
-
-    private static int MinutesLeft(WeekFrame frame, Layout layout) =>
-        Enumerable.Range(0, 7).Where(i => frame.Days[i].Ridden is null).Sum(i => layout.Rides[i].Sum(r => r.Minutes));
-
-    private static int MinutesPlanned(WeekFrame frame, PlanTable table) =>
-        frame.Days.Where(d => d.Ridden is null).Sum(d => table.On(d.Date).Sum(s => s.Minutes ?? 0));
 
     private static string What(PlannedSession planned) => $"{Shown.Weekday(planned.Date)}’s {PlannedKinds.WordOf(planned.Kind)} session";
 
-    private static string Why(PlannedSession missed, WeekFrame frame, Layout layout)
+    private static string Why(PlannedSession missed, WeekFrame frame, Layout layout, PlanTable table)
     {
+        if (missed.Kind is PlannedKind.Recovery or PlannedKind.Endurance)
+            return EasyMinutesMore(frame, layout, table) > 0 ? "the days left take some of its time" : "easy hours are not made up for";
         var isFree = Enumerable.Range(0, 7).Any(i => frame.Days[i] is { IsSettled: false } day && day.MostMinutes >= missed.Minutes
             && (missed.Kind == PlannedKind.Long || (day.MayBeHard && !IsHard(i - 1) && !IsHard(i + 1))));
         if (missed.Kind == PlannedKind.Long)
@@ -62,5 +54,15 @@ internal static class MissedSessions
             : "no day left has room for it and keeps it apart from the other hard days";
 
         bool IsHard(int day) => day is >= 0 and < 7 && layout.Facts.Days[day].IsHard;
+    }
+
+    // Easy riding on the days left, beside what was planned for them.
+    private static int EasyMinutesMore(WeekFrame frame, Layout layout, PlanTable table)
+    {
+        var left = Enumerable.Range(0, 7).Where(i => frame.Days[i].Ridden is null).ToArray();
+        return left.Sum(i => layout.Rides[i].Where(r => IsEasy(r.Kind)).Sum(r => r.Minutes))
+            - left.Sum(i => table.On(frame.Days[i].Date).Where(s => IsEasy(s.Kind)).Sum(s => s.Minutes ?? 0));
+
+        static bool IsEasy(PlannedKind kind) => kind is PlannedKind.Recovery or PlannedKind.Endurance or PlannedKind.Long;
     }
 }

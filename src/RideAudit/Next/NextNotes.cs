@@ -11,7 +11,7 @@ internal static class NextNotes
     public static IEnumerable<string> Of(WeekFrame frame, Layout layout)
     {
         if (frame.ProposedLighter)
-            yield return Lighter(frame, layout);
+            yield return Lighter(frame);
         if (frame.Exceptions.Event)
             yield return Event(frame, layout);
         if (Return(frame) is { } back)
@@ -26,11 +26,12 @@ internal static class NextNotes
             yield return $"A test is due; it takes {Shown.Length(SessionLibrary.Test.ShortestDay * 60)}, and this week has no place for it.";
     }
 
-    private static string Lighter(WeekFrame frame, Layout layout)
+    private static string Lighter(WeekFrame frame)
     {
+        var standing = frame.Days.Sum(d => d.Standing.Sum(r => r.Minutes)) / 60.0;
         var why = frame.Calendar.EventDays(frame.StartsOn.PlusDays(7)).IsEmpty ? "no week of late was" : "the next one holds an event";
-        return layout.Facts.Hours > frame.Plan.AskedHours * (1 + frame.Limits.HoursWatchMargin)
-            ? $"This week should be lighter, for {why}: {Shown.Hours(frame.Plan.AskedHours)}. The rides that stand make it {Shown.Hours(layout.Facts.Hours)}."
+        return standing > frame.Plan.AskedHours * (1 + frame.Limits.HoursWatchMargin)
+            ? $"This week should be lighter, for {why}: {Shown.Hours(frame.Plan.AskedHours)}. The rides that stand are {Shown.Hours(standing)} already."
             : $"This week is laid out as lighter, for {why}.";
     }
 

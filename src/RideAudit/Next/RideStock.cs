@@ -12,7 +12,7 @@ namespace RideAudit.Next;
 /// <param name="date">A date, for the thresholds in force.</param>
 internal sealed class RideStock(Rider rider, Limits limits, LocalDate date)
 {
-    private readonly Dictionary<(string, int), StockRide?> _made = [];
+    private readonly Dictionary<(string?, SessionPurpose?, SessionBlocks, int), StockRide?> _made = [];
     private readonly SessionBook _book = new(rider, limits);
 
     /// <summary>The coach's own sessions of a kind, as far as their blocks are judged as it.</summary>
@@ -44,22 +44,21 @@ internal sealed class RideStock(Rider rider, Limits limits, LocalDate date)
     private StockRide? Standing(string? name, PlannedKind kind, int minutes, SessionBlocks? own)
     {
         var blocks = own ?? (name is null ? null : _book.Find(name));
-        // Rows of one name may have blocks of their own each.
-        if (blocks is not null && Make(own?.ToString() ?? name!, null, blocks, minutes) is { } written)
-            return written with { Name = name, Stands = true };
-        return Make($"usual {kind}", null, UsualSession.Of(kind, minutes, rider.Experience), minutes) is { } usual
-            ? usual with { Name = name, Stands = true, IsUsual = true }
-            : null;
+        if (blocks is not null && Make(name, null, blocks, minutes) is { } written)
+            return written with { Stands = true };
+        return Make(name, null, UsualSession.Of(kind, minutes, rider.Experience), minutes) is { } usual ? usual with { Stands = true, IsUsual = true } : null;
     }
 
-    private StockRide? Make(string name, SessionPurpose? purpose, SessionBlocks blocks, int minutes)
+    private StockRide? Make(string? name, SessionPurpose? purpose, SessionBlocks blocks, int minutes)
     {
-        if (_made.TryGetValue((name, minutes), out var there))
+        // Rows of one name may have other blocks each.
+        var key = (name, purpose, blocks, minutes);
+        if (_made.TryGetValue(key, out var there))
             return there;
         var ride = FittedSession.Fit(blocks, minutes) is { } fitted
             ? new StockRide(name, purpose, fitted, PlannedTrace.FiguresOf(fitted, date, rider, limits))
             : null;
-        _made[(name, minutes)] = ride;
+        _made[key] = ride;
         return ride;
     }
 }

@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using NodaTime;
 using RideAudit.Figures;
 using RideAudit.Plan;
@@ -7,7 +6,7 @@ using RideAudit.Units;
 
 namespace RideAudit.Tests.Rules;
 
-/// <summary>What stays the same when rides are moved within a week, looked up directly: trust, cover, comebacks, and the week read at its easiest and its hardest.</summary>
+/// <summary>What stays the same when rides are moved within a week, looked up directly, and twice where the first answer is kept.</summary>
 public sealed class BackgroundTests
 {
     private static readonly LocalDate Monday = Sample.Monday;
@@ -63,22 +62,6 @@ public sealed class BackgroundTests
         }
     }
 
-    /// <summary>A fifth without known stress is as much as may be, in the week and together with the days before.</summary>
-    [Theory]
-    [InlineData(20, 80, 0, 0, false)]
-    [InlineData(22, 78, 0, 0, true)]
-    [InlineData(20, 80, 20, 80, false)]
-    [InlineData(10, 90, 34, 66, true)]
-    [InlineData(0, 0, 34, 66, true)]
-    [InlineData(0, 0, 0, 0, false)]
-    public void Stress_is_patchy_beyond_its_share(int unknown, int known, int unknownBefore, int knownBefore, bool patchy)
-    {
-        RideFigures[] rides = [On(0, unknown, 6) with { Stress = null }, On(0, known), On(-1, unknownBefore, 6) with { Stress = null }, On(-1, knownBefore)];
-        var plan = Sample.Plan(plan: new TrainingPlan { LimitOverrides = ImmutableDictionary.CreateRange([KeyValuePair.Create("stress_unknown_share_at_most", 0.2)]) });
-
-        Assert.Equal(patchy, new JudgedWeek(Sample.Review(rides.Where(r => r.DurationSeconds > 0), plan)).StressIsPatchy(7));
-    }
-
     [Fact]
     public void The_ordinary_mean_is_of_hours_and_of_those_above_low_and_of_those_without_a_band()
     {
@@ -108,30 +91,18 @@ public sealed class BackgroundTests
         Assert.Equal(justBack, new Background(Sample.Review([On(-20), On(5)], plan)).JustBack);
     }
 
-    [Fact]
-    public void A_ride_that_nothing_could_rate_is_read_as_easy_and_as_hard_as_it_may_have_been()
+    [Theory]
+    [InlineData(-8, 2.5)]
+    [InlineData(-7, 3.5)]
+    [InlineData(-1, 3.5)]
+    [InlineData(0, 4.5)]
+    [InlineData(5, 4.5)]
+    public void The_usual_hours_before_a_day_are_those_of_weeks_that_were_over(int day, double hours)
     {
-        RideFigures Unrated(int day, int minutes) => Sample.Ride(Monday.PlusDays(day), RideKind.Unrated, minutes);
-        var rated = On(6, 60);
-        var week = new JudgedWeek(Sample.Review([Unrated(-1, 60), Unrated(0, 75), Unrated(1, 76), Unrated(2, 142), Unrated(3, 143), rated], Sample.Plan()));
+        // Weeks of 1, 2 … 6 h: the mean of the last four that were over.
+        var rides = Enumerable.Range(1, 6).Select(w => Sample.Ride(Monday.PlusDays(-7 * (7 - w)), RideKind.Endurance, 60 * w));
 
-        Assert.Equal([RideKind.Recovery, RideKind.Endurance, RideKind.Endurance, RideKind.Long, rated.Kind], week.Easiest.Week.Rides.Select(r => r.Kind));
-        Assert.Equal([RideKind.High, RideKind.High, RideKind.High, RideKind.High, rated.Kind], week.Hardest.Week.Rides.Select(r => r.Kind));
-        Assert.Equal((RideKind.Recovery, RideKind.High), (week.Easiest.DayBefore!.Rides[0].Kind, week.Hardest.DayBefore!.Rides[0].Kind));
-        Assert.Equal(rated.Bands, week.Easiest.Week.Rides.Last().Bands);
-        Assert.Same(week.Easiest, week.Easiest);
-        Assert.Same(week.Hardest, week.Hardest);
-    }
-
-    [Fact]
-    public void A_ride_that_nothing_could_rate_is_found_in_the_week_and_where_asked_on_the_day_before()
-    {
-        JudgedWeek Week(params RideFigures[] rides) => new(Sample.Review([.. rides, On(3)], Sample.Plan()));
-        var unrated = Sample.Ride(Monday, RideKind.Unrated, 60);
-
-        Assert.Equal((true, true), (Week(unrated).HasUnrated(false), Week(unrated).HasUnrated(true)));
-        Assert.Equal((false, true), (Week(unrated with { StartsAt = unrated.StartsAt.PlusHours(-24) }).HasUnrated(false), Week(unrated with { StartsAt = unrated.StartsAt.PlusHours(-24) }).HasUnrated(true)));
-        Assert.Equal((false, false), (Week().HasUnrated(false), Week(On(-1)).HasUnrated(true)));
+        Assert.Equal(hours, Of([.. rides]).UsualHoursBefore(Monday.PlusDays(day))!.Value, 9);
     }
 
     private static Background Of(params RideFigures[] rides) => new(Sample.Review([.. rides, On(6)], Sample.Plan()));

@@ -80,38 +80,6 @@ public class ChangeSearchTests
         Assert.Equal("Wednesday’s 18:00 ride on Thursday instead would have kept the spacing rule.", change.Sentence);
     }
 
-    [Fact]
-    public void A_moved_ride_keeps_its_clock_time()
-    {
-        var ride = Sample.Ride(Monday, RideKind.High, 60, 23, 30);
-
-        var moved = ChangedRide.On(ride, Monday.PlusDays(3));
-
-        Assert.Equal((Monday.PlusDays(3), new LocalTime(23, 30)), (moved.Date, moved.StartsAt.TimeOfDay));
-    }
-
-    [Fact]
-    public void An_eased_ride_is_the_same_time_at_a_ratio_of_65_percent_and_all_low()
-    {
-        var eased = ChangedRide.Eased(Sample.Ride(Monday, RideKind.High, 90), new Limits());
-
-        Assert.Equal(1.5 * 0.65 * 0.65 * 100, eased.Stress!.Value, 9);
-        Assert.Equal((5400.0, 1.0, RideKind.Endurance), (eased.DurationSeconds, eased.Bands.LowShare, eased.Kind));
-        Assert.Equal(0.65 * 250, eased.NormalisedPower!.Value.Value, 9);
-    }
-
-    [Fact]
-    public void A_lengthened_ride_reaches_the_long_ride_length_at_its_own_stress_an_hour()
-    {
-        var ride = Sample.Ride(Monday, RideKind.Endurance, 100);
-
-        var longer = ChangedRide.Lengthened(ride, new Limits { LongRideHours = 2.5 });
-
-        Assert.Equal((9000.0, RideKind.Long), (longer.DurationSeconds, longer.Kind));
-        Assert.Equal(ride.Stress!.Value * 1.5, longer.Stress!.Value, 9);
-        Assert.Equal(ride.Bands.AboveLow, longer.Bands.AboveLow, 9);
-    }
-
     /// <summary>Pairs of 300 rides would be millions of weeks to judge.</summary>
     [Theory]
     [InlineData(4, true, "No change to one or two rides would have kept the spacing rule without costing another rule.")]
@@ -152,7 +120,7 @@ public class ChangeSearchTests
     [Fact]
     public void A_ride_of_two_hours_moves_only_to_a_day_with_that_much_room()
     {
-        var plan = WithFree((IsoDayOfWeek.Tuesday, 120), (IsoDayOfWeek.Wednesday, 60), (IsoDayOfWeek.Thursday, 60), (IsoDayOfWeek.Friday, 120), (IsoDayOfWeek.Saturday, 180));
+        var plan = Sample.WithFree((IsoDayOfWeek.Tuesday, 120), (IsoDayOfWeek.Wednesday, 60), (IsoDayOfWeek.Thursday, 60), (IsoDayOfWeek.Friday, 120), (IsoDayOfWeek.Saturday, 180));
 
         var change = Find(plan, Tuesday(RideKind.High, 120), Wednesday(RideKind.High, 120), Saturday(RideKind.Long, 150))!;
 
@@ -298,17 +266,6 @@ public class ChangeSearchTests
         return Sample.Review(rides, plan);
     }
 
-    [Theory]
-    [InlineData(ChangeKind.Ease, "Tuesday’s and Saturday’s rides ridden easy for the same time would have kept the weekly-hours rule.")]
-    [InlineData(ChangeKind.LeaveOut, "Tuesday’s and Saturday’s rides left out would have kept the weekly-hours rule.")]
-    public void What_is_done_to_two_rides_is_said_once(ChangeKind kind, string sentence)
-    {
-        RideFigures[] rides = [Tuesday(RideKind.High, 60), Saturday(RideKind.High, 60)];
-        RideChange[] changes = [.. rides.Reverse().Select(r => new RideChange(kind, r.File, r.Date, r.Date, null))];
-
-        Assert.Equal(sentence, ChangeSentence.For([.. changes], [new WeeklyHours()], Sample.Review(rides, Sample.Plan()).Week));
-    }
-
     [Fact]
     public void Hours_that_are_missing_are_told_once_and_not_as_a_change_that_does_not_help()
     {
@@ -340,12 +297,6 @@ public class ChangeSearchTests
 
     private static IEnumerable<RideFigures> WeeksOf(params RideFigures[] rides) => Enumerable.Range(1, 4).SelectMany(back =>
         rides.Select(r => ChangedRide.On(r, r.Date.PlusDays(-7 * back)) with { File = $"{back} {r.File}" }));
-
-    private static PlanInForce WithFree(params (IsoDayOfWeek Day, int Minutes)[] free)
-    {
-        var plan = Sample.Plan();
-        return plan with { Rider = plan.Rider with { MinutesFree = free.ToImmutableSortedDictionary(f => f.Day, f => f.Minutes) } };
-    }
 
     private static RideFigures Saturday(RideKind kind, double minutes) => Sample.Ride(Monday.PlusDays(5), kind, minutes, 9);
 }

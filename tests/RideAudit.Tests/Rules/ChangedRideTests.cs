@@ -11,6 +11,38 @@ public sealed class ChangedRideTests
     private static readonly LocalDate Monday = Sample.Monday;
 
     [Fact]
+    public void A_moved_ride_keeps_its_clock_time()
+    {
+        var ride = Sample.Ride(Monday, RideKind.High, 60, 23, 30);
+
+        var moved = ChangedRide.On(ride, Monday.PlusDays(3));
+
+        Assert.Equal((Monday.PlusDays(3), new LocalTime(23, 30)), (moved.Date, moved.StartsAt.TimeOfDay));
+    }
+
+    [Fact]
+    public void An_eased_ride_is_the_same_time_at_a_ratio_of_65_percent_and_all_low()
+    {
+        var eased = ChangedRide.Eased(Sample.Ride(Monday, RideKind.High, 90), new Limits());
+
+        Assert.Equal(1.5 * 0.65 * 0.65 * 100, eased.Stress!.Value, 9);
+        Assert.Equal((5400.0, 1.0, RideKind.Endurance), (eased.DurationSeconds, eased.Bands.LowShare, eased.Kind));
+        Assert.Equal(0.65 * 250, eased.NormalisedPower!.Value.Value, 9);
+    }
+
+    [Fact]
+    public void A_lengthened_ride_reaches_the_long_ride_length_at_its_own_stress_an_hour()
+    {
+        var ride = Sample.Ride(Monday, RideKind.Endurance, 100);
+
+        var longer = ChangedRide.Lengthened(ride, new Limits { LongRideHours = 2.5 });
+
+        Assert.Equal((9000.0, RideKind.Long), (longer.DurationSeconds, longer.Kind));
+        Assert.Equal(ride.Stress!.Value * 1.5, longer.Stress!.Value, 9);
+        Assert.Equal(ride.Bands.AboveLow, longer.Bands.AboveLow, 9);
+    }
+
+    [Fact]
     public void A_ride_without_power_or_stress_gets_none_by_being_eased()
     {
         var pulse = Sample.Ride(Monday, RideKind.Threshold, 60) with { Threshold = null, NormalisedPower = null, IntensityRatio = null, Stress = null };

@@ -12,21 +12,6 @@ public sealed class RulesOnTheirLimitsTests
 {
     private static readonly LocalDate Monday = Sample.Monday;
 
-    [Theory]
-    [InlineData(-8, 2.5)]
-    [InlineData(-7, 3.5)]
-    [InlineData(-1, 3.5)]
-    [InlineData(0, 4.5)]
-    [InlineData(5, 4.5)]
-    public void The_usual_hours_before_a_day_are_those_of_weeks_that_were_over(int day, double hours)
-    {
-        // Weeks of 1, 2 … 6 h: the mean of the last four that were over.
-        var rides = Enumerable.Range(1, 6).Select(w => Sample.Ride(Monday.PlusDays(-7 * (7 - w)), RideKind.Endurance, 60 * w));
-        var background = new Background(Sample.Review([.. rides, Sample.Ride(Monday.PlusDays(1), RideKind.Endurance, 60)], Sample.Plan()));
-
-        Assert.Equal(hours, background.UsualHoursBefore(Monday.PlusDays(day))!.Value, 9);
-    }
-
     [Fact]
     public void Minutes_close_to_threshold_are_those_of_both_days_and_told_in_minutes()
     {
@@ -98,10 +83,10 @@ public sealed class RulesOnTheirLimitsTests
     }
 
     [Fact]
-    public void Without_a_day_at_threshold_in_the_plan_it_has_none_and_what_is_high_is_named()
+    public void A_plan_without_hard_days_is_said_to_have_none_and_what_is_high_is_named()
     {
-        var none = Sample.Plan(plan: new TrainingPlan { LimitOverrides = ImmutableDictionary.CreateRange([KeyValuePair.Create("high_days_at_most", 0.0), KeyValuePair.Create("threshold_days_on_top", 0.0)]) });
-        var one = Sample.Plan(plan: new TrainingPlan { LimitOverrides = ImmutableDictionary.CreateRange([KeyValuePair.Create("high_days_at_most", 1.0), KeyValuePair.Create("threshold_days_on_top", 0.0)]) });
+        var none = Sample.WithLimits(("high_days_at_most", 0), ("threshold_days_on_top", 0));
+        var one = Sample.WithLimits(("high_days_at_most", 1), ("threshold_days_on_top", 0));
         string Told(PlanInForce plan, params RideKind[] kinds)
         {
             var finding = Sample.Judge("hard-day-count", Sample.Review(kinds.Select((k, i) => Sample.Ride(Monday.PlusDays(2 * i), k, 60)), plan));
@@ -114,7 +99,7 @@ public sealed class RulesOnTheirLimitsTests
             Told(one, RideKind.High, RideKind.High, RideKind.Threshold, RideKind.Threshold));
     }
 
-    /// <summary>A ride that grew too fast by what the one before it in the week should have been at most.</summary>
+    /// <summary>Each by the longest before it: 100 min, then the 130 that the first should have been at most.</summary>
     [Fact]
     public void Of_two_rides_that_jump_the_longer_is_named_and_both_are_stepped()
     {

@@ -63,6 +63,17 @@ internal static class Sample
         return PlanInForce.For(rider, []);
     }
 
+    /// <summary>The usual plan with minutes free on some days, none on the others.</summary>
+    public static PlanInForce WithFree(params (IsoDayOfWeek Day, int Minutes)[] free)
+    {
+        var plan = Plan();
+        return plan with { Rider = plan.Rider with { MinutesFree = free.ToImmutableSortedDictionary(f => f.Day, f => f.Minutes) } };
+    }
+
+    /// <summary>The usual plan with limits of its own.</summary>
+    public static PlanInForce WithLimits(params (string Name, double Value)[] limits) =>
+        Plan(plan: new TrainingPlan { LimitOverrides = limits.ToImmutableDictionary(l => l.Name, l => l.Value) });
+
     public static WeekFacts Week(
         IEnumerable<RideFigures> rides, LocalDate? startsOn = null, LoadState loadBefore = default, LocalDate? firstRideOn = null,
         Limits? limits = null, int daysThatCount = 7, ExceptionKind? exception = null)
